@@ -1,0 +1,218 @@
+/**
+ * The Scene: everything the picture and the sound may show, as plain values. `yard` and `sound` draw a Scene and know
+ * nothing else. Two makers fill it: `xray` (a unit, everything open) and `known` (what the person on the call knows).
+ *
+ * Elevations are metres from finished grade, up positive. Depths and thicknesses are metres. Shares run 0 to 1.
+ * `null` always means "not known": the yard draws pencil there.
+ */
+import type { Message } from '../service/message.ts';
+
+/** The parts one can go to, in the order the water takes, then the dry ones. */
+export const PART_IDS = [
+  'house',
+  'clean-out',
+  'trash-tank',
+  'aeration',
+  'clarifier',
+  'disinfection',
+  'pump-tank',
+  'disc-filter',
+  'spray-field',
+  'panel',
+  'compressor',
+] as const;
+export type PartId = (typeof PART_IDS)[number];
+
+export type FloatId = 'stop' | 'dose' | 'override' | 'high-water';
+export type BreakerId = 'alarm' | 'compressor' | 'pump';
+export type ChamberId = 'trash-tank' | 'aeration' | 'clarifier' | 'disinfection' | 'pump-tank';
+
+/**
+ * How a part is drawn. `pencil`: never seen, a generic section. `ink`: as it was when seen, `fresh` falls from 1
+ * towards 0 as the sight ages. `live`: seen or heard right now.
+ */
+export type Ink =
+  | { readonly kind: 'pencil' }
+  | { readonly kind: 'ink'; readonly seen_s: number; readonly fresh: number }
+  | { readonly kind: 'live' };
+
+/** Water by quality; the yard computes its colour from these, it is never switched. */
+export interface WaterLook {
+  /** Suspended solids, mg/L: mixed liquor is brown, clear effluent has almost none. */
+  readonly solids_mgL: number;
+  /** Dissolved oxygen, mg/L. */
+  readonly oxygen_mgL: number;
+  /** Hours the liquor has been without oxygen: grey after half a day, black after a day. */
+  readonly hoursWithoutOxygen: number;
+  /** Total chlorine residual, mg/L. */
+  readonly residual_mgL: number;
+  /** Share of raw sewage, 0 to 1. */
+  readonly raw: number;
+}
+
+export interface ChamberScene {
+  readonly id: ChamberId;
+  readonly ink: Ink;
+  readonly lid: 'closed' | 'open';
+  /** Water surface, m from grade. */
+  readonly level_m: number | null;
+  readonly water: WaterLook | null;
+  /** Thickness of floating scum and settled sludge, m. */
+  readonly scum_m: number | null;
+  readonly sludge_m: number | null;
+  /** Air that bubbles up, L/min (aeration chamber only; 0 is a still surface). */
+  readonly bubbles_Lmin: number | null;
+  /** Sludge cores and probed depths taken: where across the tank (0 to 1) and how thick, m. */
+  readonly cores: readonly { readonly across: number; readonly sludge_m: number }[];
+}
+
+export interface FloatScene {
+  readonly id: FloatId;
+  readonly ink: Ink;
+  /** Elevation of the point where its tether is tied, m from grade, and where it makes. */
+  readonly tether_m: number;
+  readonly makes_m: number;
+  /** `hanging` points down, `up` points up, `held-down`/`held-up` is caught, `lifted` is in a hand. */
+  readonly position: 'hanging' | 'up' | 'held-down' | 'held-up' | 'lifted' | null;
+  /** Whether its contact is made; null where nobody has measured or seen it. */
+  readonly made: boolean | null;
+}
+
+export interface PumpScene {
+  readonly ink: Ink;
+  readonly running: boolean | null;
+  /** Elevation of its intake, m from grade. */
+  readonly intake_m: number;
+}
+
+export interface BreakerScene {
+  readonly id: BreakerId;
+  readonly ink: Ink;
+  readonly lever: 'on' | 'tripped' | 'off' | null;
+  readonly locked: boolean;
+}
+
+export interface PanelScene {
+  readonly ink: Ink;
+  readonly door: 'closed' | 'open' | null;
+  /** What one sees of the lamp: lit or dark. */
+  readonly lamp: 'lit' | 'dark' | null;
+  readonly lampInk: Ink;
+  readonly buzzer: boolean | null;
+  readonly testHeld: boolean;
+  readonly breakers: readonly BreakerScene[];
+  readonly selector: 'hand' | 'off' | 'auto' | null;
+  /** Panel clock, seconds of the day; starts and minutes of its doses as read off the dial. */
+  readonly timer: {
+    readonly clock_s: number;
+    readonly starts_s: readonly number[];
+    readonly run_min: number;
+  } | null;
+  readonly counters: { readonly pumpHours: number; readonly pumpCycles: number } | null;
+  /** Gauge of the air switch, kPa. */
+  readonly airGauge_kPa: number | null;
+}
+
+export interface CompressorScene {
+  readonly ink: Ink;
+  readonly housing: 'closed' | 'open';
+  /** Heard or felt. */
+  readonly running: boolean | null;
+  /** Hum pitch and roughness for the sound: load 0 (open line) to 1 (dead-headed); torn rattles. */
+  readonly load: number | null;
+  readonly rattle: boolean;
+  /** Air that reaches the diffusers, L/min. */
+  readonly flow_Lmin: number | null;
+  readonly pressure_kPa: number | null;
+  /** A leak that was seen, heard or soaped out; size as hole diameter, m. */
+  readonly leak: { readonly where: 'line' | 'joint'; readonly hole_m: number } | null;
+  readonly foam: boolean;
+  /** Dirt on the intake filter, 0 clean to 1 blocked. */
+  readonly intakeDirt: number | null;
+}
+
+export interface DiscFilterScene {
+  readonly ink: Ink;
+  readonly open: boolean;
+  /** Share of its flow area left, 1 clean. */
+  readonly flowShare: number | null;
+}
+
+export interface FieldScene {
+  readonly ink: Ink;
+  /** Pressure at the heads, kPa; 0 when they are down. */
+  readonly headPressure_kPa: number | null;
+  readonly heads: number;
+  /** Radius a head throws at its design pressure, m. */
+  readonly throw_m: number;
+  /** Wet ground, share. */
+  readonly wet: number | null;
+}
+
+export interface HouseScene {
+  readonly ink: Ink;
+  /** Water now drawn in the house, L/s; null when nobody told. */
+  readonly draw_Ls: number | null;
+  readonly backingUp: boolean | null;
+}
+
+/** Water on its way along the works, L/s, in flow order; null = not known. */
+export interface FlowScene {
+  readonly sewer_Ls: number | null;
+  readonly trashOut_Ls: number | null;
+  readonly clarifierOut_Ls: number | null;
+  readonly riserOut_Ls: number | null;
+  readonly discharge_Ls: number | null;
+  /** Sewage lifting the clean-out lid onto the ground, L/s. */
+  readonly relief_Ls: number | null;
+}
+
+/** A pencil or ink note pinned to a part: what was said by phone, when something was seen. */
+export interface NoteScene {
+  readonly part: PartId;
+  readonly ink: Ink;
+  readonly text: Message;
+}
+
+/** Elevations of the property, m from grade, so that the yard draws true heights. */
+export interface GeometryScene {
+  readonly fixtureRim_m: number;
+  readonly cleanOut_m: number;
+  readonly lid_m: number;
+  readonly trash: BasinScene;
+  readonly aeration: BasinScene & {
+    readonly diffuser_m: number;
+    readonly clarifier: { readonly straight_m: number; readonly hopper_m: number };
+  };
+  readonly riser: BasinScene;
+  readonly pump: BasinScene;
+}
+
+export interface BasinScene {
+  readonly inlet_m: number;
+  readonly outlet_m: number;
+  readonly floor_m: number;
+  readonly ceiling_m: number;
+  /** Plan area, m2: the yard makes wide tanks wider. */
+  readonly area_m2: number;
+}
+
+export interface Scene {
+  readonly kind: 'known' | 'xray';
+  /** Seconds of the local day, for light. */
+  readonly clock_s: number;
+  readonly sky: { readonly daylight: number; readonly cloud: number; readonly rain: number };
+  readonly geometry: GeometryScene;
+  /** Where the person stands; `phone` before the visit. */
+  readonly standsAt: PartId | 'phone' | 'yard';
+  readonly house: HouseScene;
+  readonly chambers: Readonly<Record<ChamberId, ChamberScene>>;
+  readonly floats: readonly FloatScene[];
+  readonly pump: PumpScene;
+  readonly panel: PanelScene;
+  readonly compressor: CompressorScene;
+  readonly discFilter: DiscFilterScene;
+  readonly field: FieldScene;
+  readonly flows: FlowScene;
+  readonly notes: readonly NoteScene[];
+}

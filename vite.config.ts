@@ -1,0 +1,53 @@
+import { defineConfig } from 'vitest/config';
+
+/** One config: the page (default), the command line (`--mode cli`), and the test projects. */
+export default defineConfig(({ mode }) => {
+  if (mode === 'cli') {
+    return {
+      publicDir: false,
+      build: {
+        ssr: 'src/cli/underlawn.ts',
+        outDir: 'dist/cli',
+        emptyOutDir: true,
+        target: 'node20',
+        minify: false,
+        chunkSizeWarningLimit: 2000,
+      },
+      ssr: { noExternal: true },
+    };
+  }
+  return {
+    root: 'src',
+    base: './',
+    publicDir: '../assets',
+    build: { outDir: '../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
+    worker: { format: 'es' },
+    optimizeDeps: {
+      include: ['pixi.js', 'pixi.js/unsafe-eval', 'preact', 'preact/hooks', '@preact/signals', 'xstate', 'howler', 'idb'],
+    },
+    server: { host: '127.0.0.1' },
+    preview: { host: '127.0.0.1' },
+    test: {
+      root: '.',
+      reporters: ['default', './src/tools/closing-line.ts'],
+      projects: [
+        project('unit', ['tests/unit/**/*.test.ts', 'tests/calls/**/*.test.ts']),
+        project('published', ['tests/published/**/*.test.ts']),
+        project('control', ['tests/control/**/*.test.ts']),
+        {
+          test: {
+            ...project('browser', ['tests/browser/**/*.test.ts']).test,
+            fileParallelism: false,
+            testTimeout: 120_000,
+            hookTimeout: 120_000,
+          },
+        },
+        { test: { ...project('deep', ['tests/**/*.deep.ts']).test, testTimeout: 3_600_000 } },
+      ],
+    },
+  };
+});
+
+function project(name: string, include: string[]) {
+  return { test: { name, root: '.', environment: 'node' as const, include, testTimeout: 60_000 } };
+}

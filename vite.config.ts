@@ -20,7 +20,7 @@ export default defineConfig(({ mode }) => {
     root: 'src',
     base: './',
     publicDir: '../assets',
-    build: { outDir: '../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
+    build: { outDir: '../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, manifest: true },
     worker: { format: 'es' },
     optimizeDeps: {
       include: ['pixi.js', 'pixi.js/unsafe-eval', 'preact', 'preact/hooks', '@preact/signals', 'xstate', 'howler', 'idb'],

@@ -18,7 +18,6 @@ describe('reading a source', () => {
     expect(code).toHaveLength(source.length);
     expect(code.split('\n')).toHaveLength(4);
     expect([...code.matchAll(/Date/g)].map(({ index }) => index)).toEqual([source.lastIndexOf('Date')]);
-    // biome-ignore lint/suspicious/noTemplateCurlyInString: it is source under test
     expect(code).toContain('${`');
     expect(code).toContain('c}');
   });

@@ -11,6 +11,7 @@ describe('reading a source', () => {
     const source = [
       "const a = 'Date'; // Date",
       '/* Date',
+      // biome-ignore lint/suspicious/noTemplateCurlyInString: it is source under test
       ' Date */ const b = `Date ${`in ${c} Date`} Date`;',
       'const d = /[/"]Date/.test(a) ? e / Date : "it\\"s";',
     ].join('\n');

@@ -193,7 +193,11 @@ export interface DebriefView {
   readonly flags: readonly FlagView[];
   readonly costs: readonly CostLine[];
   readonly series: readonly Series[];
-  readonly events: readonly { readonly at_ms: number; readonly label: Message; readonly tone: 'plain' | 'bad' | 'good' }[];
+  readonly events: readonly {
+    readonly at_ms: number;
+    readonly label: Message;
+    readonly tone: 'plain' | 'bad' | 'good';
+  }[];
   readonly done: readonly TimelineBlock[];
   readonly reference: readonly TimelineBlock[];
   readonly from_ms: number;

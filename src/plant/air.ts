@@ -1,0 +1,119 @@
+/**
+ * The air side: a diaphragm compressor, its line, holes in it, and the diffusers under water. Flows are standard L/min
+ * (20 C), pressures kPa gauge. Equations and sources: process notes in docs/model.md.
+ */
+import { PI, pow } from './num.ts';
+import type { AirSpec, PlantCondition } from './spec.ts';
+
+const ATMOSPHERE_kPa = 101.325;
+const KPA_PER_METRE = 9.79;
+const HOLE_CD = 0.65;
+/** Critical pressure ratio of air. */
+const CRITICAL = 0.52828;
+/** Conductance of a sharp hole per area: standard m3/s per Pa and m2, at discharge coefficient 1. */
+const SONIC_CONDUCTANCE = 1.9919e-3;
+
+/**
+ * Air that escapes through a hole, standard L/min. ISO 6358 form of the nozzle equation (b = 0.528), choked below the
+ * critical ratio, straight below 0.1 % of pressure difference so that the slope stays finite.
+ * `cd` 0.65 for a sharp-edged hole (handbook value for free air through orifices).
+ */
+export function holeFlow(bore_m: number, pressure_kPa: number, cd = HOLE_CD): number {
+  if (bore_m <= 0 || pressure_kPa <= 0) return 0;
+  const upstream = ATMOSPHERE_kPa + pressure_kPa;
+  const ratio = ATMOSPHERE_kPa / upstream;
+  const choked = SONIC_CONDUCTANCE * cd * (PI / 4) * bore_m * bore_m * upstream * 1000;
+  return choked * subsonic(ratio) * 60_000;
+}
+
+function subsonic(ratio: number): number {
+  if (ratio <= CRITICAL) return 1;
+  const eased = Math.min(ratio, 0.999);
+  const x = (eased - CRITICAL) / (1 - CRITICAL);
+  return (Math.sqrt(1 - x * x) * (1 - ratio)) / (1 - eased);
+}
+
+/** Static head over the diffusers, kPa. */
+export function staticHead(depth_m: number): number {
+  return KPA_PER_METRE * Math.max(0, depth_m);
+}
+
+/** Air through the diffusers at a line pressure, standard L/min; none until the membranes open. */
+export function diffuserFlow(spec: AirSpec, pressure_kPa: number, depth_m: number): number {
+  const spare = pressure_kPa - staticHead(depth_m) - spec.cracking_kPa;
+  return spare <= 0 ? 0 : Math.sqrt(spare / spec.loss_kPa_per_Lmin2);
+}
+
+/** Pressure the compressor holds against a closed valve, kPa. */
+export function deadHead(spec: AirSpec, condition: PlantCondition): number {
+  return spec.deadHead_kPa * condition.compressorPressure;
+}
+
+/** Pressure at the outlet of a compressor that moves a flow: its falling curve less the loss of a dirty intake. */
+function outletPressure(spec: AirSpec, condition: PlantCondition, flow_Lmin: number): number {
+  const left = 1 - flow_Lmin / (spec.free_Lmin * condition.compressorFlow);
+  if (left <= 0) return 0;
+  const curve = deadHead(spec, condition) * pow(left, 1 / spec.exponent);
+  return Math.max(0, curve - condition.intakeLoss_kPa_per_Lmin2 * flow_Lmin * flow_Lmin);
+}
+
+/** Air lost through every hole of the line. */
+function leakFlow(condition: PlantCondition, pressure_kPa: number): number {
+  return holeFlow(condition.lineHole_m, pressure_kPa) + holeFlow(condition.jointHole_m, pressure_kPa);
+}
+
+export interface AirPoint {
+  pressure_kPa: number;
+  pump_Lmin: number;
+  diffuser_Lmin: number;
+  leak_Lmin: number;
+}
+
+/**
+ * Operating point of a running compressor, written into `out`: the flow at which what the compressor moves equals
+ * what diffusers and holes take at the pressure it then has. Regula falsi (Illinois) on the flow; the difference
+ * rises evenly with flow, so it always closes in. Good to 1e-7 of the free flow.
+ */
+export function operatingPoint(spec: AirSpec, condition: PlantCondition, depth_m: number, out: AirPoint): AirPoint {
+  const free = spec.free_Lmin * condition.compressorFlow;
+  let low = 0;
+  let high = free;
+  let fLow = excess(spec, condition, depth_m, low, out);
+  let fHigh = free;
+  let side = 0;
+  for (let i = 0; i < 60; i++) {
+    const flow = (low * fHigh - high * fLow) / (fHigh - fLow);
+    const f = excess(spec, condition, depth_m, flow, out);
+    if (Math.abs(f) < 1e-7 * spec.free_Lmin || high - low < 1e-12 * spec.free_Lmin) break;
+    if (f > 0) {
+      high = flow;
+      fHigh = f;
+      if (side === 1) fLow /= 2;
+      side = 1;
+    } else {
+      low = flow;
+      fLow = f;
+      if (side === -1) fHigh /= 2;
+      side = -1;
+    }
+  }
+  return out;
+}
+
+function excess(spec: AirSpec, condition: PlantCondition, depth_m: number, flow_Lmin: number, out: AirPoint): number {
+  out.pump_Lmin = flow_Lmin;
+  out.pressure_kPa = outletPressure(spec, condition, flow_Lmin);
+  out.diffuser_Lmin = diffuserFlow(spec, out.pressure_kPa, depth_m);
+  out.leak_Lmin = leakFlow(condition, out.pressure_kPa);
+  return flow_Lmin - out.diffuser_Lmin - out.leak_Lmin;
+}
+
+/**
+ * Line pressure some seconds after the compressor stopped at `start_kPa`. The diffusers close at once; the rest
+ * leaks away through the stopped compressor and any hole. With Q = c sqrt(p): sqrt(p) falls evenly with time.
+ */
+export function standingPressure(spec: AirSpec, condition: PlantCondition, start_kPa: number, since_s: number): number {
+  const perRootKPa = (holeFlow(spec.standingHole_m, 10) + leakFlow(condition, 10)) / 60 / Math.sqrt(10);
+  const root = Math.sqrt(start_kPa) - (ATMOSPHERE_kPa * perRootKPa * since_s) / (2 * spec.line_L);
+  return root <= 0 ? 0 : root * root;
+}

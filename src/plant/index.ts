@@ -1,0 +1,13 @@
+/** What water, air and oxygen do: the public face of `plant`. */
+export * from './air.ts';
+export * from './basin.ts';
+export * from './household.ts';
+export * from './hydraulics.ts';
+export * from './layout.ts';
+export * from './num.ts';
+export * from './ode.ts';
+export * from './oxygen.ts';
+export * from './random.ts';
+export * from './spec.ts';
+export * from './standardLoading.ts';
+export * from './works.ts';

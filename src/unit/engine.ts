@@ -1,0 +1,510 @@
+/**
+ * The hybrid engine: continuous works, finite control, and what joins them. It goes from one instant at which
+ * something happens to the next: a known one (a draw, a timer start, a due delay, a fault) or a threshold crossed on
+ * the way. Nothing else cuts a step, so the speed of a display cannot change a result.
+ *
+ * A step that reaches past the instant asked for is held: the state stays at its start until time moves on to its
+ * end. An action inside a held step discards it and steps exactly to the action's instant, just as a replay does.
+ */
+import {
+  type Command,
+  type ControlEventName,
+  type ControlState,
+  ControlTable,
+  DELAYS,
+  type DelayId,
+  eventNumber,
+} from '../control/index.ts';
+import {
+  COMPARTMENT,
+  COMPONENT,
+  conditionFilterLoss,
+  type DrawSource,
+  type Drive,
+  emptyFlows,
+  emptyStep,
+  type Flows,
+  interpolate,
+  makeStepper,
+  makeWorks,
+  massIndex,
+  SOUND,
+  STATE_SIZE,
+  type Step,
+  standingPressure,
+  staticHead,
+  tolerances,
+  VOLUME,
+  volumeAt,
+  type Works,
+} from '../plant/index.ts';
+import {
+  clockShift,
+  conditionAt,
+  type FaultState,
+  floatShift,
+  isGrowing,
+  isPresent,
+  nextFaultInstant,
+  switchInstants,
+  type UnitFault,
+} from './fault.ts';
+import type { UnitSpec } from './spec.ts';
+import { locate, type Watch, watchedLevel, watchesOf } from './watch.ts';
+
+export interface UnitSetup {
+  readonly spec: UnitSpec;
+  readonly source: DrawSource;
+  readonly faults: readonly UnitFault[];
+  readonly seed: number;
+  readonly temperature_C: number;
+}
+
+/** Something that happened, for logs: a control event, a fault, a mark, the dialler's call. */
+export interface Happening {
+  readonly t: number;
+  readonly what: ControlEventName | `fault.${string}` | `mended.${string}` | `mark.${string}` | 'dialled';
+}
+
+/** Numbers that belong to the engine, not to the control. */
+export interface Registers {
+  /** Seconds the panel clock is ahead of true time, beyond what faults shift it by. */
+  clock_s: number;
+  /** Seconds the timer has dosed since the night's first start, and since when a dose runs (-1: none does). */
+  dosed_s: number;
+  doseSince_s: number;
+  /** When the compressor last stopped, and at what line pressure. */
+  airStopped_s: number;
+  airStopped_kPa: number;
+  pumpCycles: number;
+  dialled: number;
+}
+
+/** More events than this within one simulated second: the wiring chases its own tail. */
+const ENDLESS = 1000;
+const RULES = { rtol: 1e-5, atol: tolerances(), largest: 900, smallest: 1e-6 };
+/** While a pump runs a level may turn round within minutes: keep steps short enough to see it. */
+const LARGEST_WHILE_PUMPING_s = 60;
+const FIRST_STEP_s = 5;
+
+/** Control switching without end, named with the instant. */
+export class EndlessSwitching extends Error {}
+
+const sharedTable = new ControlTable();
+
+export class Unit {
+  readonly spec: UnitSpec;
+  readonly works: Works;
+  readonly table = sharedTable;
+  readonly source: DrawSource;
+  readonly faults: FaultState[];
+  readonly temperature_C: number;
+  readonly log: Happening[] = [];
+  readonly watches: readonly Watch[];
+
+  t = 0;
+  readonly y = new Float64Array(STATE_SIZE);
+  h = FIRST_STEP_s;
+  control: ControlState;
+  readonly due = new Map<DelayId, number>();
+  /** Whether each watched quantity is on its upper side. */
+  readonly above: boolean[];
+  readonly registers: Registers;
+  /** Derivatives computed since the start: the engine's honest cost. */
+  derivatives = 0;
+
+  private held: Step | undefined;
+  private spare: Step = emptyStep(STATE_SIZE);
+  private readonly stepper = makeStepper(STATE_SIZE, RULES);
+  private readonly drive: Drive;
+  private growing = false;
+  private slopeKnown = false;
+  private readonly scratch = new Float64Array(STATE_SIZE);
+  private readonly flows: Flows = emptyFlows();
+  private readonly pastEvents: number[] = [];
+
+  constructor(setup: UnitSetup) {
+    this.spec = setup.spec;
+    this.works = makeWorks(setup.spec.plant);
+    this.source = setup.source;
+    this.temperature_C = setup.temperature_C;
+    this.watches = watchesOf(setup.spec);
+    this.above = this.watches.map((w) => w.id === 'air');
+    this.faults = setup.faults.map((fault) => ({
+      fault,
+      switches: switchInstants(fault, setup.seed),
+      mended_s: Number.POSITIVE_INFINITY,
+    }));
+    this.registers = {
+      clock_s: 0,
+      dosed_s: 0,
+      doseSince_s: -1,
+      airStopped_s: 0,
+      airStopped_kPa: 0,
+      pumpCycles: 0,
+      dialled: 0,
+    };
+    this.drive = {
+      inflow_m3s: 0,
+      inflowDemand_gs: 0,
+      pumpRuns: false,
+      compressorRuns: true,
+      condition: { ...SOUND },
+      filterLoss: setup.spec.plant.discharge.filterLoss_m_per_Ls2,
+      temperature_C: setup.temperature_C,
+    };
+    fillAtRest(setup.spec, this.y);
+    const first = this.table.initial();
+    this.control = first.to;
+    this.obey(first.commands);
+    this.refresh();
+    for (const f of this.faults) if (f.switches[0] === 0) this.faultTurns(f);
+    this.settle();
+  }
+
+  /** Goes to an instant (s). The state then is the one at the last event or step end before it; see `stateAt`. */
+  advance(until: number): void {
+    for (;;) {
+      const step = this.held ?? this.take(Number.POSITIVE_INFINITY);
+      if (step.t1 > until) {
+        this.held = step;
+        return;
+      }
+      this.commit(step);
+    }
+  }
+
+  /** Goes exactly to an instant, so that something can be done there. */
+  cutAt(instant: number): void {
+    this.advance(instant);
+    while (this.t < instant) {
+      this.held = undefined;
+      this.slopeKnown = false;
+      this.commit(this.take(instant));
+    }
+    this.held = undefined;
+  }
+
+  /** Instant of the next event or step end that is already certain. */
+  horizon(): number {
+    return this.held?.t1 ?? this.t;
+  }
+
+  /** Continuous state at an instant between the last event and the horizon, written into `out`. */
+  stateAt(instant: number, out: Float64Array): Float64Array {
+    if (this.held && instant > this.t) return interpolate(this.held, instant, out);
+    out.set(this.y);
+    return out;
+  }
+
+  /** Sends an event to the control at the present instant and lets everything settle. */
+  send(name: ControlEventName): void {
+    this.deliver(name);
+    this.refresh();
+    this.settle();
+  }
+
+  /** Ends a fault at the present instant: what it changed goes back, and freed parts follow the water again. */
+  mend(id: string): void {
+    for (const state of this.faults) {
+      if (state.fault.id !== id || state.mended_s <= this.t) continue;
+      const wasThere = isPresent(state, this.t);
+      state.mended_s = this.t;
+      this.note(`mended.${id}`);
+      if (wasThere) for (const event of state.fault.effect.control?.ends ?? []) this.deliver(event);
+    }
+    this.follow();
+    this.refresh();
+    this.settle();
+  }
+
+  /** Sets the panel clock so that it shows true time plus `ahead_s`. */
+  setClock(ahead_s: number): void {
+    this.registers.clock_s = ahead_s - clockShift(this.faults, this.t);
+    this.send('timer.set');
+  }
+
+  /** Seconds the panel clock is ahead of true time. */
+  clockAhead(t = this.t): number {
+    return this.registers.clock_s + clockShift(this.faults, t);
+  }
+
+  /** Tells freed or released floats and switches where the water and the air really are. */
+  follow(): void {
+    for (let i = 0; i < this.watches.length; i++) {
+      const watch = this.watches[i];
+      const event = this.above[i] ? watch?.rises : watch?.falls;
+      if (event) this.deliver(event);
+    }
+  }
+
+  /** Line pressure at the air switch, kPa, at an instant and state. */
+  airPressure(t: number, y: Float64Array): number {
+    if (this.drive.compressorRuns) {
+      this.works.observe(this.driveAt(t), y, this.flows);
+      return this.flows.air.pressure_kPa;
+    }
+    const { airStopped_kPa, airStopped_s } = this.registers;
+    return standingPressure(this.spec.plant.air, this.driveAt(t).condition, airStopped_kPa, t - airStopped_s);
+  }
+
+  /** What drives the works at an instant (growing faults move it between events). */
+  driveAt(t: number): Drive {
+    if (this.growing) {
+      conditionAt(this.faults, t, this.drive.condition);
+      this.drive.filterLoss = conditionFilterLoss(this.works, this.drive.condition);
+    }
+    return this.drive;
+  }
+
+  /** Takes over a snapshot's state (see snapshot.ts, which checks that it fits). */
+  resume(from: {
+    readonly t: number;
+    readonly h: number;
+    readonly y: readonly number[];
+    readonly control: string;
+    readonly due: readonly (readonly [DelayId, number])[];
+    readonly above: readonly boolean[];
+    readonly registers: Registers;
+    readonly mended: readonly (number | null)[];
+  }): void {
+    this.t = from.t;
+    this.h = from.h;
+    this.y.set(from.y);
+    this.control = this.table.restore(from.control);
+    this.due.clear();
+    for (const [delay, at] of from.due) this.due.set(delay, at);
+    for (let i = 0; i < this.above.length; i++) this.above[i] = from.above[i] === true;
+    Object.assign(this.registers, from.registers);
+    this.faults.forEach((f, i) => {
+      f.mended_s = from.mended[i] ?? Number.POSITIVE_INFINITY;
+    });
+    this.log.length = 0;
+    this.held = undefined;
+    this.refresh();
+  }
+
+  private derivative = (t: number, y: Float64Array, dy: Float64Array): void => {
+    this.derivatives += 1;
+    this.works.derivative(this.driveAt(t), y, dy);
+  };
+
+  /** One step from here, cut at `limit`, at the next known instant, or where a threshold is crossed. */
+  private take(limit: number): Step {
+    const out = this.spare;
+    const end = Math.min(limit, this.nextKnown());
+    out.t0 = this.t;
+    out.y0.set(this.y);
+    if (!this.slopeKnown) this.derivative(this.t, this.y, out.f0);
+    this.slopeKnown = true;
+    const largest = this.drive.pumpRuns ? LARGEST_WHILE_PUMPING_s : RULES.largest;
+    this.stepper.step(this.derivative, out, Math.min(this.h, largest), end);
+    this.cutAtCrossing(out);
+    return out;
+  }
+
+  private cutAtCrossing(step: Step): void {
+    let first = step.t1;
+    let found = false;
+    for (let i = 0; i < this.watches.length; i++) {
+      if (!this.passed(i, step.t1, step.y1)) continue;
+      found = true;
+      const at = locate(step, (t) => this.passed(i, t, interpolate(step, t, this.scratch)));
+      if (at < first) first = at;
+    }
+    if (!found || first === step.t1) return;
+    interpolate(step, first, this.scratch);
+    step.y1.set(this.scratch);
+    step.t1 = first;
+    this.derivative(first, step.y1, step.f1);
+  }
+
+  private passed(i: number, t: number, y: Float64Array): boolean {
+    const watch = this.watches[i] as Watch;
+    let value: number;
+    let shift = 0;
+    if (watch.quantity === 'air') value = this.airPressure(t, y);
+    else {
+      value = watchedLevel(this.spec, watch.quantity, y);
+      if (watch.id.endsWith('Float')) shift = floatShift(this.faults, watch.id as 'stopFloat', t);
+    }
+    return this.above[i] ? value <= watch.lower + shift : value >= watch.upper + shift;
+  }
+
+  private commit(step: Step): void {
+    this.t = step.t1;
+    this.y.set(step.y1);
+    this.h = step.next;
+    // The slope at the end is the slope at the next start unless something happens here.
+    step.f0.set(step.f1);
+    this.spare = step;
+    this.held = undefined;
+    this.happen();
+  }
+
+  /** First known instant after now. */
+  private nextKnown(): number {
+    let next = this.source.nextEdge(this.t);
+    for (const at of this.due.values()) if (at < next) next = at;
+    for (const state of this.faults) {
+      const at = nextFaultInstant(state, this.t);
+      if (at < next) next = at;
+    }
+    const timer = this.nextTimerStart(this.t);
+    return Math.min(timer, next);
+  }
+
+  /** Next start of the night timer after an instant, by the panel's own clock. */
+  private nextTimerStart(t: number): number {
+    const panel = t + this.clockAhead(t);
+    const day = Math.floor(panel / 86_400);
+    let next = Number.POSITIVE_INFINITY;
+    for (const hour of this.spec.panel.timer.starts_h) {
+      const start = day * 86_400 + hour * 3600;
+      const at = start > panel + 1e-6 ? start : start + 86_400;
+      if (at < next) next = at;
+    }
+    return next - this.clockAhead(t);
+  }
+
+  /** Everything that is due at the present instant, in a fixed order: faults, delays, timer, draws, thresholds. */
+  private happen(): void {
+    let anything = false;
+    for (const state of this.faults) {
+      if (state.switches.includes(this.t) && this.t < state.mended_s) {
+        this.faultTurns(state);
+        anything = true;
+      }
+    }
+    for (const delay of Object.keys(DELAYS) as DelayId[]) {
+      if (this.due.get(delay) !== this.t) continue;
+      this.due.delete(delay);
+      this.deliver(DELAYS[delay]);
+      anything = true;
+    }
+    if (this.timerStartsNow()) {
+      this.timerStart();
+      anything = true;
+    }
+    if (anything || this.source.nextEdge(this.t - 1e-3) === this.t || this.faults.some((f) => isGrowing(f, this.t))) {
+      this.refresh();
+    }
+    this.settle();
+  }
+
+  private timerStartsNow(): boolean {
+    return Math.abs(this.nextTimerStart(this.t - 1) - this.t) < 1e-6;
+  }
+
+  /** The panel clock reaches a start. Minutes are counted per night, from its first start. */
+  private timerStart(): void {
+    const { starts_h, nightLimit_min } = this.spec.panel.timer;
+    const panel_s = Math.round(this.t + this.clockAhead()) % 86_400;
+    if (panel_s === (starts_h[0] ?? 0) * 3600) this.registers.dosed_s = 0;
+    if (this.registers.dosed_s < nightLimit_min * 60) this.deliver('timer.start');
+  }
+
+  private faultTurns(state: FaultState): void {
+    const there = isPresent(state, this.t);
+    this.note(there ? `fault.${state.fault.id}` : `mended.${state.fault.id}`);
+    const control = state.fault.effect.control;
+    for (const event of (there ? control?.starts : control?.ends) ?? []) this.deliver(event);
+    if (!there) this.follow();
+  }
+
+  private deliver(name: ControlEventName): void {
+    const edge = this.table.step(this.control, eventNumber(name));
+    const before = this.control.outputs;
+    if (edge.to !== this.control || edge.commands.length > 0) this.note(name);
+    if (before.compressorRuns && !edge.to.outputs.compressorRuns) this.stopAir();
+    if (!before.contact && edge.to.outputs.contact) this.registers.pumpCycles += 1;
+    this.control = edge.to;
+    this.obey(edge.commands);
+  }
+
+  /** The line's pressure when the compressor stops: what the closing diffusers leave in it. */
+  private stopAir(): void {
+    const running = this.airPressure(this.t, this.y);
+    const shut = staticHead(this.works.diffuserDepth(this.y)) + this.spec.plant.air.cracking_kPa;
+    this.registers.airStopped_s = this.t;
+    this.registers.airStopped_kPa = Math.min(running, shut);
+    this.drive.compressorRuns = false;
+  }
+
+  private obey(commands: readonly Command[]): void {
+    for (const command of commands) {
+      if (command.kind === 'dial') {
+        this.registers.dialled += 1;
+        this.note('dialled');
+      } else if (command.kind === 'arm') {
+        if (this.due.has(command.delay)) throw new Error(`delay ${command.delay} armed while it runs`);
+        if (command.delay === 'dose') this.registers.doseSince_s = this.t;
+        this.due.set(command.delay, this.t + this.delay_s(command.delay));
+      } else {
+        if (command.delay === 'dose' && this.registers.doseSince_s >= 0) {
+          this.registers.dosed_s += this.t - this.registers.doseSince_s;
+          this.registers.doseSince_s = -1;
+        }
+        this.due.delete(command.delay);
+      }
+    }
+  }
+
+  private delay_s(delay: DelayId): number {
+    if (delay !== 'dose') return this.spec.panel.delays_s[delay];
+    const { run_min, nightLimit_min } = this.spec.panel.timer;
+    return Math.min(run_min * 60, Math.max(1, nightLimit_min * 60 - this.registers.dosed_s));
+  }
+
+  /** Brings what drives the works in line with control, draws and faults. */
+  private refresh(): void {
+    const { drive } = this;
+    drive.inflow_m3s = this.source.flowAt(this.t);
+    drive.inflowDemand_gs = drive.inflow_m3s * this.source.demand_gm3;
+    drive.pumpRuns = this.control.outputs.pumpRuns;
+    drive.compressorRuns = this.control.outputs.compressorRuns;
+    conditionAt(this.faults, this.t, drive.condition);
+    drive.filterLoss = conditionFilterLoss(this.works, drive.condition);
+    this.growing = this.faults.some((f) => isGrowing(f, this.t));
+    this.slopeKnown = false;
+  }
+
+  /** Turns every switch whose threshold the present state has passed, until none is left. */
+  private settle(): void {
+    for (;;) {
+      const i = this.watches.findIndex((_, k) => this.passed(k, this.t, this.y));
+      if (i < 0) return;
+      this.countEvent();
+      const watch = this.watches[i] as Watch;
+      this.above[i] = !this.above[i];
+      const event = this.above[i] ? watch.rises : watch.falls;
+      if (event) this.deliver(event);
+      else if (this.above[i]) this.note(`mark.${watch.id}`);
+      this.refresh();
+    }
+  }
+
+  private countEvent(): void {
+    this.pastEvents.push(this.t);
+    while ((this.pastEvents[0] ?? this.t) < this.t - 1) this.pastEvents.shift();
+    if (this.pastEvents.length > ENDLESS) {
+      throw new EndlessSwitching(`more than ${ENDLESS} switchings within a second at t = ${this.t} s`);
+    }
+  }
+
+  private note(what: Happening['what']): void {
+    this.log.push({ t: this.t, what });
+  }
+}
+
+/** A sound works at rest: chambers at their outlets, pump tank a little above the stop float, oxygen in the liquor. */
+function fillAtRest(spec: UnitSpec, y: Float64Array): void {
+  const { plant } = spec;
+  y[VOLUME.trash] = volumeAt(plant.trash, plant.trash.outlet_m);
+  y[VOLUME.aeration] = volumeAt(plant.aeration, plant.aeration.outlet_m);
+  y[VOLUME.pump] = volumeAt(plant.pump, plant.pump.floor_m + spec.panel.floats.stopFloat.breaks_m + 0.08);
+  y[massIndex(COMPARTMENT.aeration, COMPONENT.oxygen)] = 8;
+  y[massIndex(COMPARTMENT.clarifier, COMPONENT.oxygen)] = 2;
+  y[massIndex(COMPARTMENT.pump, COMPONENT.oxygen)] = 3;
+  y[massIndex(COMPARTMENT.trash, COMPONENT.demand)] = 500;
+}

@@ -1,0 +1,131 @@
+/**
+ * What a fault is to the engine: a patch on plant, thresholds, control and clock that begins at an instant, may grow,
+ * may come and go, and ends when it is mended. The catalogue (`faults/`) holds patches as data; this applies them.
+ */
+import type { ControlEventName, FloatName } from '../control/index.ts';
+import { draw, exponential, type PlantCondition, SOUND } from '../plant/index.ts';
+
+export interface FaultEffect {
+  /** Entries of the plant's condition at full severity; in between they go evenly from sound to this. */
+  readonly plant?: Partial<Readonly<PlantCondition>>;
+  /** Shift of the height at which a float makes and breaks, m, at full severity. */
+  readonly floats?: Partial<Readonly<Record<FloatName, number>>>;
+  /** Control events at its onset and at its end (an end that leaves nothing to undo has none). */
+  readonly control?: { readonly starts: readonly ControlEventName[]; readonly ends: readonly ControlEventName[] };
+  /** Hours the panel clock is shifted by at full severity. */
+  readonly clock_h?: number;
+  /** Extra uses of a fixture, so many, so far apart. */
+  readonly uses?: { readonly fixture: string; readonly times: number; readonly every_min: number };
+}
+
+/** One fault of one property. Times are engine seconds. */
+export interface UnitFault {
+  readonly id: string;
+  readonly effect: FaultEffect;
+  readonly onset_s: number;
+  /** 0 to 1, reached evenly over `ramp_s` after the onset. */
+  readonly severity: number;
+  readonly ramp_s: number;
+  /** Always there, or on and off with mean hours (exponential waiting times from the fault's own stream). */
+  readonly present: 'always' | { readonly on_h: number; readonly off_h: number };
+}
+
+/** A fault in a running unit. */
+export interface FaultState {
+  readonly fault: UnitFault;
+  readonly switches: readonly number[];
+  mended_s: number;
+}
+
+const INTERMITTENT_DAYS = 60;
+
+/** Instants at which a fault turns on, off, on, ... (first on at its onset), for as long as a call can last. */
+export function switchInstants(fault: UnitFault, seed: number): number[] {
+  if (fault.present === 'always') return [fault.onset_s];
+  const instants = [fault.onset_s];
+  const end = fault.onset_s + INTERMITTENT_DAYS * 86_400;
+  let t = fault.onset_s;
+  for (let i = 0; t < end; i++) {
+    const mean_s = (i % 2 === 0 ? fault.present.on_h : fault.present.off_h) * 3600;
+    t += Math.max(1, Math.floor(exponential(mean_s, draw(seed, `fault/${fault.id}`, i))));
+    instants.push(t);
+  }
+  return instants;
+}
+
+/** Whether a fault is there at an instant (its first instant included). */
+export function isPresent(state: FaultState, t: number): boolean {
+  if (t >= state.mended_s) return false;
+  let on = false;
+  for (const at of state.switches) {
+    if (at > t) break;
+    on = !on;
+  }
+  return on;
+}
+
+/** How far it has come, 0 to its severity. */
+export function severityAt(state: FaultState, t: number): number {
+  if (!isPresent(state, t)) return 0;
+  const { onset_s, ramp_s, severity } = state.fault;
+  return ramp_s <= 0 || t >= onset_s + ramp_s ? severity : (severity * (t - onset_s)) / ramp_s;
+}
+
+/** Whether the plant's condition changes with time right after an instant. */
+export function isGrowing(state: FaultState, t: number): boolean {
+  return isPresent(state, t) && t < state.fault.onset_s + state.fault.ramp_s;
+}
+
+/** First instant after `t` at which a fault starts, stops or is fully grown. */
+export function nextFaultInstant(state: FaultState, t: number): number {
+  if (t >= state.mended_s) return Number.POSITIVE_INFINITY;
+  let next = state.switches.find((at) => at > t) ?? Number.POSITIVE_INFINITY;
+  const grown = state.fault.onset_s + state.fault.ramp_s;
+  if (grown > t && grown < next) next = grown;
+  return next;
+}
+
+/** How entries of the condition add up when two faults touch the same one. */
+const COMBINE: Readonly<Record<keyof PlantCondition, (a: number, b: number) => number>> = {
+  lineHole_m: wider,
+  jointHole_m: wider,
+  compressorFlow: (a, b) => a * b,
+  compressorPressure: (a, b) => a * b,
+  intakeLoss_kPa_per_Lmin2: (a, b) => a + b,
+  filterFlow: (a, b) => a * b,
+};
+
+/** Two holes pass what one hole of their joint area passes. */
+function wider(a: number, b: number): number {
+  return Math.sqrt(a * a + b * b);
+}
+
+/** The plant's condition at an instant, written into `out`. */
+export function conditionAt(states: readonly FaultState[], t: number, out: PlantCondition): PlantCondition {
+  Object.assign(out, SOUND);
+  for (const state of states) {
+    const plant = state.fault.effect.plant;
+    if (!plant) continue;
+    const severity = severityAt(state, t);
+    if (severity === 0) continue;
+    for (const key of Object.keys(plant) as (keyof PlantCondition)[]) {
+      const worst = plant[key];
+      if (worst !== undefined) out[key] = COMBINE[key](out[key], SOUND[key] + severity * (worst - SOUND[key]));
+    }
+  }
+  return out;
+}
+
+/** Shift of a float's heights at an instant, m. */
+export function floatShift(states: readonly FaultState[], float: FloatName, t: number): number {
+  let shift = 0;
+  for (const state of states) shift += severityAt(state, t) * (state.fault.effect.floats?.[float] ?? 0);
+  return shift;
+}
+
+/** Shift of the panel clock at an instant, s. */
+export function clockShift(states: readonly FaultState[], t: number): number {
+  let shift = 0;
+  for (const state of states) shift += severityAt(state, t) * (state.fault.effect.clock_h ?? 0) * 3600;
+  return shift;
+}

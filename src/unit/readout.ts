@@ -1,0 +1,65 @@
+/** What instruments and pictures may be made of: the state of a unit at an instant, in the trade's quantities. */
+import type { ControlState } from '../control/index.ts';
+import {
+  COMPARTMENT,
+  COMPONENT,
+  deadHead,
+  emptyFlows,
+  type Flows,
+  GAUGES,
+  nozzlePressure,
+  STATE_SIZE,
+  WATER,
+} from '../plant/index.ts';
+import type { Unit } from './engine.ts';
+
+export interface Readout {
+  readonly t: number;
+  readonly control: ControlState;
+  /** Levels in m from grade, flows in m3/s. */
+  readonly flows: Flows;
+  /** Height of water over the pump tank's floor, m. */
+  readonly pumpTank_m: number;
+  readonly airPressure_kPa: number;
+  /** Pressure the compressor reaches against a closed valve, kPa. */
+  readonly deadHead_kPa: number;
+  readonly oxygen_mgL: number;
+  readonly pumpTankOxygen_mgL: number;
+  readonly hoursWithoutOxygen: number;
+  readonly inflow_m3s: number;
+  /** Pressure at the spray heads, kPa. */
+  readonly headPressure_kPa: number;
+  readonly pumpRun_s: number;
+  readonly drawn_m3: number;
+  readonly sprayed_m3: number;
+  readonly relieved_m3: number;
+  readonly indoors_m3: number;
+  readonly shortOfAir_m3: number;
+}
+
+/** Reads a unit at an instant between its last event and its horizon. */
+export function readout(unit: Unit, t: number): Readout {
+  const y = unit.stateAt(t, new Float64Array(STATE_SIZE));
+  const drive = unit.driveAt(t);
+  const flows = unit.works.observe(drive, y, emptyFlows());
+  const at = (i: number) => y[i] as number;
+  return {
+    t,
+    control: unit.control,
+    flows,
+    pumpTank_m: flows.pump_m - unit.spec.plant.pump.floor_m,
+    airPressure_kPa: unit.airPressure(t, y),
+    deadHead_kPa: drive.compressorRuns ? deadHead(unit.spec.plant.air, drive.condition) : 0,
+    oxygen_mgL: unit.works.concentration(y, COMPARTMENT.aeration, COMPONENT.oxygen),
+    pumpTankOxygen_mgL: unit.works.concentration(y, COMPARTMENT.pump, COMPONENT.oxygen),
+    hoursWithoutOxygen: at(GAUGES.hoursWithoutOxygen),
+    inflow_m3s: drive.inflow_m3s,
+    headPressure_kPa: nozzlePressure(unit.works.line, flows.discharge * 1000),
+    pumpRun_s: at(GAUGES.pumpRun_s),
+    drawn_m3: at(WATER.drawn),
+    sprayed_m3: at(WATER.sprayed),
+    relieved_m3: at(WATER.relieved),
+    indoors_m3: at(WATER.indoors),
+    shortOfAir_m3: at(GAUGES.shortOfAir_m3),
+  };
+}

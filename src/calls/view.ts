@@ -18,6 +18,8 @@ export interface FormField {
   readonly label: Message;
   readonly kind: 'one' | 'many';
   readonly options: readonly { readonly id: string; readonly label: Message }[];
+  /** Most options that may be ticked. */
+  readonly most?: number;
 }
 
 /** Something on the panel, the float tree or the housing that a hand can work in the close-up. */

@@ -63,8 +63,18 @@ export interface UnitSetup {
 /** Something that happened, for logs: a control event, a fault, a mark, the dialler's call. */
 export interface Happening {
   readonly t: number;
-  readonly what: ControlEventName | `fault.${string}` | `mended.${string}` | `mark.${string}` | 'dialled';
+  readonly what:
+    | ControlEventName
+    | `fault.${string}`
+    | `mended.${string}`
+    | `mark.${string}`
+    | `${Shown}.${'on' | 'off'}`
+    | 'dialled';
 }
+
+/** Outputs whose every change is logged: what a person may see or hear. */
+const SHOWN = ['lamp', 'buzzer', 'pumpRuns', 'compressorRuns'] as const;
+export type Shown = (typeof SHOWN)[number];
 
 /** Numbers that belong to the engine, not to the control. */
 export interface Registers {
@@ -419,6 +429,9 @@ export class Unit {
     if (before.compressorRuns && !edge.to.outputs.compressorRuns) this.stopAir();
     if (!before.contact && edge.to.outputs.contact) this.registers.pumpCycles += 1;
     this.control = edge.to;
+    for (const id of SHOWN) {
+      if (before[id] !== edge.to.outputs[id]) this.note(`${id}.${edge.to.outputs[id] ? 'on' : 'off'}`);
+    }
     this.obey(edge.commands);
   }
 

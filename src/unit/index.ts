@@ -1,7 +1,7 @@
 /** One property: geometry, plant and control under the hybrid engine. */
 export * from './calendar.ts';
 export * from './digest.ts';
-export { EndlessSwitching, type Happening, type Registers, Unit, type UnitSetup } from './engine.ts';
+export { EndlessSwitching, type Happening, type Registers, type Shown, Unit, type UnitSetup } from './engine.ts';
 export { type FaultEffect, type FaultState, severityAt, type UnitFault } from './fault.ts';
 export * from './readout.ts';
 export * from './snapshot.ts';

@@ -1,0 +1,55 @@
+/**
+ * What the catalogue says of a fault. All of it is data: the engine reads `effect`, the calls read how it is told,
+ * mended and proved, `words` holds its texts under `fault.<id>`.
+ */
+import type { FaultEffect } from '../unit/index.ts';
+
+export type FaultFamily = 'air' | 'power' | 'floats' | 'pump' | 'use';
+
+/** Where in the works it sits: a part of the picture. */
+export type FaultPlace = 'panel' | 'compressor' | 'pump-tank' | 'disc-filter' | 'house';
+
+/** How soon somebody must come, by what it does to treatment and to the ground. */
+export type Urgency = 'now' | 'before-dosing' | 'next-visit';
+
+/** What must be shown after the mend before the call may be closed. */
+export type ProofId =
+  | 'pressure'
+  | 'watched'
+  | 'air-alarm'
+  | 'water-alarm'
+  | 'floats'
+  | 'dosing'
+  | 'spray'
+  | 'clock'
+  | 'lamp';
+
+export interface FaultEntry {
+  readonly id: string;
+  readonly family: FaultFamily;
+  readonly place: FaultPlace;
+  /** The parts it can sit on where it is a fault of several (a float, a breaker, a position). */
+  readonly parts?: readonly string[];
+  readonly severity: number;
+  /** The patch; `{part}` in its control events stands for the part. */
+  readonly effect: Omit<FaultEffect, 'control'> & {
+    readonly control?: { readonly starts: readonly string[]; readonly ends: readonly string[] };
+  };
+  /** Checks whose reading shows the fault itself, not only its consequence. */
+  readonly shownBy: readonly string[];
+  /** Actions that mend it; any one of them will do. */
+  readonly mendedBy: readonly string[];
+  /** A one-off that leaves nothing broken is over when a region of the control is in this state. */
+  readonly clearedWhen?: { readonly region: string; readonly state: string };
+  /** Actions that only hide it. */
+  readonly hiddenBy: readonly string[];
+  readonly proof: readonly ProofId[];
+  readonly urgency: Urgency;
+  /** How common it is among calls, relative weight: our judgement, no source. */
+  readonly commonness: number;
+}
+
+/** A fault on one part: `stuck-down:stopFloat`; without parts the id alone. */
+export function faultKey(id: string, part?: string): string {
+  return part === undefined ? id : `${id}:${part}`;
+}

@@ -1,0 +1,301 @@
+/** At the panel: what can be read behind its window and worked by hand, and what a meter finds under its cover. */
+import { BREAKERS, type BreakerName, FLOATS, type FloatName } from '../../control/index.ts';
+import type { ActionDef, Doing } from '../action.ts';
+import { INSTRUMENTS } from '../instruments.ts';
+import { quantity, say } from '../message.ts';
+import { good, lampWords, leverFacts, leverOf, leverWords, off, plain, resetPanel } from './shared.ts';
+
+type Extra = Partial<ActionDef>;
+
+function at(
+  id: string,
+  group: ActionDef['group'],
+  minutes: number,
+  perform: (d: Doing) => void,
+  more: Extra = {},
+): ActionDef {
+  return { id, place: 'panel', group, label: say(`act.${id}`), minutes, perform, ...more };
+}
+
+const NOMINAL_V = 118;
+const WINDING_ohm = 1.6;
+
+/** Circuit that a float's wires belong to. */
+export function circuitOf(float: FloatName): BreakerName {
+  return float === 'highWaterFloat' ? 'alarmBreaker' : 'pumpBreaker';
+}
+
+export function isMade(d: Doing, float: FloatName): boolean {
+  const state = d.unit.control.regions[float];
+  return state === 'up' || state === 'lifted' || state === 'heldUp';
+}
+
+/** Current of the effluent pump: follows its flow, from a third of the rated current at shut-off upwards. */
+function pumpCurrent(d: Doing): number {
+  const now = d.read();
+  const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
+  if (now.control.outputs.pumpStalls) return 5.5 * rated;
+  if (!now.control.outputs.pumpRuns) return 0;
+  const full = 0.85;
+  return rated * (0.45 + (0.5 * Math.min(now.flows.discharge * 1000, full)) / full);
+}
+
+function breakerActions(breaker: BreakerName): ActionDef[] {
+  const circuit = say(`circuit.${breaker}`);
+  const control = `breaker-${breaker.replace('Breaker', '')}`;
+  const locked: ActionDef['hindered'] = (person) => (person.locks.has(breaker) ? say('why.locked') : undefined);
+  const lever = (way: 'on' | 'off'): ActionDef =>
+    at(
+      `breaker-${way}:${breaker}`,
+      'operate',
+      0.2,
+      (d) => {
+        d.unit.send(`${breaker}.${way}`);
+        d.learn(leverFacts(d));
+        d.note(say('note.lever', { circuit }), say(`lever.${leverOf(d, breaker)}`));
+      },
+      { label: say(`act.breaker-${way}`, { circuit }), control, handsOff: true, hindered: locked },
+    );
+  return [
+    lever('off'),
+    lever('on'),
+    at(
+      `lock-out:${breaker}`,
+      'operate',
+      4,
+      (d) => {
+        d.unit.send(`${breaker}.off`);
+        d.person.locks.add(breaker);
+        d.learn(leverFacts(d));
+        d.note(say('note.lock-out', { circuit }), say('reading.dead'), plain('remark.other-circuits-live'));
+      },
+      { label: say('act.lock-out', { circuit }), control, hindered: locked },
+    ),
+    at(
+      `unlock:${breaker}`,
+      'operate',
+      1,
+      (d) => {
+        d.person.locks.delete(breaker);
+        d.note(say('note.unlock', { circuit }), say('reading.lock-off'));
+      },
+      {
+        label: say('act.unlock', { circuit }),
+        control,
+        hindered: (person) => (person.locks.has(breaker) ? undefined : say('why.not-locked')),
+      },
+    ),
+  ];
+}
+
+function continuity(float: FloatName): ActionDef {
+  const name = say(`float.${float}`);
+  return at(
+    `float-continuity:${float}`,
+    'measure',
+    3,
+    (d) => {
+      const made = isMade(d, float);
+      d.learn({ [`contact.${float}`]: made });
+      d.note(
+        say('note.continuity', { float: name }),
+        made
+          ? say('reading.closed', { r: quantity('resistance_ohm', d.measure(INSTRUMENTS.resistance_ohm, 0.6), 0.1) })
+          : say('reading.open-circuit'),
+      );
+    },
+    { label: say('act.float-continuity', { float: name }), lockOut: circuitOf(float) },
+  );
+}
+
+function selectorTo(way: 'hand' | 'off' | 'auto'): ActionDef {
+  return at(
+    `selector-${way}`,
+    'operate',
+    0.3,
+    (d) => {
+      d.unit.send(`selector.${way}`);
+      d.wait(10);
+      const runs = d.read().control.outputs.pumpRuns;
+      d.learn({ selector: way, pumpRuns: runs, headPressure_kPa: d.read().headPressure_kPa });
+      d.note(
+        say('note.selector'),
+        say(`reading.selector-${way}`, { pump: say(runs ? 'word.pump-runs' : 'word.pump-still') }),
+      );
+    },
+    { control: 'selector', inner_s: 10 },
+  );
+}
+
+export const PANEL_ACTIONS: readonly ActionDef[] = [
+  at(
+    'read-panel',
+    'look',
+    1,
+    (d) => {
+      const selector = d.unit.control.regions.selector as 'hand' | 'off' | 'auto';
+      d.learn({ ...leverFacts(d), selector });
+      d.note(say('note.breakers'), leverWords(d));
+      d.note(
+        say('note.selector'),
+        say(`reading.selector-at-${selector}`),
+        selector === 'auto' ? undefined : off('remark.not-auto'),
+      );
+    },
+    { handsOff: true },
+  ),
+  at(
+    'read-timer',
+    'look',
+    1,
+    (d) => {
+      const ahead = d.unit.clockAhead();
+      d.learn({ clockAhead_s: ahead });
+      const panel = (((d.read().t + ahead) % 86_400) + 86_400) % 86_400;
+      const wrong = Math.abs(ahead) > 300;
+      d.note(
+        say('note.timer'),
+        say('reading.clock', { clock: quantity('clock_s', panel, 60) }),
+        wrong ? off('remark.clock-wrong') : good('remark.clock-right'),
+      );
+    },
+    { handsOff: true, control: 'timer' },
+  ),
+  at(
+    'read-counters',
+    'look',
+    1,
+    (d) => {
+      const counters = { pumpHours: d.read().pumpRun_s / 3600, pumpCycles: d.unit.registers.pumpCycles };
+      d.learn({ counters });
+      d.note(
+        say('note.counters'),
+        say('reading.counters', {
+          hours: quantity('duration_h', counters.pumpHours, 0.1),
+          cycles: quantity('count', counters.pumpCycles, 1),
+        }),
+      );
+    },
+    { handsOff: true },
+  ),
+  at(
+    'watch-panel',
+    'look',
+    5,
+    (d) => d.note(say('note.watch', { minutes: quantity('duration_min', 5, 1) }), lampWords(d)),
+    { handsOff: true },
+  ),
+  at(
+    'press-silence',
+    'operate',
+    0.2,
+    (d) => {
+      d.unit.send('silence.pressed');
+      d.note(say('note.silence'), lampWords(d));
+    },
+    { handsOff: true, control: 'silence' },
+  ),
+  at(
+    'press-test',
+    'operate',
+    0.5,
+    (d) => {
+      d.unit.send('test.pressed');
+      d.wait(5);
+      const { lamp, buzzer } = d.unit.control.outputs;
+      d.unit.send('test.released');
+      d.note(
+        say('note.test'),
+        say(`reading.test-${lamp ? 'lamp' : 'dark'}-${buzzer ? 'buzzer' : 'mute'}`),
+        lamp && buzzer ? good('remark.test-good') : off('remark.test-bad'),
+      );
+    },
+    { handsOff: true, control: 'test', inner_s: 5 },
+  ),
+  ...BREAKERS.flatMap(breakerActions),
+  at(
+    'reset-panel',
+    'operate',
+    2,
+    (d) => {
+      resetPanel(d);
+      d.note(say('note.reset'), lampWords(d));
+    },
+    { handsOff: true, inner_s: 60 },
+  ),
+  selectorTo('hand'),
+  selectorTo('off'),
+  selectorTo('auto'),
+  at('advance-timer', 'operate', 1, advanceTimer, { control: 'timer', inner_s: 45 }),
+  at(
+    'set-timer',
+    'operate',
+    2,
+    (d) => {
+      d.unit.mend('timer-misset');
+      d.unit.setClock(0);
+      d.learn({ clockAhead_s: 0 });
+      d.note(say('note.set-timer'), say('reading.clock-set'));
+    },
+    { control: 'timer' },
+  ),
+  at('pump-amps', 'measure', 3, (d) => {
+    const amps = d.measure(INSTRUMENTS.current_A, pumpCurrent(d));
+    const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
+    d.note(
+      say('note.pump-amps'),
+      say('reading.amps', { a: quantity('current_A', amps, 0.1) }),
+      plain('remark.rated-amps', { a: quantity('current_A', rated, 0.1) }),
+    );
+  }),
+  at('pump-volts', 'measure', 3, (d) => {
+    const { controlLive, contact } = d.unit.control.outputs;
+    const volts = d.measure(INSTRUMENTS.voltage_V, controlLive && contact ? NOMINAL_V : 0);
+    d.note(say('note.pump-volts'), say('reading.volts', { v: quantity('voltage_V', volts, 0.1) }));
+  }),
+  at(
+    'winding-ohms',
+    'measure',
+    4,
+    (d) => {
+      const sound = d.unit.control.regions.winding === 'sound';
+      d.note(
+        say('note.winding'),
+        sound
+          ? say('reading.ohms', {
+              r: quantity('resistance_ohm', d.measure(INSTRUMENTS.resistance_ohm, WINDING_ohm), 0.1),
+            })
+          : say('reading.open-circuit'),
+        sound ? good('remark.winding-sound') : off('remark.winding-open'),
+      );
+    },
+    { lockOut: 'pumpBreaker' },
+  ),
+  at('compressor-volts', 'measure', 3, (d) => {
+    const volts = d.measure(INSTRUMENTS.voltage_V, d.unit.control.outputs.compressorLive ? NOMINAL_V : 0);
+    const silent = !d.unit.control.outputs.compressorRuns;
+    d.note(
+      say('note.compressor-volts'),
+      say('reading.volts', { v: quantity('voltage_V', volts, 0.1) }),
+      volts > 100 && silent ? off('remark.fed-but-silent') : undefined,
+    );
+  }),
+  ...FLOATS.map(continuity),
+  at('renew-lamp', 'mend', 10, (d) => d.note(say('note.mended'), say('reading.renew-lamp')), {
+    cost_usd: 14,
+    load: 'lamp',
+    lockOut: 'alarmBreaker',
+  }),
+];
+
+/** Turns the dial to a start by hand, sees what the pump does, and turns it back to the time of day. */
+function advanceTimer(d: Doing): void {
+  d.unit.send('timer.start');
+  d.wait(45);
+  const now = d.read();
+  d.learn({ pumpRuns: now.control.outputs.pumpRuns, headPressure_kPa: now.headPressure_kPa });
+  d.note(
+    say('note.advance-timer'),
+    say(now.control.outputs.pumpRuns ? 'reading.dose-starts' : 'reading.dose-does-not-start'),
+  );
+}

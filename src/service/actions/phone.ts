@@ -1,0 +1,141 @@
+/** By phone: danger first, then questions, then what a householder may do with dry hands at the closed panel. */
+import { odourIndex } from '../../plant/index.ts';
+import type { ActionDef, Doing } from '../action.ts';
+import { quantity, say } from '../message.ts';
+import { rattles } from '../perceive.ts';
+import { LOADS } from '../person.ts';
+import { lampWords, leverFacts, leverWords, resetPanel } from './shared.ts';
+
+/** Water above the trash tank's inlet by which drains are felt to be slow, m. */
+const SLOW_DRAIN_m = 0.1;
+
+function ask(id: string, minutes: number, perform: (doing: Doing) => void): ActionDef {
+  return { id, place: 'phone', group: 'look', label: say(`act.${id}`), minutes, handsOff: true, perform };
+}
+
+function guide(id: string, minutes: number, perform: (doing: Doing) => void, more: Partial<ActionDef> = {}): ActionDef {
+  return {
+    id,
+    place: 'phone',
+    group: 'operate',
+    label: say(`act.${id}`),
+    minutes,
+    handsOff: true,
+    touches: true,
+    perform,
+    ...more,
+  };
+}
+
+function tell(id: string, minutes: number, more: Partial<ActionDef> = {}): ActionDef {
+  return {
+    id,
+    place: 'phone',
+    group: 'say',
+    label: say(`act.${id}`),
+    minutes,
+    handsOff: true,
+    perform: (d) => d.note(say(`note.${id}`), say('reading.told')),
+    ...more,
+  };
+}
+
+/** Somebody goes to the panel with the phone: from now on the lamp is in sight. */
+function toThePanel(d: Doing): void {
+  d.person.seesLamp = true;
+}
+
+export const PHONE_ACTIONS: readonly ActionDef[] = [
+  ask('ask-danger', 1, (d) => {
+    const now = d.read();
+    const sewage = now.flows.relieved > 0 || now.flows.indoors > 0;
+    d.learn({ backingUp: now.flows.indoors > 0, relief_Ls: now.flows.relieved * 1000 });
+    d.note(
+      say('note.danger'),
+      say(sewage ? 'reading.sewage-out' : 'reading.no-danger'),
+      sewage ? off('remark.danger') : undefined,
+    );
+  }),
+  ask('ask-history', 2, (d) => d.note(say('note.history'), say('reading.said', { text: d.answers.history }))),
+  ask('ask-use', 1, (d) => d.note(say('note.use'), say('reading.said', { text: d.answers.use }))),
+  ask('ask-hum', 2, (d) => {
+    const now = d.read();
+    const runs = now.control.outputs.compressorRuns;
+    d.learn({ compressorRuns: runs, ...(runs ? { rattle: rattles(d.unit, now) } : {}) });
+    d.note(say('note.hum'), say(!runs ? 'reading.silent' : rattles(d.unit, now) ? 'reading.rattles' : 'reading.hums'));
+  }),
+  ask('ask-smell', 1, (d) => {
+    const odour = odourIndex(d.read().hoursWithoutOxygen);
+    d.note(
+      say('note.smell'),
+      say(odour > 0.5 ? 'reading.smell-strong' : odour > 0.1 ? 'reading.smell-faint' : 'reading.smell-none'),
+    );
+  }),
+  ask('ask-drains', 1, (d) => {
+    const slow = d.read().flows.trash_m > d.unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m;
+    d.learn({ backingUp: slow });
+    d.note(say('note.drains'), say(slow ? 'reading.drains-slow' : 'reading.drains-free'));
+  }),
+  ask('ask-lamp', 1, (d) => {
+    toThePanel(d);
+    d.note(say('note.lamp'), lampWords(d));
+  }),
+  guide('guide-silence', 1, (d) => {
+    toThePanel(d);
+    d.unit.send('silence.pressed');
+    d.note(say('note.silence'), lampWords(d));
+  }),
+  ask('ask-breakers', 2, (d) => {
+    toThePanel(d);
+    d.learn(leverFacts(d));
+    d.note(say('note.breakers'), leverWords(d));
+  }),
+  guide(
+    'guide-reset',
+    4,
+    (d) => {
+      toThePanel(d);
+      resetPanel(d);
+      d.note(say('note.reset'), lampWords(d));
+    },
+    { inner_s: 60 },
+  ),
+  guide(
+    'guide-watch',
+    5,
+    (d) => {
+      toThePanel(d);
+      d.note(say('note.watch', { minutes: quantity('duration_min', 5, 1) }), lampWords(d));
+    },
+    { touches: false },
+  ),
+  tell('advise-save-water', 1),
+  tell('advise-keep-away', 1),
+  tell('tell-open-panel', 3, { breach: 'householder-opens-panel' }),
+  tell('tell-open-tank', 3, { breach: 'householder-opens-tank' }),
+  tell('decide-close', 2, {
+    form: [
+      {
+        id: 'follow-up',
+        kind: 'many',
+        options: ['call-tomorrow', 'count-trip', 'visit-if-again', 'nothing'].map(option('follow')),
+      },
+    ],
+    perform: (d) => d.note(say('note.decide-close'), say('reading.closed-by-phone')),
+  }),
+  tell('decide-visit', 2, {
+    form: [
+      { id: 'urgency', kind: 'one', options: ['now', 'before-dosing', 'next-visit'].map(option('urgency')) },
+      { id: 'load', kind: 'many', most: 4, options: LOADS.map(option('load')) },
+    ],
+    perform: (d) => d.note(say('note.decide-visit'), say(`urgency.${String(d.fill.urgency ?? '')}`)),
+  }),
+];
+
+function option(kind: string) {
+  return (id: string) => ({ id, label: say(`${kind}.${id}`) });
+}
+
+function off(id: string): { tone: 'off'; text: ReturnType<typeof say> } {
+  return { tone: 'off', text: say(id) };
+}

@@ -1,0 +1,48 @@
+/** What several places have in common: words for lamp and levers, the reset, remarks. */
+import { BREAKERS, type BreakerName } from '../../control/index.ts';
+import type { Doing } from '../action.ts';
+import type { Lever, LiveFacts } from '../facts.ts';
+import { type Message, say } from '../message.ts';
+import type { Note } from '../person.ts';
+
+export function leverOf(d: Doing, breaker: BreakerName): Lever {
+  return d.unit.control.regions[breaker] as Lever;
+}
+
+export function leverFacts(d: Doing): LiveFacts {
+  return Object.fromEntries(BREAKERS.map((b) => [`lever.${b}`, leverOf(d, b)])) as LiveFacts;
+}
+
+/** The three levers in one sentence. */
+export function leverWords(d: Doing): Message {
+  const levers = Object.fromEntries(BREAKERS.map((b) => [b, say(`lever.${leverOf(d, b)}`)]));
+  return say('reading.levers', levers);
+}
+
+/** Lamp and buzzer as they are now. */
+export function lampWords(d: Doing): Message {
+  const { lamp, buzzer } = d.unit.control.outputs;
+  return say(`reading.${lamp ? 'lamp-on' : 'lamp-off'}-${buzzer ? 'buzzer' : 'quiet'}`);
+}
+
+/** All levers off, one minute's wait, then on in the order of the unit's label. A locked lever stays as it is. */
+export function resetPanel(d: Doing): void {
+  const order = d.unit.spec.panel.resetOrder.map((name): BreakerName => `${name}Breaker`);
+  const free = order.filter((b) => !d.person.locks.has(b));
+  for (const breaker of free) d.unit.send(`${breaker}.off`);
+  d.wait(60);
+  for (const breaker of free) d.unit.send(`${breaker}.on`);
+  d.learn(leverFacts(d));
+}
+
+export function good(id: string, values?: Message['values']): Note['remark'] {
+  return { tone: 'good', text: say(id, values) };
+}
+
+export function off(id: string, values?: Message['values']): Note['remark'] {
+  return { tone: 'off', text: say(id, values) };
+}
+
+export function plain(id: string, values?: Message['values']): Note['remark'] {
+  return { tone: 'plain', text: say(id, values) };
+}

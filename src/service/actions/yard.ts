@@ -1,0 +1,145 @@
+/** Out in the yard and at the truck: the clean-out, the disc filter, the spray field, and what is said and written. */
+import type { ActionDef, Doing } from '../action.ts';
+import { INSTRUMENTS } from '../instruments.ts';
+import { quantity, say } from '../message.ts';
+import type { Place } from '../person.ts';
+import { good, off, plain } from './shared.ts';
+
+function at(
+  place: Place,
+  id: string,
+  group: ActionDef['group'],
+  minutes: number,
+  perform: (d: Doing) => void,
+  more: Partial<ActionDef> = {},
+): ActionDef {
+  return { id, place, group, label: say(`act.${id}`), minutes, perform, ...more };
+}
+
+function option(kind: string) {
+  return (id: string) => ({ id, label: say(`${kind}.${id}`) });
+}
+
+/** What a record must hold to be of use to the next person and to the permit. */
+export const RECORD_LINES = ['found', 'readings', 'mended', 'parts', 'proved', 'left-on-auto', 'follow-up'] as const;
+/** What a household must be told, among things they must not be told. */
+export const TOLD = [
+  'what-was-wrong',
+  'save-water-today',
+  'what-alarm-means',
+  'keep-lids-shut',
+  'silence-each-time',
+  'open-and-look',
+] as const;
+
+const UNSET = 0.03;
+
+export const YARD_ACTIONS: readonly ActionDef[] = [
+  at('house', 'make-safe', 'operate', 3, (d) => {
+    d.person.madeSafe = true;
+    d.note(say('note.make-safe'), say('reading.made-safe'));
+  }),
+  at(
+    'house',
+    'ask-again',
+    'look',
+    2,
+    (d) => d.note(say('note.history'), say('reading.said', { text: d.answers.history })),
+    { handsOff: true },
+  ),
+  at('house', 'write-record', 'say', 6, (d) => d.note(say('note.record'), say('reading.record')), {
+    handsOff: true,
+    form: [{ id: 'lines', kind: 'many', options: RECORD_LINES.map(option('record')) }],
+  }),
+  at('house', 'tell-household', 'say', 4, (d) => d.note(say('note.household'), say('reading.told')), {
+    handsOff: true,
+    form: [{ id: 'told', kind: 'many', options: TOLD.map(option('told')) }],
+  }),
+  at('house', 'leave-site', 'say', 1, (d) => d.note(say('note.leave'), say('reading.left')), { handsOff: true }),
+  at('clean-out', 'look-into-clean-out', 'look', 1, (d) => {
+    const now = d.read();
+    const full = now.flows.trash_m > d.unit.spec.plant.trash.inlet_m + UNSET;
+    d.learn({ backingUp: full, relief_Ls: now.flows.relieved * 1000 });
+    d.note(
+      say('note.clean-out'),
+      say(full ? 'reading.stands-in-sewer' : 'reading.sewer-clear'),
+      full ? off('remark.backed-up') : good('remark.ordinary'),
+    );
+  }),
+  at(
+    'disc-filter',
+    'open-disc-filter',
+    'look',
+    4,
+    (d) => {
+      d.person.filterOpen = true;
+      const share = d.unit.driveAt(d.read().t).condition.filterFlow;
+      d.learn({ filterFlow: share });
+      const words = share > 0.85 ? 'filter-clean' : share > 0.15 ? 'filter-slimed' : 'filter-blocked';
+      d.note(
+        say('note.disc-filter'),
+        say(`reading.${words}`),
+        share > 0.85 ? good('remark.ordinary') : off('remark.filter'),
+      );
+    },
+    { hindered: pumping },
+  ),
+  at(
+    'disc-filter',
+    'clean-disc-filter',
+    'mend',
+    10,
+    (d) => {
+      d.person.filterOpen = false;
+      d.learn({ filterFlow: 1 });
+      d.note(say('note.mended'), say('reading.clean-disc-filter'));
+    },
+    { hindered: pumping },
+  ),
+  at(
+    'spray-field',
+    'clear-field',
+    'operate',
+    2,
+    (d) => {
+      d.person.fieldClear = true;
+      d.note(say('note.field'), say('reading.field-clear'));
+    },
+    { handsOff: true },
+  ),
+  at(
+    'spray-field',
+    'look-at-field',
+    'look',
+    1,
+    (d) => {
+      const kPa = d.read().headPressure_kPa;
+      d.learn({ headPressure_kPa: kPa });
+      const design = d.unit.spec.plant.discharge.designPressure_kPa;
+      const words = kPa <= 1 ? 'heads-down' : kPa < 0.5 * design ? 'spray-weak' : 'spray-full';
+      d.note(say('note.spray'), say(`reading.${words}`), words === 'spray-weak' ? off('remark.spray-weak') : undefined);
+    },
+    { handsOff: true },
+  ),
+  at(
+    'spray-field',
+    'head-pressure',
+    'measure',
+    5,
+    (d) => {
+      const kPa = d.measure(INSTRUMENTS.headPressure_kPa, d.read().headPressure_kPa);
+      d.learn({ headPressure_kPa: kPa });
+      const design = d.unit.spec.plant.discharge.designPressure_kPa;
+      d.note(
+        say('note.head-pressure'),
+        say('reading.pressure', { p: quantity('pressure_kPa', kPa, 10) }),
+        plain('remark.head-design', { p: quantity('pressure_kPa', design, 10) }),
+      );
+    },
+    { hindered: (_p, unit) => (unit.control.outputs.pumpRuns ? undefined : say('why.not-spraying')) },
+  ),
+];
+
+function pumping(_person: unknown, unit: Doing['unit']): ReturnType<typeof say> | undefined {
+  return unit.control.outputs.pumpRuns ? say('why.pump-runs') : undefined;
+}

@@ -1,0 +1,17 @@
+/** Every action there is, by id. */
+import type { ActionDef } from './action.ts';
+import { AIR_ACTIONS } from './actions/air.ts';
+import { PANEL_ACTIONS } from './actions/panel.ts';
+import { PHONE_ACTIONS } from './actions/phone.ts';
+import { TANK_ACTIONS } from './actions/tanks.ts';
+import { YARD_ACTIONS } from './actions/yard.ts';
+
+export const ACTIONS: readonly ActionDef[] = [
+  ...PHONE_ACTIONS,
+  ...YARD_ACTIONS,
+  ...PANEL_ACTIONS,
+  ...AIR_ACTIONS,
+  ...TANK_ACTIONS,
+];
+
+export const ACTION_BY_ID: ReadonlyMap<string, ActionDef> = new Map(ACTIONS.map((a) => [a.id, a]));

@@ -66,7 +66,9 @@ export function perform(service: Service, def: ActionDef, fill: Fill): Outcome {
   const minutes = def.minutes + (fetched ? FETCH_MIN : 0);
   doing.wait(minutes * 60 - (def.inner_s ?? 0));
   const before = new Set(unit.faults.filter((f) => f.mended_s <= unit.t).map((f) => f.fault.id));
-  const concerned = unit.faults.filter((f) => PLACED_FAULTS.get(f.fault.id)?.mendedBy.includes(def.id));
+  const concerned = unit.faults.filter(
+    (f) => f.fault.onset_s <= unit.t && PLACED_FAULTS.get(f.fault.id)?.mendedBy.includes(def.id),
+  );
   for (const state of concerned) unit.mend(state.fault.id);
   def.perform(doing);
   person.facts = learn(person.facts, unit.t, perceive(person, unit, doing.read()));

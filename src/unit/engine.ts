@@ -120,6 +120,8 @@ export class Unit {
   /** Whether each watched quantity is on its upper side. */
   readonly above: boolean[];
   readonly registers: Registers;
+  /** Told after every step, event and mend: for traces and strip charts. It must not change the unit. */
+  observer: ((unit: Unit) => void) | undefined;
   /** Derivatives computed since the start: the engine's honest cost. */
   derivatives = 0;
 
@@ -212,6 +214,7 @@ export class Unit {
     this.deliver(name);
     this.refresh();
     this.settle();
+    this.observer?.(this);
   }
 
   /** Ends a fault at the present instant: what it changed goes back, and freed parts follow the water again. */
@@ -226,6 +229,7 @@ export class Unit {
     this.follow();
     this.refresh();
     this.settle();
+    this.observer?.(this);
   }
 
   /** Sets the panel clock so that it shows true time plus `ahead_s`. */
@@ -350,6 +354,7 @@ export class Unit {
     this.spare = step;
     this.held = undefined;
     this.happen();
+    this.observer?.(this);
   }
 
   /** First known instant after now. */

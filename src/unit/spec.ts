@@ -12,7 +12,8 @@ export interface PanelSpec {
     readonly run_min: number;
     readonly nightLimit_min: number;
   };
-  readonly delays_s: Readonly<Record<DelayId, number>>;
+  /** Every delay but the dose's, which is `timer.run_min`. */
+  readonly delays_s: Readonly<Record<Exclude<DelayId, 'dose'>, number>>;
   /** Order in which the label wants the breakers put back on. */
   readonly resetOrder: readonly ('alarm' | 'compressor' | 'pump')[];
   /** Line pressure that the label calls healthy. */

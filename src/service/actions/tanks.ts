@@ -113,7 +113,10 @@ function lookIntoPumpTank(d: Doing): void {
   }
 }
 
-/** Lifts a float and holds it while one looks and listens; the lamp and the pump show whether its contact works. */
+/**
+ * Lifts a float and holds it while one looks and listens; lamp and pump show whether its contact works. A float that
+ * already floats is only tipped a little further: nothing new comes of it.
+ */
 function liftFloat(float: FloatName): ActionDef {
   const name = say(`float.${float}`);
   return at('pump-tank')(
@@ -121,26 +124,33 @@ function liftFloat(float: FloatName): ActionDef {
     'operate',
     1,
     (d) => {
-      const held = d.unit.control.regions[float] === 'heldDown';
-      d.unit.send(`${float}.lifted`);
+      const was = d.unit.control.regions[float];
+      const litBefore = d.unit.control.outputs.lamp;
+      if (was === 'down') d.unit.send(`${float}.lifted`);
       d.wait(15);
       const now = d.read();
-      const { lamp, buzzer, pumpRuns } = now.control.outputs;
+      const { lamp, pumpRuns } = now.control.outputs;
       d.learn({ pumpRuns, headPressure_kPa: now.headPressure_kPa });
-      d.unit.send(`${float}.released`);
-      d.unit.follow();
+      if (was === 'down') {
+        d.unit.send(`${float}.released`);
+        d.unit.follow();
+      }
+      const alarm = !lamp ? 'word.lamp-dark' : litBefore ? 'word.lamp-lit-before' : 'word.lamp-lights';
+      const held = was === 'heldDown';
       d.note(
         say('note.lift', { float: name }),
         held
           ? say('reading.wont-rise')
-          : say('reading.lifted', {
-              pump: say(pumpRuns ? 'word.pump-runs' : 'word.pump-still'),
-              alarm: say(lamp ? 'word.lamp-lit' : buzzer ? 'word.buzzer-sounds' : 'word.lamp-dark'),
-            }),
+          : say('reading.lifted', { pump: say(pumpRuns ? 'word.pump-runs' : 'word.pump-still'), alarm: say(alarm) }),
         held ? off('remark.cord') : undefined,
       );
     },
-    { label: say('act.lift-float', { float: name }), needs: { lid: 'pump' }, control: controlOf(float), inner_s: 15 },
+    {
+      label: say('act.lift-float', { float: name }),
+      needs: { lid: 'pump' },
+      control: controlOf(float),
+      inner_s: 15,
+    },
   );
 }
 

@@ -1,0 +1,108 @@
+/** Loads a call: schema first, then what only the catalogue, the calendar and the action list can tell. */
+import { FAULTS, faultKey, PLACED_FAULTS } from '../faults/index.ts';
+import type { HouseholdSpec } from '../plant/index.ts';
+import { ACTION_BY_ID } from '../service/index.ts';
+import { parseInstant, type UnitSpec } from '../unit/index.ts';
+import { type Problem, parseJson, problemsOf } from './problems.ts';
+import { type CallFile, callSchema } from './schema.ts';
+import { STATE_CAUSE } from './session-actions.ts';
+
+/** Units and households by id: the shipped ones, or a folder's. */
+export interface Library {
+  readonly units: ReadonlyMap<string, UnitSpec>;
+  readonly households: ReadonlyMap<string, HouseholdSpec>;
+}
+
+export type Checked<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: Problem[] };
+
+/** A call from the text of its file. */
+export function loadCall(text: string, library: Library): Checked<CallFile> {
+  const parsed = parseJson(text);
+  return 'problem' in parsed ? { ok: false, problems: [parsed.problem] } : checkCall(parsed.value, library);
+}
+
+export function checkCall(value: unknown, library: Library): Checked<CallFile> {
+  const result = callSchema.safeParse(value, { reportInput: true });
+  if (!result.success) return { ok: false, problems: problemsOf(result.error) };
+  const call = result.data;
+  const problems = [...checkTimes(call), ...checkIds(call, library), ...checkSolution(call)];
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: call };
+}
+
+function checkTimes(call: CallFile): Problem[] {
+  const start = parseInstant(call.start);
+  if (!start) return [impossible('start')];
+  const first = start.day - call.history_days;
+  return call.faults.flatMap((fault, i): Problem[] => {
+    const path = `faults[${i}].onset`;
+    const onset = parseInstant(fault.onset);
+    if (!onset) return [impossible(path)];
+    if (onset.day < first) {
+      return [
+        {
+          path,
+          message: 'before the history starts',
+          mend: `move it later or raise history_days above ${start.day - onset.day - 1}`,
+        },
+      ];
+    }
+    const late = onset.day > start.day || (onset.day === start.day && onset.secondOfDay > start.secondOfDay);
+    return late && call.kind === 'alarm' && i === 0
+      ? [
+          {
+            path,
+            message: 'after the report',
+            mend: 'the first fault of an alarm call must be there when the phone rings',
+          },
+        ]
+      : [];
+  });
+}
+
+function impossible(path: string): Problem {
+  return { path, message: 'no such day or hour', mend: 'write a real local instant like 2031-05-14T16:42' };
+}
+
+function checkIds(call: CallFile, library: Library): Problem[] {
+  const problems: Problem[] = [];
+  const household = library.households.get(call.household);
+  if (!library.units.has(call.unit)) problems.push(unknown('unit', call.unit, [...library.units.keys()]));
+  if (!household) problems.push(unknown('household', call.household, [...library.households.keys()]));
+  call.faults.forEach((fault, i) => {
+    const entry = FAULTS.find((f) => f.id === fault.fault);
+    if (!entry) {
+      problems.push(
+        unknown(
+          `faults[${i}].fault`,
+          fault.fault,
+          FAULTS.map((f) => f.id),
+        ),
+      );
+    } else if (!PLACED_FAULTS.has(faultKey(fault.fault, fault.part))) {
+      problems.push(
+        entry.parts
+          ? {
+              path: `faults[${i}].part`,
+              message: `"${fault.fault}" sits on a part`,
+              mend: `name one of ${entry.parts.join(', ')}`,
+            }
+          : { path: `faults[${i}].part`, message: `"${fault.fault}" has no parts`, mend: 'take the part out' },
+      );
+    }
+  });
+  return problems;
+}
+
+function unknown(path: string, id: string, known: readonly string[]): Problem {
+  return { path, message: `no such id "${id}"`, mend: `write one of ${known.join(', ')}` };
+}
+
+function checkSolution(call: CallFile): Problem[] {
+  return call.solution.flatMap((step, i) =>
+    ACTION_BY_ID.has(step.do) || step.do === STATE_CAUSE
+      ? []
+      : [{ path: `solution[${i}].do`, message: `no such action "${step.do}"`, mend: 'write the id of an action' }],
+  );
+}

@@ -1,0 +1,41 @@
+/** What was shown after the last mend: the proof of a cure, read off the notes. */
+import type { ProofId } from '../faults/index.ts';
+import type { Done } from './session.ts';
+
+/** Readings that prove, by the action that makes them. */
+const SHOWS: readonly { readonly proof: ProofId; readonly by: string; readonly shows: (done: Done) => boolean }[] = [
+  { proof: 'pressure', by: 'tee-pressure', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
+  { proof: 'watched', by: 'watch-panel', shows: hasReading('reading.lamp-off-quiet') },
+  { proof: 'watched', by: 'guide-watch', shows: hasReading('reading.lamp-off-quiet') },
+  { proof: 'air-alarm', by: 'make-air-alarm', shows: hasReading('reading.alarm-made') },
+  { proof: 'dosing', by: 'advance-timer', shows: hasReading('reading.dose-starts') },
+  { proof: 'spray', by: 'look-at-field', shows: hasReading('reading.spray-full') },
+  { proof: 'clock', by: 'read-timer', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
+  { proof: 'lamp', by: 'press-test', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
+];
+
+const LIFTS = ['stopFloat', 'doseFloat', 'overrideFloat', 'highWaterFloat'].map((f) => `lift-float:${f}`);
+
+function hasReading(id: string): (done: Done) => boolean {
+  return (done) => done.outcome.notes.some((n) => n.reading.id === id);
+}
+
+/** Proofs shown since the last mend; nothing before a mend proves anything. */
+export function proofsShown(done: readonly Done[]): ReadonlySet<ProofId> {
+  let last = -1;
+  done.forEach((d, i) => {
+    if (d.def.group === 'mend' || d.outcome.mended.length > 0) last = i;
+  });
+  const after = last < 0 ? [] : done.slice(last);
+  const shown = new Set<ProofId>();
+  for (const { proof, by, shows } of SHOWS) if (after.some((d) => d.def.id === by && shows(d))) shown.add(proof);
+  const lifted = (id: string) => after.some((d) => d.def.id === id && !hasReading('reading.wont-rise')(d));
+  if (LIFTS.every(lifted)) shown.add('floats');
+  const alarmed = after.some(
+    (d) =>
+      d.def.id === 'lift-float:highWaterFloat' &&
+      d.outcome.notes.some((n) => (n.reading.values?.alarm as { id?: string } | undefined)?.id === 'word.lamp-lights'),
+  );
+  if (alarmed) shown.add('water-alarm');
+  return shown;
+}

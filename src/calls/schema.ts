@@ -1,0 +1,92 @@
+/**
+ * The call file. A file is data: nothing in it is run, and its texts are shown as plain text. What a schema cannot say
+ * (that an id exists, that an instant is possible) is checked in `check.ts`.
+ */
+import * as z from 'zod/mini';
+import { identifier, localText } from '../unit/schema.ts';
+
+const instant = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/));
+const share = z.number().check(z.gte(0), z.lte(1));
+const hours = z.number().check(z.positive(), z.lte(24 * 60));
+
+const fault = z.strictObject({
+  fault: identifier,
+  part: z.optional(z.string().check(z.minLength(1), z.maxLength(40))),
+  onset: instant,
+  severity: z.optional(share),
+  ramp_h: z.optional(z.number().check(z.gte(0), z.lte(24 * 60))),
+  present: z.optional(z.union([z.literal('always'), z.strictObject({ on_h: hours, off_h: hours })])),
+});
+
+const fill = z.record(z.string(), z.union([z.string(), z.array(z.string())]));
+
+const step = z.strictObject({
+  do: z.string().check(z.minLength(1), z.maxLength(80)),
+  fill: z.optional(fill),
+});
+
+export const callSchema = z.strictObject({
+  $schema: z.optional(z.string()),
+  version: z.literal(1),
+  id: identifier,
+  kind: z.enum(['alarm', 'complaint']),
+  title: localText,
+  summary: localText,
+  lot: localText,
+  story: localText,
+  unit: identifier,
+  household: identifier,
+  start: instant,
+  history_days: z.int().check(z.gte(1), z.lte(60)),
+  temperature_C: z.number().check(z.gte(2), z.lte(30)),
+  weather: z.strictObject({ cloud: share, rain: share }),
+  seed: z.int().check(z.gte(0), z.lte(4294967295)),
+  faults: z.array(fault).check(z.minLength(1), z.maxLength(8)),
+  report: z.strictObject({
+    said: z.array(localText).check(z.minLength(1), z.maxLength(6)),
+    silenced: z.boolean(),
+    history: localText,
+    use: localText,
+  }),
+  limits: z.strictObject({ minutes: z.number().check(z.positive()), money_usd: z.number().check(z.gte(0)) }),
+  pass: z.int().check(z.gte(1), z.lte(100)),
+  expected: z.strictObject({
+    decision: z.enum(['close', 'visit']),
+    urgency: z.array(z.enum(['now', 'before-dosing', 'next-visit'])),
+  }),
+  solution: z.array(step).check(z.minLength(1), z.maxLength(200)),
+});
+
+export type CallFile = z.infer<typeof callSchema>;
+export type SolutionStep = z.infer<typeof step>;
+
+const recordedAction = z.strictObject({
+  at_ms: z.int().check(z.gte(0)),
+  do: z.string().check(z.minLength(1), z.maxLength(80)),
+  fill: z.optional(fill),
+  /** First twelve digits of the state's digest after it: a replay names the first action that differs. */
+  state: z.string().check(z.regex(/^[0-9a-f]{12}$/)),
+});
+
+export const recordSchema = z.strictObject({
+  kind: z.literal('underlawn-record'),
+  version: z.literal(1),
+  engine: z.string().check(z.minLength(1), z.maxLength(40)),
+  call: identifier,
+  callHash: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
+  mode: z.enum(['coached', 'practice', 'graded']),
+  seed: z.int(),
+  actions: z.array(recordedAction).check(z.maxLength(2000)),
+  end_ms: z.int().check(z.gte(0)),
+  claims: z.strictObject({
+    passed: z.boolean(),
+    score: z.number(),
+    cause: z.array(z.string()),
+    minutes: z.number(),
+    money_usd: z.number(),
+    flags: z.array(z.string()),
+    state: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
+  }),
+});
+
+export type CallRecord = z.infer<typeof recordSchema>;

@@ -1,0 +1,84 @@
+/** Builds the property of a call and lives through its history up to the report. */
+import { faultKey, placedFault } from '../faults/index.ts';
+import { type Draw, type HouseholdSpec, householdSource, useOf } from '../plant/index.ts';
+import { parseInstant, Unit, type UnitFault, type UnitSetup, type UnitSpec } from '../unit/index.ts';
+import type { CallFile } from './schema.ts';
+
+/** A call joined with the unit and the household it names. */
+export interface Prepared {
+  readonly call: CallFile;
+  readonly spec: UnitSpec;
+  readonly household: HouseholdSpec;
+  /** Day number of engine time 0, and the engine second of the report. */
+  readonly firstDay: number;
+  readonly report_s: number;
+}
+
+export function prepare(call: CallFile, spec: UnitSpec, household: HouseholdSpec): Prepared {
+  const start = instantOf(call.start);
+  return {
+    call,
+    spec,
+    household,
+    firstDay: start.day - call.history_days,
+    report_s: call.history_days * 86_400 + start.secondOfDay,
+  };
+}
+
+function instantOf(text: string): { day: number; secondOfDay: number } {
+  const instant = parseInstant(text);
+  if (!instant) throw new Error(`"${text}" is no instant`);
+  return instant;
+}
+
+/** Engine second of a local instant of the call. */
+function engineSecond(prepared: Prepared, text: string): number {
+  const { day, secondOfDay } = instantOf(text);
+  return (day - prepared.firstDay) * 86_400 + secondOfDay;
+}
+
+export function unitFaults(prepared: Prepared): UnitFault[] {
+  return prepared.call.faults.map((f) => {
+    const placed = placedFault(faultKey(f.fault, f.part));
+    return {
+      id: placed.key,
+      effect: placed.effect,
+      onset_s: engineSecond(prepared, f.onset),
+      severity: f.severity ?? placed.severity,
+      ramp_s: (f.ramp_h ?? 0) * 3600,
+      present: f.present ?? 'always',
+    };
+  });
+}
+
+/** Extra draws that faults of use bring (a wash day). */
+function extraDraws(prepared: Prepared, faults: readonly UnitFault[]): Draw[] {
+  return faults.flatMap((fault) => {
+    const uses = fault.effect.uses;
+    const fixture = uses && prepared.household.fixtures.find((f) => f.id === uses.fixture);
+    if (!uses || !fixture) return [];
+    return Array.from({ length: uses.times }, (_, i) =>
+      useOf(fixture, fault.onset_s + Math.round(i * uses.every_min * 60)),
+    ).flat();
+  });
+}
+
+export function unitSetup(prepared: Prepared): UnitSetup {
+  const faults = unitFaults(prepared);
+  return {
+    spec: prepared.spec,
+    source: householdSource(prepared.household, prepared.call.seed, extraDraws(prepared, faults)),
+    faults,
+    seed: prepared.call.seed,
+    temperature_C: prepared.call.temperature_C,
+  };
+}
+
+/** The property at the moment the phone rings. */
+export function unitAtReport(prepared: Prepared, observer?: (unit: Unit) => void): Unit {
+  const unit = new Unit(unitSetup(prepared));
+  unit.observer = observer;
+  unit.cutAt(prepared.report_s);
+  if (prepared.call.report.silenced) unit.send('silence.pressed');
+  return unit;
+}

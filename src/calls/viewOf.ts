@@ -1,0 +1,171 @@
+/** Makes the screen's value of a call from the session and the Scene that `scene/known` made of it. */
+import { PLACED_FAULTS } from '../faults/index.ts';
+import type { Scene } from '../scene/types.ts';
+import {
+  ACTIONS,
+  type ActionDef,
+  hindrance,
+  type LiveFacts,
+  type Message,
+  type Place,
+  perceive,
+  say,
+} from '../service/index.ts';
+import { calendarDay, readout, weekday } from '../unit/index.ts';
+import { spent } from './cost.ts';
+import { PHONE_STEPS, phaseOf, stageOf, stepState, stepsOf } from './procedure.ts';
+import type { CallSession } from './session.ts';
+import { faultName, stateCause } from './session-actions.ts';
+import { soundsOf } from './sounds.ts';
+import type {
+  ActionView,
+  CalendarClock,
+  CallView,
+  ControlId,
+  NotebookEntry,
+  PartView,
+  StageId,
+  StageView,
+  SuspectView,
+} from './view.ts';
+
+export const PLACES: readonly Place[] = [
+  'phone',
+  'house',
+  'clean-out',
+  'trash-tank',
+  'aeration',
+  'clarifier',
+  'disinfection',
+  'pump-tank',
+  'disc-filter',
+  'spray-field',
+  'panel',
+  'compressor',
+];
+
+/** Calendar and time of day at an engine instant. */
+export function clockAt(session: CallSession, t_s: number): CalendarClock {
+  const number = session.prepared.firstDay + Math.floor(t_s / 86_400);
+  return { ...calendarDay(number), weekday: weekday(number), secondOfDay: ((t_s % 86_400) + 86_400) % 86_400 };
+}
+
+/** What the person perceives without doing anything, at the session's present instant. */
+export function liveFacts(session: CallSession): LiveFacts {
+  const { unit, person } = session.service;
+  return perceive(person, unit, readout(unit, session.now_ms / 1000));
+}
+
+export function viewOf(session: CallSession, scene: Scene): CallView {
+  const { call } = session.prepared;
+  const { person } = session.service;
+  const live = liveFacts(session);
+  const steps = stepsOf(call.kind);
+  const { minutes, money_usd } = spent(session);
+  return {
+    callId: call.id,
+    title: call.title,
+    mode: session.mode,
+    now_ms: session.now_ms,
+    clock: clockAt(session, session.now_ms / 1000),
+    stage: stageOf(session.procedure, steps),
+    stages: stagesOf(session),
+    said: call.report.said,
+    scene,
+    parts: PLACES.map((place) => partView(session, place)),
+    notebook: notebookOf(session),
+    suspects: suspectsOf(session),
+    sounds: soundsOf(person, live),
+    lamp: live.lamp ?? person.facts.lamp?.value ?? null,
+    buzzer: live.buzzer ?? person.facts.buzzer?.value ?? null,
+    changes: session.changes,
+    minutesSpent: minutes,
+    moneySpent_usd: money_usd,
+    ...(session.breach ? { breach: say(`breach.${session.breach}`) } : {}),
+    ended: session.ended,
+  };
+}
+
+function stagesOf(session: CallSession): StageView[] {
+  const steps = stepsOf(session.prepared.call.kind);
+  const now = stageOf(session.procedure, steps);
+  const onSite = phaseOf(session.procedure) === 'site' || session.drove;
+  const stages = steps.map((step): StageView => {
+    const state = stepState(session.procedure, step);
+    const done = state === 'done' || state === 'late';
+    return { id: step, state: step === now ? 'now' : done ? 'done' : state === 'skipped' ? 'skipped' : 'todo' };
+  });
+  const drive: StageView = { id: 'drive', state: now === 'drive' ? 'now' : onSite ? 'done' : 'todo' };
+  const phone = stages.filter((s) => (PHONE_STEPS as readonly StageId[]).includes(s.id));
+  const site = stages.filter((s) => !(PHONE_STEPS as readonly StageId[]).includes(s.id));
+  return [...phone, drive, ...site];
+}
+
+function partView(session: CallSession, place: Place): PartView {
+  const { person } = session.service;
+  const actions = ACTIONS.filter((a) => a.place === place);
+  const all = place === 'house' ? [...actions, stateCause(person.notebook)] : actions;
+  return {
+    id: place,
+    about: say(`about.${place}`),
+    here: person.place === place,
+    cautions: (CAUTIONS[place] ?? []).map((id) => say(`caution.${id}`)),
+    actions: all.map((def) => actionView(session, def)),
+    known: session.service.person.notebook
+      .filter((n) => n.place === place)
+      .slice(-3)
+      .map((n) => say('note.line', { what: n.what, reading: n.reading })),
+  };
+}
+
+function actionView(session: CallSession, def: ActionDef): ActionView {
+  const why: Message | undefined = session.ended ? say('why.call-over') : hindrance(session.service, def);
+  return {
+    action: { id: def.id },
+    part: def.place,
+    group: def.group,
+    label: def.label,
+    minutes: def.minutes,
+    cost_usd: def.cost_usd ?? 0,
+    available: why === undefined,
+    ...(why ? { why } : {}),
+    ...(def.form ? { form: def.form.map((f) => ({ ...f, label: say(`field.${f.id}`) })) } : {}),
+    ...(def.control ? { control: def.control as ControlId } : {}),
+  };
+}
+
+/** The usual cautions, at the place where they bite. */
+const CAUTIONS: Readonly<Partial<Record<Place, readonly string[]>>> = {
+  phone: ['phone'],
+  house: ['arrive'],
+  'trash-tank': ['open-tank'],
+  aeration: ['open-tank'],
+  clarifier: ['open-tank'],
+  disinfection: ['chlorine'],
+  'pump-tank': ['open-tank', 'pump-cord'],
+  'disc-filter': ['pressure'],
+  'spray-field': ['spray'],
+  panel: ['live-parts'],
+  compressor: ['live-parts'],
+  'clean-out': ['sewage'],
+};
+
+function notebookOf(session: CallSession): NotebookEntry[] {
+  const notes = session.service.person.notebook.map(
+    ({ id, at_s, place, what, reading, remark }): NotebookEntry => ({
+      id,
+      at_s,
+      part: place,
+      what,
+      reading,
+      ...(remark ? { remark } : {}),
+    }),
+  );
+  return notes.sort((a, b) => a.at_s - b.at_s);
+}
+
+function suspectsOf(session: CallSession): SuspectView[] {
+  return [...PLACED_FAULTS.values()]
+    .filter((f) => f.family !== 'use')
+    .map((f) => ({ fault: f.key, label: faultName(f.key), ticked: session.suspects.has(f.key) }));
+}

@@ -1,0 +1,45 @@
+/** The property's true heights for the picture. */
+import type { UnitSpec } from '../unit/index.ts';
+import type { FloatId, FloatScene, GeometryScene } from './types.ts';
+
+export function geometryOf(spec: UnitSpec): GeometryScene {
+  const { plant } = spec;
+  return {
+    fixtureRim_m: plant.fixtureRim_m,
+    cleanOut_m: plant.cleanOutRim_m,
+    lid_m: plant.lid_m,
+    trash: plant.trash,
+    aeration: {
+      ...plant.aeration,
+      diffuser_m: plant.air.diffuser_elevation_m,
+      clarifier: { straight_m: plant.clarifier.straight_m, hopper_m: plant.clarifier.hopper_m },
+    },
+    riser: {
+      inlet_m: plant.pump.inlet_m + 0.07,
+      outlet_m: plant.pump.inlet_m,
+      floor_m: plant.riser.floor_m,
+      ceiling_m: 0,
+      area_m2: plant.riser.area_m2,
+    },
+    pump: plant.pump,
+  };
+}
+
+/** Floats bottom to top: the control's name, the picture's. */
+export const FLOAT_NAMES = [
+  ['stopFloat', 'stop'],
+  ['doseFloat', 'dose'],
+  ['overrideFloat', 'override'],
+  ['highWaterFloat', 'high-water'],
+] as const;
+
+/** Where a float is tied and where it makes, m from grade. */
+export function floatHeights(
+  spec: UnitSpec,
+  name: (typeof FLOAT_NAMES)[number][0],
+  id: FloatId,
+): Pick<FloatScene, 'id' | 'tether_m' | 'makes_m'> {
+  const { makes_m, breaks_m } = spec.panel.floats[name];
+  const floor = spec.plant.pump.floor_m;
+  return { id, tether_m: floor + (makes_m + breaks_m) / 2, makes_m: floor + makes_m };
+}

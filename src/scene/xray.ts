@@ -1,0 +1,149 @@
+/** The Scene with everything open: for the debrief, the walk and the trainer. */
+import { BREAKERS } from '../control/index.ts';
+import { type CalendarDay, type Readout, readout, type Unit } from '../unit/index.ts';
+import { FLOAT_NAMES, floatHeights, geometryOf } from './geometry.ts';
+import { daylight } from './light.ts';
+import { ORDINARY } from './ordinary.ts';
+import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
+
+const LIVE: Ink = { kind: 'live' };
+
+export interface Surroundings {
+  readonly day: CalendarDay;
+  readonly secondOfDay: number;
+  readonly cloud: number;
+  readonly rain: number;
+}
+
+/** The unit as it is at an instant (s) between its last event and its horizon. */
+export function xray(unit: Unit, t: number, around: Surroundings): Scene {
+  const now = readout(unit, t);
+  const { spec } = unit;
+  const out = now.control.outputs;
+  const condition = unit.driveAt(t).condition;
+  const discharge_Ls = now.flows.discharge * 1000;
+  return {
+    kind: 'xray',
+    clock_s: around.secondOfDay,
+    sky: { daylight: daylight(around.day, around.secondOfDay), cloud: around.cloud, rain: around.rain },
+    geometry: geometryOf(spec),
+    standsAt: 'yard',
+    house: { ink: LIVE, draw_Ls: now.inflow_m3s * 1000, backingUp: now.flows.indoors > 0 },
+    chambers: chambers(unit, now),
+    floats: FLOAT_NAMES.map(
+      ([name, id]): FloatScene => ({
+        ...floatHeights(spec, name, id),
+        ink: LIVE,
+        position: positionOf(now.control.regions[name] ?? 'down'),
+        made: ['up', 'lifted', 'heldUp'].includes(now.control.regions[name] ?? ''),
+      }),
+    ),
+    pump: { ink: LIVE, running: out.pumpRuns, intake_m: spec.plant.pump.floor_m + spec.plant.effluentPump.intake_m },
+    panel: {
+      ink: LIVE,
+      door: 'open',
+      lamp: out.lamp ? 'lit' : 'dark',
+      lampInk: LIVE,
+      buzzer: out.buzzer,
+      testHeld: now.control.regions.test === 'held',
+      breakers: BREAKERS.map((b) => ({
+        id: b.replace('Breaker', '') as BreakerId,
+        ink: LIVE,
+        lever: now.control.regions[b] as 'on' | 'tripped' | 'off',
+        locked: false,
+      })),
+      selector: now.control.regions.selector as 'hand' | 'off' | 'auto',
+      timer: {
+        clock_s: (((around.secondOfDay + unit.clockAhead(t)) % 86_400) + 86_400) % 86_400,
+        starts_s: spec.panel.timer.starts_h.map((h) => h * 3600),
+        run_min: spec.panel.timer.run_min,
+      },
+      counters: { pumpHours: now.pumpRun_s / 3600, pumpCycles: unit.registers.pumpCycles },
+      airGauge_kPa: now.airPressure_kPa,
+    },
+    compressor: {
+      ink: LIVE,
+      housing: 'open',
+      running: out.compressorRuns,
+      load: out.compressorRuns ? now.airPressure_kPa / spec.plant.air.deadHead_kPa : null,
+      rattle: out.compressorRuns && condition.compressorPressure < 0.6,
+      flow_Lmin: now.flows.air.diffuser_Lmin,
+      pressure_kPa: now.airPressure_kPa,
+      leak: leakOf(condition.lineHole_m, condition.jointHole_m),
+      foam: false,
+      intakeDirt: Math.min(1, condition.intakeLoss_kPa_per_Lmin2 / 0.03),
+    },
+    discFilter: { ink: LIVE, open: true, flowShare: condition.filterFlow },
+    field: {
+      ink: LIVE,
+      headPressure_kPa: now.headPressure_kPa,
+      heads: spec.plant.discharge.nozzles,
+      throw_m: spec.plant.discharge.throw_m,
+      wet: out.pumpRuns ? 1 : 0,
+    },
+    flows: {
+      sewer_Ls: now.inflow_m3s * 1000,
+      trashOut_Ls: now.flows.trashOut * 1000,
+      clarifierOut_Ls: now.flows.clarifierOut * 1000,
+      riserOut_Ls: now.flows.riserOut * 1000,
+      discharge_Ls,
+      relief_Ls: now.flows.relieved * 1000,
+    },
+    notes: [],
+  };
+}
+
+function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
+  const { flows } = now;
+  const inlet = unit.spec.plant.pump.inlet_m;
+  const liquor: WaterLook = {
+    ...ORDINARY.mixedLiquor,
+    oxygen_mgL: now.oxygen_mgL,
+    hoursWithoutOxygen: now.hoursWithoutOxygen,
+  };
+  const chamber = (
+    id: ChamberId,
+    level_m: number,
+    water: WaterLook,
+    more: Partial<ChamberScene> = {},
+  ): ChamberScene => ({
+    id,
+    ink: LIVE,
+    lid: 'closed',
+    level_m,
+    water,
+    scum_m: 0,
+    sludge_m: 0,
+    bubbles_Lmin: null,
+    cores: [],
+    ...more,
+  });
+  return {
+    'trash-tank': chamber('trash-tank', flows.trash_m, ORDINARY.trash, {
+      scum_m: ORDINARY.scum_m,
+      sludge_m: ORDINARY.trashSludge_m,
+    }),
+    aeration: chamber('aeration', flows.aeration_m, liquor, { bubbles_Lmin: flows.air.diffuser_Lmin }),
+    clarifier: chamber('clarifier', flows.aeration_m, { ...ORDINARY.clarified, oxygen_mgL: now.oxygen_mgL / 2 }),
+    disinfection: chamber('disinfection', Math.max(flows.pump_m, inlet), ORDINARY.disinfected),
+    'pump-tank': chamber(
+      'pump-tank',
+      flows.pump_m,
+      { ...ORDINARY.pumpTank, oxygen_mgL: now.pumpTankOxygen_mgL },
+      {
+        sludge_m: ORDINARY.pumpSludge_m,
+      },
+    ),
+  };
+}
+
+function positionOf(state: string): FloatScene['position'] {
+  return (
+    ({ up: 'up', lifted: 'lifted', heldUp: 'held-up', heldDown: 'held-down' } as const)[state as 'up'] ?? 'hanging'
+  );
+}
+
+function leakOf(line_m: number, joint_m: number): Scene['compressor']['leak'] {
+  if (line_m > 0) return { where: 'line', hole_m: line_m };
+  return joint_m > 0 ? { where: 'joint', hole_m: joint_m } : null;
+}

@@ -1,0 +1,141 @@
+/** What a unit file and a household file must hold. */
+import * as z from 'zod/mini';
+import type { HouseholdSpec } from '../plant/index.ts';
+import type { UnitSpec } from './spec.ts';
+
+const positive = z.number().check(z.positive());
+const share = z.number().check(z.gte(0), z.lte(1));
+const elevation = z.number().check(z.gte(-10), z.lte(5));
+const whole = z.int().check(z.gte(0));
+
+/** Plain text: no angle brackets, so that nothing in a file can ever be taken for markup. */
+export const plainText = z.string().check(z.minLength(1), z.maxLength(2000), z.regex(/^[^<>]*$/));
+export const localText = z.strictObject({ en: plainText, es: plainText });
+export const identifier = z.string().check(z.regex(/^[a-z][a-z0-9-]*$/), z.maxLength(60));
+
+const basin = z.strictObject({
+  inlet_m: elevation,
+  outlet_m: elevation,
+  floor_m: elevation,
+  ceiling_m: elevation,
+  area_m2: positive,
+  riserArea_m2: positive,
+});
+
+const plant = z.strictObject({
+  fixtureRim_m: elevation,
+  cleanOut_m: elevation,
+  cleanOutRim_m: elevation,
+  lid_m: elevation,
+  pipeBore_m: positive,
+  trash: basin,
+  aeration: basin,
+  clarifier: z.strictObject({ area_m2: positive, straight_m: positive, hopper_m: positive, slot_m2: positive }),
+  riser: z.strictObject({ floor_m: elevation, area_m2: positive }),
+  pump: basin,
+  effluentPump: z.strictObject({
+    shutoff_m: positive,
+    curve_m_per_Ls2: positive,
+    intake_m: positive,
+    ratedCurrent_A: positive,
+  }),
+  discharge: z.strictObject({
+    pipeLength_m: positive,
+    pipeBore_m: positive,
+    hazenWilliamsC: positive,
+    nozzle_elevation_m: elevation,
+    nozzles: z.int().check(z.gte(1), z.lte(50)),
+    nozzleBore_m: positive,
+    nozzleCd: share,
+    filterLoss_m_per_Ls2: positive,
+    throw_m: positive,
+    designPressure_kPa: positive,
+  }),
+  air: z.strictObject({
+    free_Lmin: positive,
+    deadHead_kPa: positive,
+    exponent: positive,
+    diffuser_elevation_m: elevation,
+    cracking_kPa: positive,
+    loss_kPa_per_Lmin2: positive,
+    line_L: positive,
+    standingHole_m: positive,
+    transferPerMetre: share,
+    transferReference_Lmin: positive,
+    alpha: share,
+    beta: share,
+  }),
+  uptake: z.strictObject({
+    highest_gm3h: positive,
+    halfSaturation_gm3: positive,
+    endogenous_gm3h: positive,
+    settledInTrash: share,
+  }),
+});
+
+const float = z.strictObject({ makes_m: positive, breaks_m: positive });
+
+const panel = z.strictObject({
+  floats: z.strictObject({ stopFloat: float, doseFloat: float, overrideFloat: float, highWaterFloat: float }),
+  airSwitch: z.strictObject({ falls_kPa: positive, rises_kPa: positive }),
+  timer: z.strictObject({
+    starts_h: z.array(z.number().check(z.gte(0), z.lt(24))).check(z.minLength(1)),
+    run_min: positive,
+    nightLimit_min: positive,
+  }),
+  delays_s: z.strictObject({
+    lowAir: positive,
+    highWater: positive,
+    dial: positive,
+    dialAgain: positive,
+    timerReserve: positive,
+    protectorHeat: positive,
+    protectorCool: positive,
+    cutoutHeat: positive,
+    cutoutCool: positive,
+  }),
+  resetOrder: z.array(z.enum(['alarm', 'compressor', 'pump'])).check(z.length(3)),
+  label: z.strictObject({ pressureLow_kPa: positive, pressureHigh_kPa: positive }),
+});
+
+export const unitSchema = z.strictObject({
+  $schema: z.optional(z.string()),
+  id: identifier,
+  name: localText,
+  rated_m3d: positive,
+  plant,
+  panel,
+});
+
+const fixture = z.strictObject({
+  id: identifier,
+  usesPerPersonDay: positive,
+  volume_L: positive,
+  flow_Ls: positive,
+  parts: z.int().check(z.gte(1), z.lte(20)),
+  pause_s: whole,
+  spread: share,
+  hours: z.array(z.number().check(z.gte(0))).check(z.length(24)),
+});
+
+export const householdSchema = z.strictObject({
+  $schema: z.optional(z.string()),
+  id: identifier,
+  name: localText,
+  persons: z.int().check(z.gte(1), z.lte(20)),
+  leak_LPersonDay: z.number().check(z.gte(0)),
+  demand_gPersonDay: positive,
+  fixtures: z.array(fixture).check(z.minLength(1)),
+});
+
+export type UnitFile = z.infer<typeof unitSchema>;
+export type HouseholdFile = z.infer<typeof householdSchema>;
+
+/** Compile-time proof that a checked file is what the engine takes. */
+export function asUnit(file: UnitFile): UnitSpec {
+  return file;
+}
+
+export function asHousehold(file: HouseholdFile): HouseholdSpec {
+  return file;
+}

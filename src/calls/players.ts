@@ -1,7 +1,7 @@
 /** Scripted people: the expert follows the call's own solution; "reset-only" hopes the breakers will do. */
-import type { Message } from '../service/index.ts';
+import { ACTION_BY_ID, type Message } from '../service/index.ts';
 import type { SolutionStep } from './schema.ts';
-import { CallSession } from './session.ts';
+import { CallSession, DRIVE_MIN } from './session.ts';
 import { listOf } from './session-actions.ts';
 import type { Prepared } from './setup.ts';
 import type { Action } from './view.ts';
@@ -58,4 +58,11 @@ function resolve(session: CallSession, value: string): string[] {
   if (!value.startsWith('by:')) return [value];
   const by = value.slice(3);
   return session.service.person.notebook.filter((n) => n.by === by).map((n) => n.id);
+}
+
+/** Minutes the call's own solution takes by the actions' own times, the drive included. */
+export function solutionMinutes(prepared: Prepared): number {
+  const { solution } = prepared.call;
+  const acts = solution.reduce((sum, step) => sum + (ACTION_BY_ID.get(step.do)?.minutes ?? 1), 0);
+  return acts + (solution.some((step) => step.do === 'decide-visit') ? DRIVE_MIN : 0);
 }

@@ -9,9 +9,10 @@ import { type Spent, spent } from './cost.ts';
 import { type Judgement, judge } from './judge.ts';
 import { play } from './players.ts';
 import { parseJson, problemsOf } from './problems.ts';
-import { type CallFile, type CallRecord, recordSchema } from './schema.ts';
+import { type CallFile, type CallRecord, type Progress, progressSchema, recordSchema } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
+import type { CallMode } from './view.ts';
 
 /** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
 export const ENGINE_VERSION = '1';
@@ -46,15 +47,50 @@ export function makeRecord(session: CallSession): CallRecord {
     callHash: callHash(call),
     mode: session.mode,
     seed: call.seed,
-    actions: session.log.map((l) => ({
-      ...l,
-      ...(l.fill
-        ? { fill: Object.fromEntries(Object.entries(l.fill).map(([k, v]) => [k, typeof v === 'string' ? v : [...v]])) }
-        : {}),
-    })) as CallRecord['actions'],
+    actions: actionsOf(session),
     end_ms: session.now_ms,
     claims: claimsOf(session),
   };
+}
+
+function actionsOf(session: CallSession): CallRecord['actions'] {
+  return session.log.map(({ at_ms, do: id, fill, state }) => ({
+    at_ms,
+    do: id,
+    ...(fill
+      ? { fill: Object.fromEntries(Object.entries(fill).map(([k, v]) => [k, typeof v === 'string' ? v : [...v]])) }
+      : {}),
+    state,
+  }));
+}
+
+/** A call in progress, to be kept and taken up again. */
+export function makeProgress(session: CallSession): Progress {
+  return {
+    engine: ENGINE_VERSION,
+    callHash: callHash(session.prepared.call),
+    actions: actionsOf(session),
+    now_ms: session.now_ms,
+  };
+}
+
+/** Takes up a call in progress from what was kept of it, checked and replayed. Says why where it cannot. */
+export function resumeCall(
+  prepared: Prepared,
+  mode: CallMode,
+  kept: unknown,
+): { session: CallSession } | { why: Message } {
+  const checked = progressSchema.safeParse(kept);
+  if (!checked.success) return { why: say('trouble.progress-broken') };
+  const progress = checked.data;
+  if (progress.engine !== ENGINE_VERSION || progress.callHash !== callHash(prepared.call)) {
+    return { why: say('trouble.progress-other-version') };
+  }
+  const session = new CallSession(prepared, mode);
+  const difference = replayActions(session, progress.actions);
+  if (difference) return { why: say('trouble.progress-differs', { what: difference }) };
+  session.advance(progress.now_ms);
+  return { session };
 }
 
 function claimsOf(session: CallSession): CallRecord['claims'] {
@@ -88,7 +124,8 @@ export interface Replay {
 /** Plays a record's actions on the call again, each at its instant, and holds the claims against what comes out. */
 export function replay(prepared: Prepared, record: CallRecord): Replay {
   const session = new CallSession(prepared, record.mode);
-  const difference = foreign(prepared, record) ?? replayActions(session, record) ?? differentClaim(session, record);
+  const difference =
+    foreign(prepared, record) ?? replayActions(session, record.actions) ?? differentClaim(session, record);
   const score = judged(session).score;
   return {
     session,
@@ -104,8 +141,8 @@ function foreign(prepared: Prepared, record: CallRecord): Message | undefined {
   return record.callHash === callHash(prepared.call) ? undefined : say('replay.call-changed', { call: record.call });
 }
 
-function replayActions(session: CallSession, record: CallRecord): Message | undefined {
-  for (const [i, logged] of record.actions.entries()) {
+function replayActions(session: CallSession, actions: CallRecord['actions']): Message | undefined {
+  for (const [i, logged] of actions.entries()) {
     const number = quantity('count', i + 1);
     session.advance(logged.at_ms);
     if (session.now_ms !== logged.at_ms) return say('replay.instant', { n: number, id: logged.do });
@@ -113,11 +150,11 @@ function replayActions(session: CallSession, record: CallRecord): Message | unde
     if (why) return say('replay.refused', { n: number, id: logged.do, why });
     if (session.log[i]?.state !== logged.state) return say('replay.state', { n: number, id: logged.do });
   }
-  session.advance(record.end_ms);
   return undefined;
 }
 
 function differentClaim(session: CallSession, record: CallRecord): Message | undefined {
+  session.advance(record.end_ms);
   const computed = claimsOf(session);
   for (const key of Object.keys(computed) as (keyof CallRecord['claims'])[]) {
     const claimed = JSON.stringify(record.claims[key]);

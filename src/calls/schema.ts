@@ -89,4 +89,13 @@ export const recordSchema = z.strictObject({
   }),
 });
 
+/** A call in progress as a browser keeps it: what was done so far, to be done again to the same bits. */
+export const progressSchema = z.strictObject({
+  engine: z.string().check(z.minLength(1), z.maxLength(40)),
+  callHash: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
+  actions: z.array(recordedAction).check(z.maxLength(2000)),
+  now_ms: z.int().check(z.gte(0)),
+});
+
+export type Progress = z.infer<typeof progressSchema>;
 export type CallRecord = z.infer<typeof recordSchema>;

@@ -1,0 +1,48 @@
+#!/usr/bin/env node
+/** The command line: the same engine without a page. Exit 0 good, 1 the thing checked is bad, 2 called wrongly. */
+import { print, UsageError, WRONG_USE } from './output.ts';
+import { play } from './play.ts';
+import { prove } from './prove.ts';
+import { replay } from './replay.ts';
+import { run } from './run.ts';
+
+const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promise<number>>> = {
+  run,
+  play,
+  replay,
+  prove,
+};
+
+const HELP = `underlawn VERB ...   (every verb takes --json)
+
+  run CALL|UNIT [--household H] [--days N] [--every MIN] [--seed N] [--csv]
+      live through days and print levels, air, oxygen, lamp, pump; last line the water balance
+  play CALL --as expert|reset-only [--record FILE]
+      a scripted person takes the call
+  replay RECORD ... [--call FILE]
+      does a record come out at its claims?
+  prove CALL ...
+      is a call file whole and correct?`;
+
+try {
+  const [verb, ...args] = process.argv.slice(2);
+  if (verb === undefined || verb === '--help' || verb === 'help') print(HELP);
+  else {
+    const act = VERBS[verb];
+    if (!act) throw new UsageError(`no verb "${verb}"; write one of ${Object.keys(VERBS).join(', ')}`);
+    process.exitCode = await act(args);
+  }
+} catch (error) {
+  const reason = usage(error);
+  if (reason === undefined) throw error;
+  process.stderr.write(`underlawn: ${reason}\n`);
+  process.exitCode = WRONG_USE;
+}
+
+/** A wrong call's reason: ours, or the argument parser's first sentence. */
+function usage(error: unknown): string | undefined {
+  if (error instanceof UsageError) return error.message;
+  const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
+  if (!(error instanceof Error) || !code?.startsWith('ERR_PARSE_ARGS')) return undefined;
+  return `${error.message.split('. ')[0] ?? ''}; see underlawn help`;
+}

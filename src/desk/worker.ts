@@ -1,0 +1,23 @@
+/** The engine's worker: one request in, one reply out. */
+import { config } from 'zod/mini';
+import { say } from '../service/message.ts';
+import { Answerer } from './answer.ts';
+import type { Numbered, Reply, Request } from './protocol.ts';
+
+config({ jitless: true });
+
+const answerer = new Answerer();
+
+self.addEventListener('message', (event: MessageEvent<Numbered<Request>>) => {
+  const { id, body } = event.data;
+  self.postMessage({ id, body: reply(body) } satisfies Numbered<Reply>);
+});
+
+function reply(request: Request): Reply {
+  try {
+    return answerer.answer(request);
+  } catch (error) {
+    console.error(error);
+    return { kind: 'error', message: say('trouble.engine') };
+  }
+}

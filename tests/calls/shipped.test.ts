@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { judged, makeRecord, play, prepareCall, replay, shippedCalls, trueFaults } from '../../src/calls/index.ts';
+import { placedFault } from '../../src/faults/index.ts';
+
+/** Scripted people on every shipped call: who must pass, and who must not. */
+describe.each(shippedCalls().map((call) => [call.id, call] as const))('%s', (_id, call) => {
+  const prepared = prepareCall(call);
+
+  it('is solved by its own solution with 90 or more, and replays to its claims', () => {
+    const session = play(prepared, 'expert');
+    expect(session.ended).toBe(true);
+    const verdict = judged(session);
+    expect(verdict.flags).toEqual([]);
+    expect(verdict.passed).toBe(true);
+    expect(verdict.score).toBeGreaterThanOrEqual(90);
+    const record = JSON.parse(JSON.stringify(makeRecord(session)));
+    expect(replay(prepared, record).firstDifference).toBeUndefined();
+  });
+
+  it('is passed by a reset alone only where nothing but a surge was wrong', () => {
+    const surgeOnly = trueFaults(play(prepared, 'expert')).every((key) => placedFault(key).id === 'surge-latch');
+    expect(judged(play(prepared, 'reset-only')).passed).toBe(surgeOnly);
+  });
+
+  it('shows its symptom when the phone rings', () => {
+    const session = play(prepared, 'expert');
+    const { log } = session.service.unit;
+    const litBefore = log.some((e) => e.what === 'lamp.on' && e.t <= prepared.report_s);
+    expect(litBefore).toBe(call.kind === 'alarm');
+  });
+});
+
+describe('the stop float hung down', () => {
+  const call = shippedCalls().find((c) => c.id === 'wash-day-light');
+  if (!call) throw new Error('the call does not ship');
+
+  it('lets Hand pump and Auto not', () => {
+    const session = play(prepareCall({ ...call, solution: call.solution.slice(0, 13) }), 'expert');
+    expect(session.service.person.onSite).toBe(true);
+    const reading = (id: string) => {
+      expect(session.act({ id })).toBeUndefined();
+      return session.service.person.notebook.findLast((n) => n.by === id)?.reading.values?.pump;
+    };
+    session.act({ id: 'clear-field' });
+    expect(reading('selector-hand')).toEqual({ id: 'word.pump-runs' });
+    expect(reading('selector-auto')).toEqual({ id: 'word.pump-still' });
+  });
+});
+
+describe('the dose float hung down', () => {
+  it('doses by day through the override, and never alarms', () => {
+    const call = shippedCalls().find((c) => c.id === 'noon-sprinklers');
+    if (!call) throw new Error('the call does not ship');
+    const session = play(prepareCall(call), 'reset-only');
+    const { log } = session.service.unit;
+    const starts = log.filter((e) => e.what === 'pumpRuns.on' && e.t > 2 * 86_400);
+    const hours = starts.map((e) => (e.t % 86_400) / 3600);
+    expect(hours.some((h) => h > 11.5 && h < 13)).toBe(true);
+    expect(log.some((e) => e.what === 'lamp.on')).toBe(false);
+  });
+});

@@ -9,7 +9,7 @@ export const POWER_FAULTS: readonly FaultEntry[] = [
     parts: ['alarmBreaker', 'compressorBreaker', 'pumpBreaker'],
     severity: 1,
     effect: { control: { starts: ['{part}.trips'], ends: [] } },
-    shownBy: ['read-breakers', 'read-panel', 'ask-breakers'],
+    shownBy: ['read-panel', 'ask-breakers'],
     mendedBy: ['reset-panel', 'guide-reset', 'breaker-on:{part}'],
     clearedWhen: { region: '{part}', state: 'on' },
     hiddenBy: [],

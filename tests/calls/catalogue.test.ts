@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import { type CallFile, CallSession, isCleared, prepareCall, shippedCalls } from '../../src/calls/index.ts';
+import { PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
+import { ACTION_BY_ID, ACTIONS, LOADS, type LoadId } from '../../src/service/index.ts';
+
+const base = shippedCalls().find((c) => c.id === 'noon-sprinklers') as CallFile;
+
+/** A visit to a property with one fault (or none) since yesterday noon, everything opened and locked out as needed. */
+function visit(fault?: PlacedFault): CallSession {
+  const { id: _, ...rest } = base;
+  const faults = fault
+    ? [{ fault: fault.id, ...(fault.part ? { part: fault.part } : {}), onset: '2031-04-15T12:00' }]
+    : [];
+  const session = new CallSession(prepareCall({ ...rest, id: 'probe', household: 'family-3', faults }), 'practice');
+  must(session, 'ask-danger');
+  must(session, 'decide-visit', { urgency: 'now', load: ['tubing', 'diaphragm-kit'] });
+  for (const load of LOADS) session.service.person.load.add(load as LoadId);
+  must(session, 'make-safe');
+  for (const lid of ['trash', 'aeration', 'riser', 'pump']) must(session, `open-lid:${lid}`);
+  return session;
+}
+
+function must(session: CallSession, id: string, fill?: Record<string, string | string[]>): void {
+  const refused = session.act({ id, ...(fill ? { fill } : {}) });
+  if (refused) throw new Error(`${id}: ${refused.id}`);
+  if (session.breach) throw new Error(`${id}: ${session.breach}`);
+}
+
+/** Does an action with its circuit locked out, and puts the circuit back. */
+function safely(session: CallSession, id: string): void {
+  const lock = ACTION_BY_ID.get(id)?.lockOut;
+  if (lock) must(session, `lock-out:${lock}`);
+  must(session, id);
+  if (lock) {
+    must(session, `unlock:${lock}`);
+    must(session, `breaker-on:${lock}`);
+  }
+}
+
+function readings(session: CallSession, id: string): string[] {
+  return session.service.person.notebook
+    .filter((n) => n.by === id)
+    .map((n) => JSON.stringify([n.what, n.reading.id, n.remark?.text.id]));
+}
+
+const onSite = (id: string) => ACTION_BY_ID.get(id)?.place !== 'phone' && !id.startsWith('ask-');
+const faults = [...PLACED_FAULTS.values()].filter((f) => f.family !== 'use');
+
+describe('every fault of the catalogue', () => {
+  it('names actions that exist', () => {
+    for (const fault of PLACED_FAULTS.values()) {
+      for (const id of [...fault.shownBy, ...fault.mendedBy, ...fault.hiddenBy]) {
+        expect(ACTION_BY_ID.has(id), `${fault.key}: ${id}`).toBe(true);
+      }
+    }
+  });
+
+  it.each(faults.map((f) => [f.key, f] as const))(
+    '%s is told apart by a check that shows it, and is over when mended',
+    (_key, fault) => {
+      const check = fault.shownBy.find(onSite);
+      if (!check) throw new Error('no check on site shows it');
+      const [sound, faulty] = [visit(), visit(fault)];
+      if (check.startsWith('lift-float')) throw new Error('a lift alone tells too little');
+      for (const session of [sound, faulty]) safely(session, check);
+      if (fault.id !== 'surge-latch') expect(readings(faulty, check)).not.toEqual(readings(sound, check));
+
+      const mended = visit(fault);
+      if (fault.id !== 'surge-latch') expect(isCleared(mended, fault.key)).toBe(false);
+      const mend = fault.mendedBy.find(onSite);
+      if (!mend) throw new Error('nothing on site mends it');
+      // A tripped lever must be pushed fully off before it goes on.
+      if (mend.startsWith('breaker-on')) must(mended, mend.replace('on', 'off'));
+      safely(mended, mend);
+      expect(isCleared(mended, fault.key)).toBe(true);
+    },
+  );
+});
+
+/** Which faults light the lamp by themselves, and which only weaken the works: what the trade must learn. */
+describe('the alarm', () => {
+  const lights = [
+    'line-split',
+    'diaphragm-torn',
+    'compressor-stopped',
+    'breaker-tripped:compressorBreaker',
+    'surge-latch',
+    'stuck-up:highWaterFloat',
+  ];
+  const silent = [
+    'joint-leak',
+    'diaphragm-worn',
+    'intake-clogged',
+    'timer-misset',
+    'stuck-down:doseFloat',
+    'stuck-up:stopFloat',
+    'lamp-dead',
+    'breaker-tripped:alarmBreaker',
+  ];
+
+  it.each(lights)('comes with %s', (key) => {
+    const session = visit(PLACED_FAULTS.get(key));
+    expect(session.service.unit.log.some((e) => e.what === 'lamp.on')).toBe(true);
+  });
+
+  it.each(silent)('stays dark with %s', (key) => {
+    const session = visit(PLACED_FAULTS.get(key));
+    expect(session.service.unit.log.some((e) => e.what === 'lamp.on')).toBe(false);
+  });
+});
+
+describe('every action', () => {
+  it('can be done on a sound unit at its place, or says why not', () => {
+    const session = visit();
+    for (const action of ACTIONS.filter((a) => a.place !== 'phone' && a.id !== 'leave-site')) {
+      const lock = action.lockOut;
+      if (lock && !session.service.person.locks.has(lock)) must(session, `lock-out:${lock}`);
+      if (action.form) continue;
+      const refused = session.act({ id: action.id });
+      expect(refused === undefined || /^why\./.test(refused.id), action.id).toBe(true);
+      expect(session.breach, action.id).toBeUndefined();
+      if (lock && session.service.person.locks.has(lock)) {
+        must(session, `unlock:${lock}`);
+        session.act({ id: `breaker-on:${lock}` });
+      }
+    }
+  });
+});

@@ -37,10 +37,10 @@ function safely(session: CallSession, id: string): void {
   }
 }
 
+/** What an action's notes say, without the numbers: those scatter. */
 function readings(session: CallSession, id: string): string[] {
-  return session.service.person.notebook
-    .filter((n) => n.by === id)
-    .map((n) => JSON.stringify([n.what, n.reading.id, n.remark?.text.id]));
+  const notes = session.service.person.notebook.filter((n) => n.by === id);
+  return notes.map((n) => JSON.stringify([n.what, n.reading, n.remark?.text.id]).replace(/"value":[-\d.]+/g, ''));
 }
 
 const onSite = (id: string) => ACTION_BY_ID.get(id)?.place !== 'phone' && !id.startsWith('ask-');

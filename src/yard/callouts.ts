@@ -1,0 +1,85 @@
+/** Numbers and names of the parts, with a leader to what they name. Always the same size on the screen. */
+import type { PartId } from '../scene/types.ts';
+import type { Message } from '../service/message.ts';
+import { INK, PAPER } from './ink.ts';
+import { NUMBERED, partName } from './labels.ts';
+import type { Layout } from './layout.ts';
+import { type Box, box, disc, draw, type Pen, textWidth, write } from './pen.ts';
+
+interface Callout {
+  readonly from: readonly [number, number];
+  readonly at: readonly [number, number];
+}
+
+function callouts(layout: Layout, size: number): Partial<Record<PartId, Callout>> {
+  const under = layout.bottom - size * 0.2;
+  const { trash, pump, clarifier: c, riser, discFilter: d, heads } = layout;
+  const right = heads[heads.length - 1] ?? d.x + 120;
+  const firstDrop = ((layout.dropLines[0] ?? 0) + (layout.dropLines[1] ?? 0)) / 2;
+  const middle = (c.left + c.right) / 2;
+  return {
+    'trash-tank': at(
+      trash.inside.x + trash.inside.width * 0.42,
+      under - 44,
+      trash.inside.x + trash.inside.width * 0.42 - size * 2.6,
+      under,
+    ),
+    aeration: at(firstDrop, under - 96, layout.aeration.inside.x + size, under),
+    clarifier: at(middle, under - 96, middle + size * 1.2, under),
+    disinfection: at(
+      riser.shell.x + 17,
+      riser.shell.y + riser.shell.height - 18,
+      riser.shell.x - size * 1.1,
+      under - 62,
+    ),
+    'pump-tank': at(
+      pump.inside.x + pump.inside.width * 0.5,
+      under - 60,
+      pump.inside.x + pump.inside.width * 0.26,
+      under,
+    ),
+    'disc-filter': at(d.x + 28, d.y + 34, d.x + 18, d.y + 86),
+    'spray-field': at(right, 16, right - size * 5.6, d.y + 86),
+  };
+}
+
+function at(fx: number, fy: number, x: number, y: number): Callout {
+  return { from: [fx, fy], at: [x, y] };
+}
+
+/** `size` is the type size in units of the plate. */
+export function paintCallouts(pen: Pen, layout: Layout, size: number, text: (m: Message) => string): void {
+  const all = callouts(layout, size);
+  for (const [i, part] of NUMBERED.entries()) {
+    const c = all[part];
+    if (c === undefined) continue;
+    const [fx, fy] = c.from;
+    const [x, y] = c.at;
+    draw(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.2, stroke: PAPER, alpha: 0.75 });
+    draw(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.09 });
+    disc(pen, fx, fy, size * 0.24, { fill: INK, stroke: PAPER, width: size * 0.06 });
+    disc(pen, x, y, size * 0.86, { fill: PAPER, width: size * 0.11 });
+    write(pen, String(i + 1), x, y + size * 0.34, { size: size * 0.95, weight: 700, align: 'center' });
+    write(pen, text(partName(part)), x + size * 1.25, y + size * 0.35, {
+      size,
+      weight: 700,
+      colour: '#fffaf0',
+      halo: '#3b2d1a',
+    });
+  }
+}
+
+/** The dashed frame round the part at hand. */
+export function paintFrame(pen: Pen, around: Box, size: number, name: string | null): void {
+  const b = box(around.x - size * 0.5, around.y - size * 0.5, around.width + size, around.height + size);
+  const p = new Path2D();
+  p.roundRect(b.x, b.y, b.width, b.height, size * 0.8);
+  draw(pen, p, { stroke: PAPER, width: size * 0.34, alpha: 0.8 });
+  draw(pen, p, { stroke: '#2f5d73', width: size * 0.18, dash: [size * 0.5, size * 0.36], cap: 'butt' });
+  if (name === null) return;
+  const width = textWidth(pen, name, { size, weight: 700 }) + size * 1.5;
+  const tag = new Path2D();
+  tag.roundRect(b.x, b.y - size * 1.9, width, size * 1.65, size * 0.82);
+  draw(pen, tag, { fill: '#2f5d73' });
+  write(pen, name, b.x + size * 0.75, b.y - size * 0.72, { size, weight: 700, colour: '#fffaf0' });
+}

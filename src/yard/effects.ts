@@ -1,0 +1,159 @@
+/** What is seen or heard right now above ground: lamp glow, buzzer rings, hum, hiss and foam at a leak, a gush. */
+import { Container, Graphics, Sprite } from 'pixi.js';
+import type { Scene } from '../scene/types.ts';
+import { leakPoint } from './compressor.ts';
+import { inkShare } from './ink.ts';
+import type { Layout } from './layout.ts';
+import type { Mover } from './motion.ts';
+import { buzzerPoint, lampPoint } from './panelPost.ts';
+import type { Sparks } from './sparks.ts';
+
+/** Beats a second of everything that pulses: well below the two that are safe for everybody. */
+const PULSE_HZ = 0.9;
+
+interface Shown {
+  readonly lamp: boolean;
+  readonly buzzer: boolean;
+  readonly hum: boolean;
+  readonly rattle: boolean;
+  readonly hiss: number;
+  readonly foam: boolean;
+  readonly relief: number;
+}
+
+export class Effects implements Mover {
+  readonly root = new Container();
+  readonly #glow: Sprite;
+  readonly #rings: readonly Sprite[];
+  readonly #lines = new Graphics();
+  readonly #bubbles: readonly Sprite[];
+  readonly #gush: readonly Sprite[];
+  #layout: Layout | null = null;
+  #shown: Shown | null = null;
+  #leak: readonly [number, number] = [0, 0];
+
+  constructor(sparks: Sparks) {
+    const make = (texture: Sprite['texture']) => {
+      const s = new Sprite(texture);
+      s.anchor.set(0.5);
+      s.visible = false;
+      this.root.addChild(s);
+      return s;
+    };
+    this.#glow = make(sparks.glow);
+    this.root.addChild(this.#lines);
+    this.#rings = [0, 1, 2].map(() => make(sparks.ring));
+    this.#bubbles = Array.from({ length: 11 }, () => make(sparks.bubble));
+    this.#gush = Array.from({ length: 26 }, () => make(sparks.bead));
+  }
+
+  set(layout: Layout, scene: Scene): void {
+    const air = scene.compressor;
+    const panel = scene.panel;
+    const live = (share: number) => share > 0;
+    this.#layout = layout;
+    this.#shown = {
+      lamp: panel.lamp === 'lit' && live(inkShare(panel.lampInk)),
+      buzzer: panel.buzzer === true,
+      hum: air.running === true && air.ink.kind === 'live',
+      rattle: air.rattle,
+      hiss: air.leak === null || air.ink.kind === 'pencil' ? 0 : air.leak.hole_m,
+      foam: air.foam && air.ink.kind !== 'pencil',
+      relief: scene.flows.relief_Ls ?? 0,
+    };
+    this.#leak = leakPoint(layout, air.leak?.where ?? 'line');
+    this.step(0.3, 0);
+  }
+
+  step(t: number, _dt: number): boolean {
+    const s = this.#shown;
+    const layout = this.#layout;
+    if (s === null || layout === null) return false;
+    const beat = 0.5 + 0.5 * Math.sin(t * 6.2832 * PULSE_HZ);
+    const [lx, ly] = lampPoint(layout);
+    this.#glow.visible = s.lamp;
+    this.#glow.position.set(lx, ly);
+    this.#glow.scale.set(0.52 + 0.1 * beat);
+    this.#glow.alpha = 0.6 + 0.4 * beat;
+    const [bx, by] = buzzerPoint(layout);
+    for (const [i, ring] of this.#rings.entries()) {
+      const k = (t * PULSE_HZ + i / 3) % 1;
+      ring.visible = s.buzzer;
+      ring.position.set(bx, by);
+      ring.scale.set(0.08 + 0.24 * k);
+      ring.alpha = 0.8 * (1 - k);
+    }
+    this.#hum(layout, s, t);
+    this.#foam(s, t);
+    this.#relief(layout, s, t);
+    return s.lamp || s.buzzer || s.hum || s.hiss > 0 || s.relief > 0;
+  }
+
+  /** Marks beside the housing that throb while it runs; marks at the hole while air leaves there. */
+  #hum(layout: Layout, s: Shown, t: number): void {
+    const g = this.#lines.clear();
+    const c = layout.compressor;
+    if (s.hum) {
+      const beat = Math.sin(t * 6.2832 * 1.6);
+      for (const [i, side] of [-1, 1].entries()) {
+        const x = side < 0 ? c.x - 5 : c.x + c.width * 0.5;
+        for (let k = 0; k < 2; k++) {
+          const r = 5 + k * 5 + beat * 0.9;
+          if (i === 0) g.arc(x + 4, c.y + 26, r, Math.PI * 0.78, Math.PI * 1.22);
+          else g.arc(x, c.y + 2, r, -Math.PI * 0.72, -Math.PI * 0.28);
+          g.stroke({ width: 1.4, color: s.rattle ? 0xc9402a : 0x2f5d73, alpha: 0.75 - k * 0.25 });
+        }
+      }
+    }
+    if (s.hiss <= 0) return;
+    const [x, y] = this.#leak;
+    const size = Math.min(1.5, 0.6 + s.hiss * 150);
+    for (let i = 0; i < 4; i++) {
+      const k = (t * 1.1 + i * 0.25) % 1;
+      const a = -2.5 + i * 0.55;
+      const near = (5 + 7 * k) * size;
+      const far = near + 7 * size;
+      const bend = i % 2 === 0 ? 0.22 : -0.22;
+      g.moveTo(x + Math.cos(a) * near, y + Math.sin(a) * near);
+      g.quadraticCurveTo(
+        x + Math.cos(a + bend) * (near + far) * 0.5,
+        y + Math.sin(a + bend) * (near + far) * 0.5,
+        x + Math.cos(a) * far,
+        y + Math.sin(a) * far,
+      );
+      g.stroke({ width: 1.8, color: 0xc9402a, alpha: 0.95 - 0.6 * k });
+    }
+    g.moveTo(x - 1, y - 4)
+      .lineTo(x + 2, y - 1)
+      .lineTo(x - 2, y + 1)
+      .lineTo(x + 1, y + 4);
+    g.stroke({ width: 2, color: 0xc9402a });
+  }
+
+  #foam(s: Shown, t: number): void {
+    const [x, y] = this.#leak;
+    for (const [i, b] of this.#bubbles.entries()) {
+      b.visible = s.foam;
+      const a = i * 2.4;
+      const d = 2 + Math.sqrt(i) * 3.1;
+      const swell = 1 + 0.1 * Math.sin(t * 2 + i);
+      b.position.set(x + Math.cos(a) * d, y + 2 + Math.sin(a) * d * 0.7);
+      b.scale.set((0.17 + 0.05 * (i % 3)) * swell);
+    }
+  }
+
+  #relief(layout: Layout, s: Shown, t: number): void {
+    const x0 = layout.cleanOuts[0];
+    const y0 = layout.cleanOutLidY - 2;
+    const share = Math.min(1, s.relief / 0.4);
+    for (const [i, drop] of this.#gush.entries()) {
+      drop.visible = s.relief > 0 && i < 8 + 18 * share;
+      const k = (t * 1.3 + i / this.#gush.length) % 1;
+      const side = i % 2 === 0 ? -1 : 1;
+      const reach = side * (8 + ((i * 7) % 13)) * (0.6 + 0.8 * share);
+      drop.position.set(x0 + side * 9 + reach * k, y0 - 26 * k * (1 - k) + k * k * -y0);
+      drop.scale.set(0.16 + 0.1 * share);
+      drop.tint = 0xa89a6c;
+    }
+  }
+}

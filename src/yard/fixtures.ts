@@ -1,0 +1,121 @@
+/** Pipes, pump, disc filter, spray heads, compressor, panel and clean-outs: what changes by hand, not by the minute. */
+import { Container } from 'pixi.js';
+import { Cel } from './cel.ts';
+import { paintCleanOut } from './cleanOut.ts';
+import { paintAirInk, paintAirPencil } from './compressor.ts';
+import { paintDiscFilterInk, paintDiscFilterPencil } from './discFilter.ts';
+import { paintSewer } from './house.ts';
+import { Inked } from './inked.ts';
+import type { Layout } from './layout.ts';
+import { paintLamp, paintPanelInk, paintPanelPencil } from './panelPost.ts';
+import { type Box, box } from './pen.ts';
+import { paintPipes } from './pipes.ts';
+import { paintPump } from './pumpTank.ts';
+import { keyOf, type Print } from './sheet.ts';
+import { paintFieldInk, paintFieldPencil } from './sprayField.ts';
+
+export class Fixtures {
+  /** Under the tanks, in the pump tank, over the tanks, and the lamp, which shines over the dusk. */
+  readonly below = new Container();
+  readonly pump: Container;
+  readonly above = new Container();
+  readonly lamp = new Container();
+  readonly #pipes = new Cel();
+  readonly #pump = new Inked();
+  readonly #disc = new Inked();
+  readonly #field = new Inked();
+  readonly #air = new Inked();
+  readonly #panel = new Inked();
+  readonly #lamp = new Inked();
+  readonly #cleanOut = new Cel();
+
+  constructor() {
+    this.pump = this.#pump.root;
+    this.below.addChild(this.#pipes.sprite);
+    this.above.addChild(this.#field.root, this.#disc.root, this.#cleanOut.sprite, this.#air.root, this.#panel.root);
+    this.lamp.addChild(this.#lamp.root);
+  }
+
+  /** `up` is how far the spray heads stand out of their sleeves, 0 to 1. */
+  print(layout: Layout, p: Print, up: number): void {
+    const { scene, scale } = p;
+    const key = `${layout.perMetre}|`;
+    const { trash, pump: tank, riser, discFilter: d, panel, compressor } = layout;
+    const wet = scene.house.draw_Ls !== null && scene.house.draw_Ls > 0.001;
+    const lining = wet || (scene.flows.sewer_Ls ?? 0) > 0.001 ? '#8f8157' : '#cfc6b2';
+    const pipes = box(-40, 4, tank.inside.x + 60, Math.max(trash.outletY, tank.inletY, riser.outletY) + 14);
+    this.#pipes.show(pipes, scale, key + lining, (pen) => {
+      paintSewer(pen, layout, lining);
+      paintPipes(pen, layout);
+    });
+    const lifted = (scene.flows.relief_Ls ?? 0) > 0;
+    this.#cleanOut.show(box(layout.cleanOuts[0] - 16, -44, 60, trash.inletY + 40), scale, `${key}${lifted}`, (pen) =>
+      paintCleanOut(pen, layout, lifted),
+    );
+    this.#pump.show(
+      box(layout.pumpX - 60, 4, d.x + 12 - layout.pumpX + 60, tank.shell.y + tank.shell.height),
+      scale,
+      scene.pump.ink,
+      { key, paint: (pen) => paintPump(pen, layout, scene.pump, false) },
+      { key: key + scene.pump.intake_m, paint: (pen) => paintPump(pen, layout, scene.pump, true) },
+    );
+    this.#disc.show(
+      box(d.x - 6, d.y - 48, d.width + 50, d.height + 60),
+      scale,
+      scene.discFilter.ink,
+      { key, paint: (pen) => paintDiscFilterPencil(pen, layout) },
+      {
+        key: key + keyOf([scene.discFilter.open, scene.discFilter.flowShare]),
+        paint: (pen) => paintDiscFilterInk(pen, layout, scene.discFilter),
+      },
+    );
+    const rise = Math.round(up * 20) / 20;
+    const damp = Math.round((scene.field.wet ?? 0) * 20) / 20;
+    this.#field.show(
+      clip(box(d.x + d.width - 6, -40, 900, 76), p.area),
+      scale,
+      scene.field.ink,
+      { key, paint: (pen) => paintFieldPencil(pen, layout) },
+      { key: `${key}${rise}|${damp}`, paint: (pen) => paintFieldInk(pen, layout, rise, damp) },
+    );
+    const { housing, rattle, intakeDirt } = scene.compressor;
+    this.#air.show(
+      box(
+        compressor.x - 26,
+        compressor.y - 30,
+        panel.x + panel.width - compressor.x + 30,
+        layout.aeration.inside.y - compressor.y + 60,
+      ),
+      scale,
+      scene.compressor.ink,
+      { key, paint: (pen) => paintAirPencil(pen, layout) },
+      { key: key + keyOf([housing, rattle, intakeDirt]), paint: (pen) => paintAirInk(pen, layout, scene.compressor) },
+    );
+    const face = scene.panel.breakers.map((b) => (b.ink.kind === 'pencil' ? null : [b.lever, b.locked]));
+    this.#panel.show(
+      box(panel.x - 14, panel.y - 16, panel.width + 28, panel.height + 66),
+      scale,
+      scene.panel.ink,
+      { key, paint: (pen) => paintPanelPencil(pen, layout) },
+      { key: key + keyOf([scene.panel.door, face]), paint: (pen) => paintPanelInk(pen, layout, scene.panel) },
+    );
+    const lampArea = box(panel.x + panel.width / 2 - 30, panel.y - 48, 60, 50);
+    this.#lamp.show(
+      lampArea,
+      scale,
+      scene.panel.lampInk,
+      { key, paint: (pen) => paintLamp(pen, layout, null) },
+      { key: `${key}${scene.panel.lamp}`, paint: (pen) => paintLamp(pen, layout, scene.panel.lamp) },
+    );
+  }
+
+  stale(): void {
+    for (const c of [this.#pipes, this.#cleanOut]) c.stale();
+    for (const i of [this.#pump, this.#disc, this.#field, this.#air, this.#panel, this.#lamp]) i.stale();
+  }
+}
+
+function clip(b: Box, to: Box): Box {
+  const x = Math.max(b.x, Math.min(to.x, b.x + b.width - 1));
+  return box(x, b.y, Math.max(1, Math.min(b.x + b.width, to.x + to.width) - x), b.height);
+}

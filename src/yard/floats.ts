@@ -1,0 +1,103 @@
+/** Floats on the tree: they hang from their tether when the water is below them and point up when it is above. */
+import { Container } from 'pixi.js';
+import type { FloatScene } from '../scene/types.ts';
+import { Cel } from './cel.ts';
+import { FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL } from './ink.ts';
+import type { Layout } from './layout.ts';
+import { box, draw, type Pen, rect } from './pen.ts';
+
+const TETHER = 34;
+const BODY = 'M-9 6C-9 -4 -5.5 -12 0 -12S9 -4 9 6C9 12 5 15 0 15S-9 12 -9 6Z';
+
+/** Angle of the tether in radians, 0 hanging straight down, turning to the side the float swings to. */
+export function floatAngle(position: FloatScene['position']): number {
+  switch (position) {
+    case 'up':
+    case 'held-up':
+      return 2.35;
+    case 'lifted':
+      return 2.9;
+    case 'held-down':
+      return 0.32;
+    case 'hanging':
+      return 0.6;
+    default:
+      return 1.5;
+  }
+}
+
+/** Draws one float at its tether point: cord, body; tether point is the origin, `side` -1 swings to the left. */
+export function paintFloat(pen: Pen, f: FloatScene, angle: number, side: number, ink: boolean, tether = TETHER): void {
+  const colour = FLOAT_COLOURS[f.id];
+  const x = Math.sin(angle) * tether * side;
+  const y = Math.cos(angle) * tether;
+  const cord = `M0 0Q${x * 0.7} ${y * 0.2 + (angle > 1.57 ? 6 : -1)} ${x} ${y}`;
+  draw(pen, cord, { stroke: ink ? INK : PENCIL, width: ink ? 2.6 : 1.4 });
+  if (ink) draw(pen, cord, { stroke: '#6f6a5e', width: 1 });
+  pen.save();
+  pen.translate(x, y);
+  // The body lies along its cord, cord end towards the tree.
+  pen.rotate(Math.atan2(y, x) - Math.PI / 2);
+  pen.translate(0, 10);
+  draw(pen, BODY, ink ? { fill: colour, width: 1.6 } : { fill: PAPER, stroke: PENCIL, width: 1.3 });
+  if (ink) {
+    draw(pen, 'M-5.5 2C-5 -4 -3 -8 -1 -9', { stroke: '#ffffff', width: 1.6, alpha: 0.55 });
+    draw(pen, 'M-8.5 8q8.5 4 17 0', { stroke: mix(colour, INK, 0.5), width: 1.2 });
+    draw(pen, 'M3 13q5 -3 5.5 -9', { stroke: mix(colour, INK, 0.35), width: 1 });
+  }
+  pen.restore();
+  rect(pen, box(-4, -3.5, 8, 7), 1.5, { fill: ink ? '#b9954f' : PAPER, stroke: ink ? INK : PENCIL, width: 1.2 });
+  if (ink && (f.position === 'held-down' || f.position === 'held-up')) caught(pen, x, y);
+}
+
+/** A cord wound round the float that holds it. */
+function caught(pen: Pen, x: number, y: number): void {
+  draw(pen, `M0 ${y * 0.1}C${x * 1.6} ${y * 0.1} ${x * 1.7} ${y * 1.5} ${x * 0.4} ${y * 1.25}`, {
+    stroke: '#3a3730',
+    width: 1.6,
+  });
+}
+
+/** All four floats of the yard view, one cel each. */
+export class Floats {
+  readonly root = new Container();
+  readonly #cels = new Map<string, { pencil: Cel; ink: Cel }>();
+
+  show(layout: Layout, floats: readonly FloatScene[], scale: number): void {
+    for (const [i, f] of floats.entries()) {
+      const cels = this.#cels.get(f.id) ?? this.#make(f.id);
+      const x = layout.treeX;
+      const y = layout.y(f.tether_m);
+      const side = i % 2 === 0 ? -1 : 1;
+      const area = box(x - 58, y - 58, 116, 116);
+      const share = inkShare(f.ink);
+      const at = (pen: Pen, inside: () => void) => {
+        pen.translate(x, y);
+        inside();
+      };
+      if (share < 1) {
+        cels.pencil.show(area, scale, `p${i}`, (pen) => at(pen, () => paintFloat(pen, f, 1.5, side, false)));
+      } else cels.pencil.hide();
+      if (share > 0) {
+        const angle = floatAngle(f.position);
+        const known = f.position !== null;
+        cels.ink.show(area, scale, `${f.position}`, (pen) => at(pen, () => paintFloat(pen, f, angle, side, known)));
+        cels.ink.sprite.alpha = share;
+      } else cels.ink.hide();
+    }
+  }
+
+  stale(): void {
+    for (const c of this.#cels.values()) {
+      c.pencil.stale();
+      c.ink.stale();
+    }
+  }
+
+  #make(id: string): { pencil: Cel; ink: Cel } {
+    const made = { pencil: new Cel(), ink: new Cel() };
+    this.root.addChild(made.pencil.sprite, made.ink.sprite);
+    this.#cels.set(id, made);
+    return made;
+  }
+}

@@ -1,0 +1,67 @@
+/** Notes on paper chips, pinned to the part they speak of; pencil notes for what was only said. */
+import type { NoteScene, PartId } from '../scene/types.ts';
+import type { Message } from '../service/message.ts';
+import type { Layout } from './layout.ts';
+import { chip, type Pen, textWidth, wrap } from './pen.ts';
+
+/** Middle of the top edge of the first chip of a part, and how wide its chips may be. */
+function place(layout: Layout, part: PartId): readonly [number, number, number] {
+  const b = layout.parts[part];
+  const middle = b.x + b.width / 2;
+  switch (part) {
+    case 'trash-tank':
+      return inTank(
+        layout.trash.inside.x,
+        layout.trash.inside.width,
+        layout.trash.inside.y + layout.trash.inside.height * 0.36,
+      );
+    case 'aeration': {
+      const x = layout.aeration.inside.x;
+      return inTank(x, layout.clarifier.left - x, layout.aeration.inside.y + 62);
+    }
+    case 'clarifier':
+      return [middle - 6, layout.clarifier.straight + 6, 92];
+    case 'pump-tank': {
+      const { x, width, y, height } = layout.pump.inside;
+      return [x + width * 0.56, y + height * 0.18, 106];
+    }
+    case 'disinfection':
+      return [middle, b.y + b.height + 14, 150];
+    case 'panel':
+      return [b.x + b.width + 84, b.y + 30, 150];
+    case 'compressor':
+      return [b.x - 66, b.y - 30, 150];
+    case 'spray-field':
+      return [b.x + b.width * 0.45, b.y - 34, 190];
+    case 'disc-filter':
+      return [middle, b.y + b.height + 26, 130];
+    case 'clean-out':
+      return [b.x + 60, b.y - 44, 150];
+    default:
+      return [b.x + 96, b.y + 32, 160];
+  }
+}
+
+function inTank(x: number, width: number, y: number): readonly [number, number, number] {
+  return [x + width / 2, y, width - 14];
+}
+
+export function paintNotes(
+  pen: Pen,
+  layout: Layout,
+  notes: readonly NoteScene[],
+  size: number,
+  text: (m: Message) => string,
+): void {
+  const used = new Map<PartId, number>();
+  for (const note of notes) {
+    const [x, y, width] = place(layout, note.part);
+    const pencil = note.ink.kind === 'pencil';
+    const style = { size, italic: pencil, colour: pencil ? '#5d5648' : '#2b2a26', pencil };
+    const lines = wrap(pen, text(note.text), Math.max(width, size * 7), style);
+    const widest = Math.max(...lines.map((l) => textWidth(pen, l, style))) + size * 1.2;
+    const top = used.get(note.part) ?? y;
+    const b = chip(pen, lines, x - widest / 2, top, style);
+    used.set(note.part, top + b.height + size * 0.35);
+  }
+}

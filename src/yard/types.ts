@@ -1,0 +1,51 @@
+/** What a page holds of an open yard. */
+import type { ControlId } from '../calls/view.ts';
+import type { PartId, Scene } from '../scene/types.ts';
+import type { Message } from '../service/message.ts';
+import type { RendererWish } from './renderer.ts';
+
+/** The whole cutaway, one of the two detailed close-ups, or the cutaway zoomed to a part. */
+export type ViewName = 'yard' | 'floats' | PartId;
+
+/** A place one can press, in CSS pixels of the host; the page lays a real button over it. */
+export interface Hotspot {
+  readonly id: PartId | ControlId;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly label: Message;
+}
+
+export interface YardOptions {
+  readonly text: (message: Message) => string;
+  readonly renderer?: RendererWish;
+  /** Everything at its final state, nothing moves. */
+  readonly still?: boolean;
+  /** A part was pressed on the picture itself. */
+  readonly onSelect?: (part: PartId) => void;
+}
+
+export interface Yard {
+  /** New truth: the picture goes there, and keeps drawing only while something moves. */
+  draw(scene: Scene): void;
+  /** A dashed frame round the part at hand. */
+  select(part: PartId | null): void;
+  view(view: ViewName): void;
+  hotspots(): readonly Hotspot[];
+  /** Called at once and after every change of the hotspots; returns the way to stop it. */
+  onHotspots(heard: (spots: readonly Hotspot[]) => void): () => void;
+  /** Moves the sheet under the screen, CSS pixels. */
+  pan(dx: number, dy?: number): void;
+  panTo(part: PartId): void;
+  /** Zooms about the middle of the screen; 1 is the usual size. */
+  zoom(by: number): void;
+  setStill(on: boolean): void;
+  setText(text: (message: Message) => string): void;
+  /** What is on the screen, in shares of the whole sheet, for a strip map. */
+  visible(): { readonly x: number; readonly width: number };
+  /** How many frames were drawn, and whether more are coming: for tests. */
+  readonly frames: number;
+  readonly moving: boolean;
+  dispose(): void;
+}

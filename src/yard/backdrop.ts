@@ -27,8 +27,8 @@ export class Backdrop {
       this.#dark.sprite,
       this.#clouds.sprite,
       this.#hills.sprite,
-      this.#house.root,
       this.#ground.sprite,
+      this.#house.root,
       this.#night,
     );
   }

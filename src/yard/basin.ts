@@ -55,25 +55,31 @@ export function paintShellInk(pen: Pen, t: Tank, seed: number, open: boolean, li
     draw(pen, p, { stroke: '#8e774f', width: 0.6, alpha: 0.5 });
   });
   rect(pen, t.inside, 0, { stroke: INK, width: 1.2 });
-  rect(pen, t.neck, 0, { fill: SHELL });
-  pen.fillStyle = 'rgba(107,85,55,0.14)';
-  pen.fillRect(t.neck.x + t.neck.width * 0.72, t.neck.y, t.neck.width * 0.28, t.neck.height);
-  rect(pen, t.neck, 0, { stroke: INK, width: 1.6 });
-  const opening = box(t.neck.x + 6, t.neck.y + 2, t.neck.width - 12, t.inside.y - t.neck.y + 1);
-  rect(pen, opening, 0, { fill: open ? '#d9cba8' : '#e2d6ba' });
-  draw(
-    pen,
-    `M${opening.x} ${opening.y}v${opening.height}M${opening.x + opening.width} ${opening.y}v${opening.height}`,
-    {
-      width: 1,
-      alpha: 0.6,
-    },
-  );
+  neck(pen, t, open);
   if (open) openLid(pen, t.lid, lid);
   else {
     rect(pen, t.lid, 3, { fill: lid, stroke: INK, width: 1.6 });
     lidRib(pen, t.lid);
   }
+}
+
+/** The neck is open down to the tank: its walls end in the slab, its well runs through. */
+function neck(pen: Pen, t: Tank, open: boolean): void {
+  const { x, y, width } = t.neck;
+  const foot = t.inside.y + 1.2;
+  rect(pen, t.neck, 0, { fill: '#ddd3b8' });
+  const well = box(x + 5, y, width - 10, foot - y);
+  rect(pen, well, 0, {
+    fill: fade(pen, y, foot + 6, [
+      [0, open ? '#efe7d2' : '#c5b695'],
+      [1, open ? '#efe7d2' : '#dccfb0'],
+    ]),
+  });
+  pen.fillStyle = 'rgba(107,85,55,0.12)';
+  pen.fillRect(well.x + well.width * 0.7, well.y, well.width * 0.3, well.height);
+  const line = `M${x} ${y}V${t.shell.y}M${x + width} ${y}V${t.shell.y}`;
+  draw(pen, line, { width: 1.7 });
+  draw(pen, `M${well.x} ${y}V${foot - 1}M${well.x + well.width} ${y}V${foot - 1}`, { width: 1.1 });
 }
 
 function rounded(b: Box, radius: number): Path2D {

@@ -3,7 +3,7 @@ import type { PartId } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import { INK, PAPER } from './ink.ts';
 import { NUMBERED, partName } from './labels.ts';
-import type { Layout } from './layout.ts';
+import type { Layout, Tank } from './layout.ts';
 import { type Box, box, disc, draw, type Pen, textWidth, write } from './pen.ts';
 
 interface Callout {
@@ -12,31 +12,32 @@ interface Callout {
 }
 
 function callouts(layout: Layout, size: number): Partial<Record<PartId, Callout>> {
-  const under = layout.bottom - size * 0.2;
+  const below = (t: Tank) => t.shell.y + t.shell.height + size * 1.5;
+  const air = below(layout.aeration);
   const { trash, pump, clarifier: c, riser, discFilter: d, heads } = layout;
   const right = heads[heads.length - 1] ?? d.x + 120;
   const firstDrop = ((layout.dropLines[0] ?? 0) + (layout.dropLines[1] ?? 0)) / 2;
   const middle = (c.left + c.right) / 2;
   return {
     'trash-tank': at(
-      trash.inside.x + trash.inside.width * 0.42,
-      under - 44,
-      trash.inside.x + trash.inside.width * 0.42 - size * 2.6,
-      under,
+      trash.inside.x + trash.inside.width * 0.4,
+      below(trash) - 66,
+      trash.inside.x + trash.inside.width * 0.4 - size * 2.6,
+      below(trash),
     ),
-    aeration: at(firstDrop, under - 96, layout.aeration.inside.x + size, under),
-    clarifier: at(middle, under - 96, middle + size * 1.2, under),
+    aeration: at(firstDrop, air - 84, layout.aeration.inside.x + size, air),
+    clarifier: at(middle, air - 84, middle + size * 1.2, air),
     disinfection: at(
       riser.shell.x + 17,
       riser.shell.y + riser.shell.height - 18,
-      riser.shell.x - size * 1.1,
-      under - 62,
+      riser.shell.x - size * 1.6,
+      riser.shell.y + riser.shell.height + 58,
     ),
     'pump-tank': at(
-      pump.inside.x + pump.inside.width * 0.5,
-      under - 60,
-      pump.inside.x + pump.inside.width * 0.26,
-      under,
+      pump.inside.x + pump.inside.width * 0.53,
+      below(pump) - 66,
+      pump.inside.x + pump.inside.width * 0.3,
+      below(pump),
     ),
     'disc-filter': at(d.x + 28, d.y + 34, d.x + 18, d.y + 86),
     'spray-field': at(right, 16, right - size * 5.6, d.y + 86),
@@ -70,7 +71,7 @@ export function paintCallouts(pen: Pen, layout: Layout, size: number, text: (m: 
 }
 
 /** The dashed frame round the part at hand. */
-export function paintFrame(pen: Pen, around: Box, size: number, name: string | null): void {
+export function paintFrame(pen: Pen, around: Box, size: number, name: string | null, flush: 'left' | 'right'): void {
   const b = box(around.x - size * 0.5, around.y - size * 0.5, around.width + size, around.height + size);
   const p = new Path2D();
   p.roundRect(b.x, b.y, b.width, b.height, size * 0.8);
@@ -78,8 +79,9 @@ export function paintFrame(pen: Pen, around: Box, size: number, name: string | n
   draw(pen, p, { stroke: '#2f5d73', width: size * 0.18, dash: [size * 0.5, size * 0.36], cap: 'butt' });
   if (name === null) return;
   const width = textWidth(pen, name, { size, weight: 700 }) + size * 1.5;
+  const left = flush === 'right' ? b.x + b.width - width : b.x;
   const tag = new Path2D();
-  tag.roundRect(b.x, b.y - size * 1.9, width, size * 1.65, size * 0.82);
+  tag.roundRect(left, b.y - size * 1.9, width, size * 1.65, size * 0.82);
   draw(pen, tag, { fill: '#2f5d73' });
-  write(pen, name, b.x + size * 0.75, b.y - size * 0.72, { size, weight: 700, colour: '#fffaf0' });
+  write(pen, name, left + size * 0.75, b.y - size * 0.72, { size, weight: 700, colour: '#fffaf0' });
 }

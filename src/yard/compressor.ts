@@ -8,15 +8,13 @@ import { box, draw, hatch, type Pen, rect, stipple, within } from './pen.ts';
 /** Where the sun-side elbow of the line is, which is where a leak is drawn. */
 export function leakPoint(layout: Layout, where: 'line' | 'joint'): readonly [number, number] {
   const c = layout.compressor;
-  return where === 'joint' ? [c.x + c.width + 8, c.y + 34] : [c.x + c.width + 19, c.y + 36];
+  return where === 'joint' ? [c.x + c.width + 8, c.y + 34] : [(layout.dropLines[1] ?? c.x) - 1, c.y + 37];
 }
 
 function airPath(layout: Layout): string {
   const c = layout.compressor;
   const x = layout.dropLines[1] ?? c.x;
-  const right = c.x + c.width;
-  const down = Math.max(x, right + 14);
-  return `M${right} ${c.y + 34}H${down - 8}q8 0 8 8V10q0 8 -8 8H${x + 8}q-8 0 -8 8V${manifoldY(layout)}`;
+  return `M${c.x + c.width} ${c.y + 34}H${x - 8}q8 0 8 8V${manifoldY(layout)}`;
 }
 
 function tubePath(layout: Layout): string {

@@ -19,6 +19,8 @@ interface Shown {
   readonly hiss: number;
   readonly foam: boolean;
   readonly relief: number;
+  /** 1 by night: a lamp shines further then. */
+  readonly dark: number;
 }
 
 export class Effects implements Mover {
@@ -60,6 +62,7 @@ export class Effects implements Mover {
       hiss: air.leak === null || air.ink.kind === 'pencil' ? 0 : air.leak.hole_m,
       foam: air.foam && air.ink.kind !== 'pencil',
       relief: scene.flows.relief_Ls ?? 0,
+      dark: 1 - scene.sky.daylight,
     };
     this.#leak = leakPoint(layout, air.leak?.where ?? 'line');
     this.step(0.3, 0);
@@ -74,7 +77,7 @@ export class Effects implements Mover {
     this.#glow.visible = s.lamp;
     this.#glow.position.set(lx, ly);
     this.#glow.scale.set(0.52 + 0.1 * beat);
-    this.#glow.alpha = 0.6 + 0.4 * beat;
+    this.#glow.alpha = (0.6 + 0.4 * beat) * (0.45 + 0.55 * s.dark);
     const [bx, by] = buzzerPoint(layout);
     for (const [i, ring] of this.#rings.entries()) {
       const k = (t * PULSE_HZ + i / 3) % 1;

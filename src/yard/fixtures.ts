@@ -81,9 +81,9 @@ export class Fixtures {
     const { housing, rattle, intakeDirt } = scene.compressor;
     this.#air.show(
       box(
-        compressor.x - 26,
+        compressor.x - 60,
         compressor.y - 30,
-        panel.x + panel.width - compressor.x + 30,
+        panel.x + panel.width - compressor.x + 64,
         layout.aeration.inside.y - compressor.y + 60,
       ),
       scale,

@@ -6,7 +6,9 @@ import { FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
 import { box, draw, type Pen, rect } from './pen.ts';
 
-const TETHER = 34;
+const TETHER = 19;
+/** Size of a float on the plate, of the drawing below. */
+const SIZE = 0.84;
 const BODY = 'M-9 6C-9 -4 -5.5 -12 0 -12S9 -4 9 6C9 12 5 15 0 15S-9 12 -9 6Z';
 
 /** Angle of the tether in radians, 0 hanging straight down, turning to the side the float swings to. */
@@ -27,7 +29,15 @@ export function floatAngle(position: FloatScene['position']): number {
 }
 
 /** Draws one float at its tether point: cord, body; tether point is the origin, `side` -1 swings to the left. */
-export function paintFloat(pen: Pen, f: FloatScene, angle: number, side: number, ink: boolean, tether = TETHER): void {
+export function paintFloat(
+  pen: Pen,
+  f: FloatScene,
+  angle: number,
+  side: number,
+  ink: boolean,
+  tether = TETHER,
+  size = SIZE,
+): void {
   const colour = FLOAT_COLOURS[f.id];
   const x = Math.sin(angle) * tether * side;
   const y = Math.cos(angle) * tether;
@@ -38,7 +48,8 @@ export function paintFloat(pen: Pen, f: FloatScene, angle: number, side: number,
   pen.translate(x, y);
   // The body lies along its cord, cord end towards the tree.
   pen.rotate(Math.atan2(y, x) - Math.PI / 2);
-  pen.translate(0, 10);
+  pen.scale(size, size);
+  pen.translate(0, 11);
   draw(pen, BODY, ink ? { fill: colour, width: 1.6 } : { fill: PAPER, stroke: PENCIL, width: 1.3 });
   if (ink) {
     draw(pen, 'M-5.5 2C-5 -4 -3 -8 -1 -9', { stroke: '#ffffff', width: 1.6, alpha: 0.55 });
@@ -71,12 +82,16 @@ export class Floats {
       const side = i % 2 === 0 ? -1 : 1;
       const area = box(x - 58, y - 58, 116, 116);
       const share = inkShare(f.ink);
+      // A float one has seen fades at the angle it was seen at; an unseen one stands level.
+      const unseen = f.ink.kind === 'pencil' ? floatAngle(null) : floatAngle(f.position);
       const at = (pen: Pen, inside: () => void) => {
         pen.translate(x, y);
         inside();
       };
       if (share < 1) {
-        cels.pencil.show(area, scale, `p${i}`, (pen) => at(pen, () => paintFloat(pen, f, 1.5, side, false)));
+        cels.pencil.show(area, scale, `p${i}|${unseen}`, (pen) =>
+          at(pen, () => paintFloat(pen, f, unseen, side, false)),
+        );
       } else cels.pencil.hide();
       if (share > 0) {
         const angle = floatAngle(f.position);

@@ -38,7 +38,7 @@ function shell(pen: Pen, c: { line: string; wall: string; roof: string; pencil: 
   draw(pen, 'M-22 -110L92 -170L206 -108', { stroke: c.pencil ? '#f6f0e1' : c.roof, width: 4.6, cap: 'butt' });
   draw(pen, 'M168 3V-163', { stroke: c.line, width: 8, cap: 'butt' });
   draw(pen, 'M168 3V-162', { stroke: c.pencil ? '#f6f0e1' : '#8d877a', width: 5, cap: 'butt' });
-  const floor = box(-10, -3, 206, 13);
+  const floor = box(-10, -3, 206, 14);
   rect(pen, floor, 0, { fill: c.pencil ? '#ece4cf' : '#d6d2c6' });
   if (!c.pencil) stipple(pen, floor, 41);
   rect(pen, floor, 0, { stroke: c.line, width: 1.5 });

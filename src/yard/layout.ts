@@ -109,9 +109,11 @@ export function layOut(g: GeometryScene, perMetre: number, heads: number): Layou
   const straight = cWater + g.aeration.clarifier.straight_m * perMetre;
   const tip = straight + g.aeration.clarifier.hopper_m * perMetre;
   const mid = (cLeft + cRight) / 2;
-  const panel = box(596, -128, 62, 82);
-  const compressor = box(498, -48, 74, 48);
+  const panel = box(612, -128, 62, 82);
   const dropSpan = cLeft - aeration.inside.x;
+  const dropLines = [0.26, 0.53, 0.8].map((k) => Math.round(aeration.inside.x + dropSpan * k));
+  // The line leaves the housing just above the middle drop, so that it runs straight down into the chamber.
+  const compressor = box((dropLines[1] ?? 0) - 96, -48, 74, 48);
   return {
     perMetre,
     bottom: y(g.pump.floor_m) + WALL_THICKNESS + 26,
@@ -121,7 +123,7 @@ export function layOut(g: GeometryScene, perMetre: number, heads: number): Layou
     trash,
     aeration,
     diffuserY: y(g.aeration.diffuser_m),
-    dropLines: [0.26, 0.53, 0.8].map((k) => Math.round(aeration.inside.x + dropSpan * k)),
+    dropLines,
     clarifier: {
       left: cLeft,
       right: cRight,

@@ -34,7 +34,7 @@ const CLOUD = 'M-62 14h124c14 0 18-20 2-23-4-16-26-18-33-7-9-17-38-14-41 6-14-8-
 /** A few clouds for a fair day, a lid of them for a covered one. */
 export function paintClouds(pen: Pen, view: Box, cover: number): void {
   const r = noise(5);
-  const n = Math.round(2 + cover * 11);
+  const n = Math.round(2 + Math.max(0, cover - 0.12) * 12);
   const fair: readonly (readonly [number, number, number])[] = [
     [372, -150, 0.72],
     [1080, -146, 1],

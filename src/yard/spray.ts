@@ -8,7 +8,7 @@ import { HEAD_UP } from './sprayField.ts';
 /** Pressure at which a head reaches the radius it is made for, kPa (39.9 psi). */
 const DESIGN_KPA = 275;
 /** Units of the plate for that radius: drawn short, the lawn goes on beyond the sheet. */
-const FULL_THROW = 92;
+const FULL_THROW = 70;
 const ARCS = [-1, -0.55, 0.5, 0.95] as const;
 const PER_ARC = 9;
 

@@ -79,12 +79,12 @@ export class Works implements Sheet {
       ? Math.min(1.15, Math.max(0.86, width / 430))
       : Math.min(width / PLATE_WIDTH, height / LEAST_HEIGHT);
     const tall = height / scale;
-    const perMetre = narrow ? 118 : Math.min(168, Math.max(92, (tall + PLATE_TOP - 44) / deepest));
+    const perMetre = narrow ? 118 : Math.min(184, Math.max(92, (tall + PLATE_TOP - 44) / deepest));
     this.#layoutKey = `${perMetre}|${scene.field.heads}|${keyOf(scene.geometry)}`;
     this.#layout = layOut(scene.geometry, perMetre, scene.field.heads);
     const bottom = this.#layout.bottom + 12;
     const extra = Math.max(0, tall - (bottom - PLATE_TOP));
-    const top = PLATE_TOP - extra * 0.75;
+    const top = PLATE_TOP - extra * 0.6;
     const limits = box(0, top, PLATE_WIDTH, Math.max(bottom - PLATE_TOP, narrow ? 0 : tall));
     const home = {
       scale,
@@ -197,9 +197,11 @@ export class Works implements Sheet {
     const b = layout.parts[p.selected];
     const name = p.text(partName(p.selected));
     const numbered = name === '' ? null : name;
-    const area = box(b.x - size * 2, b.y - size * 3, Math.max(b.width, size * 16) + size * 4, b.height + size * 6);
+    // The name stands clear of the panel, which is next to the compressor, and of the plate's right edge.
+    const side = p.selected === 'compressor' || p.selected === 'spray-field' ? 'right' : 'left';
+    const area = box(b.x - size * 18, b.y - size * 3, b.width + size * 36, b.height + size * 6);
     this.#frame.show(area, p.scale, `${this.#layoutKey}|${p.selected}|${name}`, (pen) =>
-      paintFrame(pen, b, size, numbered),
+      paintFrame(pen, b, size, numbered, side),
     );
   }
 }

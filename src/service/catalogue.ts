@@ -1,8 +1,10 @@
 /** Every action there is, by id. */
 import type { ActionDef } from './action.ts';
 import { AIR_ACTIONS } from './actions/air.ts';
+import { METER_ACTIONS } from './actions/meter.ts';
 import { PANEL_ACTIONS } from './actions/panel.ts';
 import { PHONE_ACTIONS } from './actions/phone.ts';
+import { PUMP_TANK_ACTIONS } from './actions/pumpTank.ts';
 import { TANK_ACTIONS } from './actions/tanks.ts';
 import { YARD_ACTIONS } from './actions/yard.ts';
 
@@ -10,8 +12,10 @@ export const ACTIONS: readonly ActionDef[] = [
   ...PHONE_ACTIONS,
   ...YARD_ACTIONS,
   ...PANEL_ACTIONS,
+  ...METER_ACTIONS,
   ...AIR_ACTIONS,
   ...TANK_ACTIONS,
+  ...PUMP_TANK_ACTIONS,
 ];
 
 export const ACTION_BY_ID: ReadonlyMap<string, ActionDef> = new Map(ACTIONS.map((a) => [a.id, a]));

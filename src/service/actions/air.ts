@@ -3,17 +3,9 @@ import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, quantity, say } from '../message.ts';
 import { compressorHeard } from '../perceive.ts';
-import { good, off } from './shared.ts';
+import { actionsAt, good, off } from './shared.ts';
 
-function at(
-  id: string,
-  group: ActionDef['group'],
-  minutes: number,
-  perform: (d: Doing) => void,
-  more: Partial<ActionDef> = {},
-): ActionDef {
-  return { id, place: 'compressor', group, label: say(`act.${id}`), minutes, perform, ...more };
-}
+const at = actionsAt('compressor');
 
 /** A hole this wide can be seen in the tube's wall; a smaller one is only heard or foamed out. */
 const VISIBLE_m = 0.004;

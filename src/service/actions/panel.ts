@@ -1,44 +1,10 @@
-/** At the panel: what can be read behind its window and worked by hand, and what a meter finds under its cover. */
-import { BREAKERS, type BreakerName, FLOATS, type FloatName } from '../../control/index.ts';
+/** At the panel: what can be read behind its window and worked by hand. */
+import { BREAKERS, type BreakerName } from '../../control/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
-import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { good, lampWords, leverFacts, leverOf, leverWords, off, plain, resetPanel } from './shared.ts';
+import { actionsAt, good, lampWords, leverFacts, leverOf, leverWords, off, plain, resetPanel } from './shared.ts';
 
-type Extra = Partial<ActionDef>;
-
-function at(
-  id: string,
-  group: ActionDef['group'],
-  minutes: number,
-  perform: (d: Doing) => void,
-  more: Extra = {},
-): ActionDef {
-  return { id, place: 'panel', group, label: say(`act.${id}`), minutes, perform, ...more };
-}
-
-const NOMINAL_V = 118;
-const WINDING_ohm = 1.6;
-
-/** Circuit that a float's wires belong to. */
-export function circuitOf(float: FloatName): BreakerName {
-  return float === 'highWaterFloat' ? 'alarmBreaker' : 'pumpBreaker';
-}
-
-export function isMade(d: Doing, float: FloatName): boolean {
-  const state = d.unit.control.regions[float];
-  return state === 'up' || state === 'lifted' || state === 'heldUp';
-}
-
-/** Current of the effluent pump: follows its flow, from a third of the rated current at shut-off upwards. */
-function pumpCurrent(d: Doing): number {
-  const now = d.read();
-  const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
-  if (now.control.outputs.pumpStalls) return 5.5 * rated;
-  if (!now.control.outputs.pumpRuns) return 0;
-  const full = 0.85;
-  return rated * (0.45 + (0.5 * Math.min(now.flows.discharge * 1000, full)) / full);
-}
+const at = actionsAt('panel');
 
 function breakerActions(breaker: BreakerName): ActionDef[] {
   const circuit = say(`circuit.${breaker}`);
@@ -86,26 +52,6 @@ function breakerActions(breaker: BreakerName): ActionDef[] {
       },
     ),
   ];
-}
-
-function continuity(float: FloatName): ActionDef {
-  const name = say(`float.${float}`);
-  return at(
-    `float-continuity:${float}`,
-    'measure',
-    3,
-    (d) => {
-      const made = isMade(d, float);
-      d.learn({ [`contact.${float}`]: made });
-      d.note(
-        say('note.continuity', { float: name }),
-        made
-          ? say('reading.closed', { r: quantity('resistance_ohm', d.measure(INSTRUMENTS.resistance_ohm, 0.6), 0.1) })
-          : say('reading.open-circuit'),
-      );
-    },
-    { label: say('act.float-continuity', { float: name }), lockOut: circuitOf(float) },
-  );
 }
 
 function selectorTo(way: 'hand' | 'off' | 'auto'): ActionDef {
@@ -239,53 +185,6 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
     },
     { control: 'timer' },
   ),
-  at('pump-amps', 'measure', 3, (d) => {
-    const amps = d.measure(INSTRUMENTS.current_A, pumpCurrent(d));
-    const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
-    d.note(
-      say('note.pump-amps'),
-      say('reading.amps', { a: quantity('current_A', amps, 0.1) }),
-      plain('remark.rated-amps', { a: quantity('current_A', rated, 0.1) }),
-    );
-  }),
-  at('pump-volts', 'measure', 3, (d) => {
-    const { controlLive, contact } = d.unit.control.outputs;
-    const volts = d.measure(INSTRUMENTS.voltage_V, controlLive && contact ? NOMINAL_V : 0);
-    d.note(say('note.pump-volts'), say('reading.volts', { v: quantity('voltage_V', volts, 0.1) }));
-  }),
-  at(
-    'winding-ohms',
-    'measure',
-    4,
-    (d) => {
-      const sound = d.unit.control.regions.winding === 'sound';
-      d.note(
-        say('note.winding'),
-        sound
-          ? say('reading.ohms', {
-              r: quantity('resistance_ohm', d.measure(INSTRUMENTS.resistance_ohm, WINDING_ohm), 0.1),
-            })
-          : say('reading.open-circuit'),
-        sound ? good('remark.winding-sound') : off('remark.winding-open'),
-      );
-    },
-    { lockOut: 'pumpBreaker' },
-  ),
-  at('compressor-volts', 'measure', 3, (d) => {
-    const volts = d.measure(INSTRUMENTS.voltage_V, d.unit.control.outputs.compressorLive ? NOMINAL_V : 0);
-    const silent = !d.unit.control.outputs.compressorRuns;
-    d.note(
-      say('note.compressor-volts'),
-      say('reading.volts', { v: quantity('voltage_V', volts, 0.1) }),
-      volts > 100 && silent ? off('remark.fed-but-silent') : undefined,
-    );
-  }),
-  ...FLOATS.map(continuity),
-  at('renew-lamp', 'mend', 10, (d) => d.note(say('note.mended'), say('reading.renew-lamp')), {
-    cost_usd: 14,
-    load: 'lamp',
-    lockOut: 'alarmBreaker',
-  }),
 ];
 
 /** Turns the dial to a start by hand, sees what the pump does, and turns it back to the time of day. */

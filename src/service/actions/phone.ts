@@ -4,40 +4,23 @@ import type { ActionDef, Doing } from '../action.ts';
 import { quantity, say } from '../message.ts';
 import { rattles } from '../perceive.ts';
 import { LOADS } from '../person.ts';
-import { lampWords, leverFacts, leverWords, resetPanel } from './shared.ts';
+import { actionsAt, lampWords, leverFacts, leverWords, off, optionsOf, resetPanel } from './shared.ts';
 
 /** Water above the trash tank's inlet by which drains are felt to be slow, m. */
 const SLOW_DRAIN_m = 0.1;
 
+const at = actionsAt('phone');
+
 function ask(id: string, minutes: number, perform: (doing: Doing) => void): ActionDef {
-  return { id, place: 'phone', group: 'look', label: say(`act.${id}`), minutes, handsOff: true, perform };
+  return at(id, 'look', minutes, perform, { handsOff: true });
 }
 
 function guide(id: string, minutes: number, perform: (doing: Doing) => void, more: Partial<ActionDef> = {}): ActionDef {
-  return {
-    id,
-    place: 'phone',
-    group: 'operate',
-    label: say(`act.${id}`),
-    minutes,
-    handsOff: true,
-    touches: true,
-    perform,
-    ...more,
-  };
+  return at(id, 'operate', minutes, perform, { handsOff: true, touches: true, ...more });
 }
 
 function tell(id: string, minutes: number, more: Partial<ActionDef> = {}): ActionDef {
-  return {
-    id,
-    place: 'phone',
-    group: 'say',
-    label: say(`act.${id}`),
-    minutes,
-    handsOff: true,
-    perform: (d) => d.note(say(`note.${id}`), say('reading.told')),
-    ...more,
-  };
+  return at(id, 'say', minutes, (d) => d.note(say(`note.${id}`), say('reading.told')), { handsOff: true, ...more });
 }
 
 /** Somebody goes to the panel with the phone: from now on the lamp is in sight. */
@@ -45,7 +28,7 @@ function toThePanel(d: Doing): void {
   d.person.seesLamp = true;
 }
 
-export const PHONE_ACTIONS: readonly ActionDef[] = [
+export const PHONE_ACTIONS: readonly ActionDef[] = optionsOf('follow', [
   ask('ask-danger', 1, (d) => {
     const now = d.read();
     const sewage = now.flows.relieved > 0 || now.flows.indoors > 0;
@@ -118,24 +101,16 @@ export const PHONE_ACTIONS: readonly ActionDef[] = [
       {
         id: 'follow-up',
         kind: 'many',
-        options: ['call-tomorrow', 'count-trip', 'visit-if-again', 'nothing'].map(option('follow')),
+        options: optionsOf('follow', ['call-tomorrow', 'count-trip', 'visit-if-again', 'nothing']),
       },
     ],
     perform: (d) => d.note(say('note.decide-close'), say('reading.closed-by-phone')),
   }),
   tell('decide-visit', 2, {
     form: [
-      { id: 'urgency', kind: 'one', options: ['now', 'before-dosing', 'next-visit'].map(option('urgency')) },
-      { id: 'load', kind: 'many', most: 4, options: LOADS.map(option('load')) },
+      { id: 'urgency', kind: 'one', options: optionsOf('urgency', ['now', 'before-dosing', 'next-visit']) },
+      { id: 'load', kind: 'many', most: 4, options: optionsOf('load', LOADS) },
     ],
     perform: (d) => d.note(say('note.decide-visit'), say(`urgency.${String(d.fill.urgency ?? '')}`)),
   }),
 ];
-
-function option(kind: string) {
-  return (id: string) => ({ id, label: say(`${kind}.${id}`) });
-}
-
-function off(id: string): { tone: 'off'; text: ReturnType<typeof say> } {
-  return { tone: 'off', text: say(id) };
-}

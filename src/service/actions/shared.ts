@@ -1,9 +1,25 @@
-/** What several places have in common: words for lamp and levers, the reset, remarks. */
+/** What several places have in common: making definitions, words for lamp and levers, the reset, remarks. */
 import { BREAKERS, type BreakerName } from '../../control/index.ts';
-import type { Doing } from '../action.ts';
+import type { ActionDef, Doing } from '../action.ts';
 import type { Lever, LiveFacts } from '../facts.ts';
 import { type Message, say } from '../message.ts';
-import type { Note } from '../person.ts';
+import type { Note, Place } from '../person.ts';
+
+/** Makes definitions of one place: id, group, minutes, what it does, and what else the definition holds. */
+export function actionsAt(place: Place) {
+  return (
+    id: string,
+    group: ActionDef['group'],
+    minutes: number,
+    perform: (doing: Doing) => void,
+    more: Partial<ActionDef> = {},
+  ): ActionDef => ({ id, place, group, label: say(`act.${id}`), minutes, perform, ...more });
+}
+
+/** Options of a form whose texts stand under one prefix. */
+export function optionsOf(prefix: string, ids: readonly string[]): { id: string; label: Message }[] {
+  return ids.map((id) => ({ id, label: say(`${prefix}.${id}`) }));
+}
 
 export function leverOf(d: Doing, breaker: BreakerName): Lever {
   return d.unit.control.regions[breaker] as Lever;

@@ -2,23 +2,7 @@
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import type { Place } from '../person.ts';
-import { good, off, plain } from './shared.ts';
-
-function at(
-  place: Place,
-  id: string,
-  group: ActionDef['group'],
-  minutes: number,
-  perform: (d: Doing) => void,
-  more: Partial<ActionDef> = {},
-): ActionDef {
-  return { id, place, group, label: say(`act.${id}`), minutes, perform, ...more };
-}
-
-function option(kind: string) {
-  return (id: string) => ({ id, label: say(`${kind}.${id}`) });
-}
+import { actionsAt, good, off, optionsOf, plain } from './shared.ts';
 
 /** What a record must hold to be of use to the next person and to the permit. */
 export const RECORD_LINES = ['found', 'readings', 'mended', 'parts', 'proved', 'left-on-auto', 'follow-up'] as const;
@@ -32,33 +16,34 @@ export const TOLD = [
   'open-and-look',
 ] as const;
 
-const UNSET = 0.03;
+/** Water over the sewer's invert that counts as standing in it, m. */
+const STANDING_m = 0.03;
+
+const house = actionsAt('house');
+const cleanOut = actionsAt('clean-out');
+const discFilter = actionsAt('disc-filter');
+const field = actionsAt('spray-field');
 
 export const YARD_ACTIONS: readonly ActionDef[] = [
-  at('house', 'make-safe', 'operate', 3, (d) => {
+  house('make-safe', 'operate', 3, (d) => {
     d.person.madeSafe = true;
     d.note(say('note.make-safe'), say('reading.made-safe'));
   }),
-  at(
-    'house',
-    'ask-again',
-    'look',
-    2,
-    (d) => d.note(say('note.history'), say('reading.said', { text: d.answers.history })),
-    { handsOff: true },
-  ),
-  at('house', 'write-record', 'say', 6, (d) => d.note(say('note.record'), say('reading.record')), {
+  house('ask-again', 'look', 2, (d) => d.note(say('note.history'), say('reading.said', { text: d.answers.history })), {
     handsOff: true,
-    form: [{ id: 'lines', kind: 'many', options: RECORD_LINES.map(option('record')) }],
   }),
-  at('house', 'tell-household', 'say', 4, (d) => d.note(say('note.household'), say('reading.told')), {
+  house('write-record', 'say', 6, (d) => d.note(say('note.record'), say('reading.record')), {
     handsOff: true,
-    form: [{ id: 'told', kind: 'many', options: TOLD.map(option('told')) }],
+    form: [{ id: 'lines', kind: 'many', options: optionsOf('record', RECORD_LINES) }],
   }),
-  at('house', 'leave-site', 'say', 1, (d) => d.note(say('note.leave'), say('reading.left')), { handsOff: true }),
-  at('clean-out', 'look-into-clean-out', 'look', 1, (d) => {
+  house('tell-household', 'say', 4, (d) => d.note(say('note.household'), say('reading.told')), {
+    handsOff: true,
+    form: [{ id: 'told', kind: 'many', options: optionsOf('told', TOLD) }],
+  }),
+  house('leave-site', 'say', 1, (d) => d.note(say('note.leave'), say('reading.left')), { handsOff: true }),
+  cleanOut('look-into-clean-out', 'look', 1, (d) => {
     const now = d.read();
-    const full = now.flows.trash_m > d.unit.spec.plant.trash.inlet_m + UNSET;
+    const full = now.flows.trash_m > d.unit.spec.plant.trash.inlet_m + STANDING_m;
     d.learn({ backingUp: full, relief_Ls: now.flows.relieved * 1000 });
     d.note(
       say('note.clean-out'),
@@ -66,8 +51,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
       full ? off('remark.backed-up') : good('remark.ordinary'),
     );
   }),
-  at(
-    'disc-filter',
+  discFilter(
     'open-disc-filter',
     'look',
     4,
@@ -84,8 +68,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
     },
     { hindered: pumping },
   ),
-  at(
-    'disc-filter',
+  discFilter(
     'clean-disc-filter',
     'mend',
     10,
@@ -96,8 +79,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
     },
     { hindered: pumping },
   ),
-  at(
-    'spray-field',
+  field(
     'clear-field',
     'operate',
     2,
@@ -107,8 +89,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
     },
     { handsOff: true },
   ),
-  at(
-    'spray-field',
+  field(
     'look-at-field',
     'look',
     1,
@@ -121,8 +102,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
     },
     { handsOff: true },
   ),
-  at(
-    'spray-field',
+  field(
     'head-pressure',
     'measure',
     5,

@@ -1,0 +1,103 @@
+/** Under the panel's cover: what a meter finds, and the lamp. */
+import { type BreakerName, FLOATS, type FloatName, type OutputId } from '../../control/index.ts';
+import type { ActionDef, Doing } from '../action.ts';
+import { INSTRUMENTS } from '../instruments.ts';
+import { quantity, say } from '../message.ts';
+import { actionsAt, good, off, plain } from './shared.ts';
+
+const at = actionsAt('panel');
+
+const NOMINAL_V = 118;
+const WINDING_ohm = 1.6;
+
+/** Circuit that a float's wires belong to. */
+function circuitOf(float: FloatName): BreakerName {
+  return float === 'highWaterFloat' ? 'alarmBreaker' : 'pumpBreaker';
+}
+
+const MADE = {
+  stopFloat: 'stopMade',
+  doseFloat: 'doseMade',
+  overrideFloat: 'overrideMade',
+  highWaterFloat: 'highWaterMade',
+} as const satisfies Record<FloatName, OutputId>;
+
+/** Current of the effluent pump: follows its flow, from a third of the rated current at shut-off upwards. */
+function pumpCurrent(d: Doing): number {
+  const now = d.read();
+  const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
+  if (now.control.outputs.pumpStalls) return 5.5 * rated;
+  if (!now.control.outputs.pumpRuns) return 0;
+  const full = 0.85;
+  return rated * (0.45 + (0.5 * Math.min(now.flows.discharge * 1000, full)) / full);
+}
+
+function continuity(float: FloatName): ActionDef {
+  const name = say(`float.${float}`);
+  return at(
+    `float-continuity:${float}`,
+    'measure',
+    3,
+    (d) => {
+      const made = d.unit.control.outputs[MADE[float]];
+      d.learn({ [`contact.${float}`]: made });
+      d.note(
+        say('note.continuity', { float: name }),
+        made
+          ? say('reading.closed', { r: quantity('resistance_ohm', d.measure(INSTRUMENTS.resistance_ohm, 0.6), 0.1) })
+          : say('reading.open-circuit'),
+      );
+    },
+    { label: say('act.float-continuity', { float: name }), lockOut: circuitOf(float) },
+  );
+}
+
+export const METER_ACTIONS: readonly ActionDef[] = [
+  at('pump-amps', 'measure', 3, (d) => {
+    const amps = d.measure(INSTRUMENTS.current_A, pumpCurrent(d));
+    const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
+    d.note(
+      say('note.pump-amps'),
+      say('reading.amps', { a: quantity('current_A', amps, 0.1) }),
+      plain('remark.rated-amps', { a: quantity('current_A', rated, 0.1) }),
+    );
+  }),
+  at('pump-volts', 'measure', 3, (d) => {
+    const { controlLive, contact } = d.unit.control.outputs;
+    const volts = d.measure(INSTRUMENTS.voltage_V, controlLive && contact ? NOMINAL_V : 0);
+    d.note(say('note.pump-volts'), say('reading.volts', { v: quantity('voltage_V', volts, 0.1) }));
+  }),
+  at(
+    'winding-ohms',
+    'measure',
+    4,
+    (d) => {
+      const sound = d.unit.control.regions.winding === 'sound';
+      d.note(
+        say('note.winding'),
+        sound
+          ? say('reading.ohms', {
+              r: quantity('resistance_ohm', d.measure(INSTRUMENTS.resistance_ohm, WINDING_ohm), 0.1),
+            })
+          : say('reading.open-circuit'),
+        sound ? good('remark.winding-sound') : off('remark.winding-open'),
+      );
+    },
+    { lockOut: 'pumpBreaker' },
+  ),
+  at('compressor-volts', 'measure', 3, (d) => {
+    const volts = d.measure(INSTRUMENTS.voltage_V, d.unit.control.outputs.compressorLive ? NOMINAL_V : 0);
+    const silent = !d.unit.control.outputs.compressorRuns;
+    d.note(
+      say('note.compressor-volts'),
+      say('reading.volts', { v: quantity('voltage_V', volts, 0.1) }),
+      volts > 100 && silent ? off('remark.fed-but-silent') : undefined,
+    );
+  }),
+  ...FLOATS.map(continuity),
+  at('renew-lamp', 'mend', 10, (d) => d.note(say('note.mended'), say('reading.renew-lamp')), {
+    cost_usd: 14,
+    load: 'lamp',
+    lockOut: 'alarmBreaker',
+  }),
+];

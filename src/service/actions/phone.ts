@@ -28,7 +28,7 @@ function toThePanel(d: Doing): void {
   d.person.seesLamp = true;
 }
 
-export const PHONE_ACTIONS: readonly ActionDef[] = optionsOf('follow', [
+export const PHONE_ACTIONS: readonly ActionDef[] = [
   ask('ask-danger', 1, (d) => {
     const now = d.read();
     const sewage = now.flows.relieved > 0 || now.flows.indoors > 0;

@@ -55,10 +55,26 @@ export function paintFloat(
     draw(pen, 'M-5.5 2C-5 -4 -3 -8 -1 -9', { stroke: '#ffffff', width: 1.6, alpha: 0.55 });
     draw(pen, 'M-8.5 8q8.5 4 17 0', { stroke: mix(colour, INK, 0.5), width: 1.2 });
     draw(pen, 'M3 13q5 -3 5.5 -9', { stroke: mix(colour, INK, 0.35), width: 1 });
+    if (size > 1.2) contact(pen, f.made);
   }
   pen.restore();
   rect(pen, box(-4, -3.5, 8, 7), 1.5, { fill: ink ? '#b9954f' : PAPER, stroke: ink ? INK : PENCIL, width: 1.2 });
   if (ink && (f.position === 'held-down' || f.position === 'held-up')) caught(pen, x, y);
+}
+
+/** A window in the body: the ball lies on the contact or away from it; nobody who has not measured sees it. */
+function contact(pen: Pen, made: boolean | null): void {
+  rect(pen, box(-3.4, -6, 6.8, 13), 1.6, {
+    fill: made === null ? PAPER : '#fffaf0',
+    stroke: made === null ? PENCIL : INK,
+    width: 0.9,
+    ...(made === null ? { dash: [2, 1.6] } : {}),
+  });
+  if (made === null) return;
+  const p = new Path2D();
+  p.arc(0, made ? 3.6 : -2.6, 2.4, 0, 6.2832);
+  draw(pen, p, { fill: '#9fb4bb', width: 0.8 });
+  draw(pen, 'M-2 6.4h1.4M0.6 6.4h1.4', { stroke: '#b06a34', width: 1.2 });
 }
 
 /** A cord wound round the float that holds it. */

@@ -40,7 +40,6 @@ export const CLOSEUP_LABELS = [
   'yard.panel.reset2',
   'yard.panel.reset3',
   'yard.panel.reset4',
-  'yard.panel.locked',
   'yard.float.stop',
   'yard.float.dose',
   'yard.float.override',

@@ -42,7 +42,10 @@ export class PanelCloseup implements Sheet {
     const scale = narrow
       ? Math.max(0.7, Math.min(width / 540, height / 470))
       : Math.min(width / 1060, height / s.height);
-    return { limits: s, home: { scale, x: s.width / 2, y: narrow ? 262 : s.height / 2 } };
+    // Spare height goes to the wall above rather than to the concrete below.
+    const extra = narrow ? 0 : Math.max(0, height / scale - s.height);
+    const limits = box(s.x, -extra * 0.72, s.width, s.height + extra);
+    return { limits, home: { scale, x: s.width / 2, y: narrow ? 240 : limits.y + limits.height / 2 } };
   }
 
   print(p: Print): void {

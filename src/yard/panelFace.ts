@@ -97,7 +97,7 @@ function breaker(pen: Pen, look: Look, b: BreakerScene, index: number): void {
   });
   pen.restore();
   if (b.locked) {
-    tag(pen, s.x + s.width + 28, s.y + s.height - 2, 0.62, look);
+    tag(pen, s.x + s.width + 21, s.y + s.height - 8, 0.4, look);
     padlock(pen, s.x + s.width / 2, s.y + s.height + 6, 0.62, true, false);
   }
 }
@@ -233,7 +233,7 @@ function gauge(pen: Pen, look: Look): void {
     { width: 2.4 },
   );
   disc(pen, x, y, 3.6, { fill: INK });
-  write(pen, look.text(pressure(kPa)), x, y + r - 8, { size: look.size * 0.72, weight: 700, align: 'center' });
+  write(pen, look.text(pressure(kPa)), x, y + 21, { size: look.size * 0.72, weight: 700, align: 'center' });
 }
 
 function relay(pen: Pen, look: Look, pumpRuns: boolean | null): void {

@@ -1,0 +1,158 @@
+/** Names, set heights and readings round the float tree. */
+import type { ChamberScene, FloatScene } from '../scene/types.ts';
+import type { Message } from '../service/message.ts';
+import type { FloatsPlan } from './floatsPlan.ts';
+import { paintContactSign } from './floatsTank.ts';
+import { ACTION, CARD, FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL, SLUDGE } from './ink.ts';
+import { floatName, label, length } from './labels.ts';
+import { box, disc, draw, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
+
+export interface CardsLook {
+  readonly floats: readonly FloatScene[];
+  readonly chamber: ChamberScene;
+  readonly floor_m: number;
+  readonly intake_m: number;
+  readonly inlet_m: number;
+  readonly seen: boolean;
+  readonly size: number;
+  readonly text: (m: Message) => string;
+}
+
+const SOFT = '#5d5648';
+const CARD_WIDTH = 164;
+
+export function paintCards(pen: Pen, plan: FloatsPlan, look: CardsLook, levelY: number | null): void {
+  ruler(pen, plan, look);
+  floatCards(pen, plan, look);
+  names(pen, plan, look);
+  cores(pen, plan, look);
+  if (levelY !== null && inkShare(look.chamber.ink) > 0) level(pen, plan, look, levelY);
+}
+
+/** A staff on the wall, in the units of the screen. */
+function ruler(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
+  const b = plan.inside;
+  const foot = b.y + b.height;
+  const top = Math.max(b.y + 4, foot - 1.82 * plan.perMetre);
+  const staff = box(plan.rulerX, top, b.x + b.width - plan.rulerX, foot - top);
+  rect(pen, staff, 0, { fill: CARD, stroke: look.seen ? INK : PENCIL, width: 1.3, alpha: 0.86 });
+  const ticks = new Path2D();
+  for (let i = 1; i * 0.05 * plan.perMetre < staff.height; i++) {
+    const y = foot - i * 0.05 * plan.perMetre;
+    ticks.moveTo(staff.x, y);
+    ticks.lineTo(staff.x + (i % 5 === 0 ? 12 : i % 2 === 0 ? 8 : 5), y);
+  }
+  draw(pen, ticks, { stroke: look.seen ? INK : PENCIL, width: 1.1 });
+}
+
+function floatCards(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
+  const { size, text } = look;
+  const high = size * 2.75;
+  const x = plan.rulerX - 18 - CARD_WIDTH;
+  // From the lowest up, each card no lower than its float and clear of the card below.
+  let free = plan.inside.y + plan.inside.height - 10;
+  const order = [...look.floats].sort((a, b) => a.makes_m - b.makes_m);
+  for (const f of order) {
+    const at = plan.y(f.makes_m);
+    const y = Math.min(free - high, at - high / 2);
+    free = y - 5;
+    const seen = inkShare(f.ink) > 0;
+    const line = seen ? INK : PENCIL;
+    const b = box(x, y, CARD_WIDTH, high);
+    draw(pen, `M${plan.treeX + 8} ${plan.y(f.tether_m)}H${x - 26}L${x} ${y + high / 2}`, {
+      stroke: line,
+      width: 1,
+      dash: [2, 4],
+      alpha: 0.8,
+    });
+    draw(pen, `M${b.x + b.width} ${y + high / 2}L${plan.rulerX - 8} ${at}h6`, { stroke: line, width: 1.2 });
+    draw(pen, `M${plan.rulerX} ${at}l-9 -5v10z`, { fill: FLOAT_COLOURS[f.id], stroke: line, width: 1 });
+    shadowed(pen, () => rect(pen, b, 5, { fill: seen ? CARD : PAPER }));
+    rect(pen, box(b.x + 1, b.y + 1, 7, b.height - 2), 2, { fill: seen ? FLOAT_COLOURS[f.id] : '#ddd3bd' });
+    rect(pen, b, 5, { stroke: line, width: 1.3, ...(seen ? {} : { dash: [5, 4] }) });
+    write(pen, text(floatName(f.id)), b.x + 15, b.y + size * 1.15, { size, weight: 700, colour: seen ? INK : SOFT });
+    write(pen, text(length(f.makes_m - look.floor_m)), b.x + b.width - 9, b.y + size * 1.15, {
+      size,
+      align: 'right',
+      colour: seen ? INK : SOFT,
+    });
+    const state = f.made === null ? 'yard.floats.unknown' : f.made ? 'yard.floats.made' : 'yard.floats.open';
+    write(pen, text(label(state)), b.x + 15, b.y + size * 2.3, { size: size * 0.94, colour: SOFT });
+    paintContactSign(pen, b.x + b.width - 44, b.y + size * 2.02, f.made);
+  }
+}
+
+function names(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
+  const { size, text } = look;
+  const b = plan.inside;
+  const foot = b.y + b.height;
+  const at = plan.y(look.intake_m);
+  const style = { size, weight: 700, colour: INK, halo: 'rgba(246,240,225,0.85)' } as const;
+  const point = (fx: number, fy: number, x: number, y: number, id: Message, align: 'left' | 'right' = 'right') => {
+    const end = align === 'right' ? x + 5 : x - 5;
+    draw(pen, `M${fx} ${fy}L${end} ${y - size * 0.3}`, { stroke: PAPER, width: 3, alpha: 0.7 });
+    draw(pen, `M${fx} ${fy}L${end} ${y - size * 0.3}`, { width: 1.2 });
+    disc(pen, fx, fy, 2.8, { fill: INK });
+    write(pen, text(id), x, y, { ...style, align });
+  };
+  const left = plan.pumpX - 68;
+  point(plan.pumpX - 12, plan.dischargeY + 80, left, plan.dischargeY + 92, label('yard.floats.discharge'));
+  point(plan.pumpX - 18, b.y + b.height * 0.42, left, b.y + b.height * 0.42 + 4, label('yard.floats.checkValve'));
+  point(plan.pumpX - 34, foot - 104, left, foot - 106, label('yard.floats.pump'));
+  point(plan.pumpX - 36, at, left, at + 4, label('yard.floats.intake'));
+  write(pen, text(length(look.intake_m - look.floor_m)), left, at + 4 + size * 1.15, {
+    size: size * 0.94,
+    align: 'right',
+    halo: 'rgba(246,240,225,0.85)',
+  });
+  const inlet = text(label('yard.floats.inlet'));
+  const rise = text(length(look.inlet_m - look.floor_m));
+  draw(pen, `M${b.x} ${plan.inletY}H${plan.rulerX}`, { stroke: ACTION, width: 1, dash: [3, 5], alpha: 0.7 });
+  write(pen, `${inlet}  ${rise}`, plan.rulerX - 18, plan.inletY - 6, {
+    size: size * 0.94,
+    align: 'right',
+    halo: 'rgba(239,231,210,0.9)',
+  });
+  point(plan.treeX, b.y + 26, plan.treeX + 34, b.y + 30, label('yard.floats.tree'), 'left');
+}
+
+/** The level, read off the staff. */
+function level(pen: Pen, plan: FloatsPlan, look: CardsLook, levelY: number): void {
+  const { size, text } = look;
+  const m = (plan.inside.y + plan.inside.height - levelY) / plan.perMetre;
+  const said = text(length(m));
+  const width = textWidth(pen, said, { size: size * 1.1, weight: 700 }) + 24;
+  const b = box(plan.inside.x + 46, levelY - size * 2.6, width, size * 1.8);
+  shadowed(pen, () => rect(pen, b, 5, { fill: CARD }));
+  rect(pen, b, 5, { width: 1.3 });
+  write(pen, said, b.x + 12, b.y + size * 1.26, { size: size * 1.1, weight: 700 });
+  draw(pen, `M${b.x + b.width / 2} ${b.y + b.height}V${levelY - 2}`, { width: 1.3 });
+  draw(pen, `M${b.x + b.width / 2} ${levelY}l-4 -6h8z`, { fill: INK });
+}
+
+/** Clear tubes with what they brought up, numbered, thickness below. */
+function cores(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
+  const { size, text } = look;
+  const b = plan.inside;
+  const foot = b.y + b.height;
+  for (const [i, c] of look.chamber.cores.entries()) {
+    const x = b.x + 24 + c.across * (plan.rulerX - b.x - 48);
+    const h = Math.max(2, c.sludge_m * plan.perMetre);
+    rect(pen, box(x - 8, foot - h - 70, 16, h + 70), 2, { fill: 'rgba(255,250,240,0.6)', stroke: INK, width: 1.4 });
+    rect(pen, box(x - 8, foot - h, 16, h), 0, { fill: SLUDGE, stroke: INK, width: 1.1 });
+    rect(pen, box(x - 8, foot - h, 16, Math.min(6, h)), 0, { fill: mix(SLUDGE, '#a08f78', 0.55) });
+    draw(pen, `M${x - 15} ${foot - h}h30`, { stroke: CARD, width: 2 });
+    const said = text(length(c.sludge_m));
+    const width = textWidth(pen, said, { size, weight: 700 }) + size * 2.7;
+    const chip = box(x - width / 2, foot + 3, width, size * 1.55);
+    rect(pen, chip, size * 0.78, { fill: CARD, stroke: INK, width: 1.2 });
+    disc(pen, chip.x + size * 0.85, chip.y + chip.height / 2, size * 0.58, { fill: ACTION });
+    write(pen, String(i + 1), chip.x + size * 0.85, chip.y + chip.height / 2 + size * 0.29, {
+      size: size * 0.84,
+      weight: 700,
+      align: 'center',
+      colour: CARD,
+    });
+    write(pen, said, chip.x + size * 1.8, chip.y + size * 1.13, { size, weight: 700 });
+  }
+}

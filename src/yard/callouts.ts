@@ -30,7 +30,7 @@ function callouts(layout: Layout, size: number): Partial<Record<PartId, Callout>
     disinfection: at(
       riser.shell.x + 17,
       riser.shell.y + riser.shell.height - 18,
-      riser.shell.x - size * 1.6,
+      riser.shell.x - size * 2.1,
       riser.shell.y + riser.shell.height + 58,
     ),
     'pump-tank': at(

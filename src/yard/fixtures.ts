@@ -41,7 +41,7 @@ export class Fixtures {
     const { scene, scale } = p;
     const key = `${layout.perMetre}|`;
     const { trash, pump: tank, riser, discFilter: d, panel, compressor } = layout;
-    const wet = scene.house.draw_Ls !== null && scene.house.draw_Ls > 0.001;
+    const wet = scene.house.ink.kind !== 'pencil' && (scene.house.draw_Ls ?? 0) > 0.001;
     const lining = wet || (scene.flows.sewer_Ls ?? 0) > 0.001 ? '#8f8157' : '#cfc6b2';
     const pipes = box(-40, 4, tank.inside.x + 60, Math.max(trash.outletY, tank.inletY, riser.outletY) + 14);
     this.#pipes.show(pipes, scale, key + lining, (pen) => {

@@ -25,8 +25,9 @@ export function paintCards(pen: Pen, plan: FloatsPlan, look: CardsLook, levelY: 
   ruler(pen, plan, look);
   floatCards(pen, plan, look);
   names(pen, plan, look);
+  if (!look.seen) return;
   cores(pen, plan, look);
-  if (levelY !== null && inkShare(look.chamber.ink) > 0) level(pen, plan, look, levelY);
+  if (levelY !== null) level(pen, plan, look, levelY);
 }
 
 /** A staff on the wall, in the units of the screen. */
@@ -43,6 +44,15 @@ function ruler(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
     ticks.lineTo(staff.x + (i % 5 === 0 ? 12 : i % 2 === 0 ? 8 : 5), y);
   }
   draw(pen, ticks, { stroke: look.seen ? INK : PENCIL, width: 1.1 });
+  for (let m = 0.25; m * plan.perMetre < staff.height - 10; m += 0.25) {
+    // The number alone: its unit stands on every card beside the staff.
+    const figure = look.text(length(m)).split(' ')[0] ?? '';
+    write(pen, figure, staff.x + staff.width - 3, foot - m * plan.perMetre + look.size * 0.32, {
+      size: look.size * 0.78,
+      align: 'right',
+      colour: look.seen ? INK : SOFT,
+    });
+  }
 }
 
 function floatCards(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
@@ -76,9 +86,10 @@ function floatCards(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
       align: 'right',
       colour: seen ? INK : SOFT,
     });
-    const state = f.made === null ? 'yard.floats.unknown' : f.made ? 'yard.floats.made' : 'yard.floats.open';
+    const made = seen ? f.made : null;
+    const state = made === null ? 'yard.floats.unknown' : made ? 'yard.floats.made' : 'yard.floats.open';
     write(pen, text(label(state)), b.x + 15, b.y + size * 2.3, { size: size * 0.94, colour: SOFT });
-    paintContactSign(pen, b.x + b.width - 44, b.y + size * 2.02, f.made);
+    paintContactSign(pen, b.x + b.width - 44, b.y + size * 2.02, made);
   }
 }
 
@@ -122,7 +133,7 @@ function level(pen: Pen, plan: FloatsPlan, look: CardsLook, levelY: number): voi
   const m = (plan.inside.y + plan.inside.height - levelY) / plan.perMetre;
   const said = text(length(m));
   const width = textWidth(pen, said, { size: size * 1.1, weight: 700 }) + 24;
-  const b = box(plan.inside.x + 46, levelY - size * 2.6, width, size * 1.8);
+  const b = box(plan.inside.x + 84, levelY - size * 2.6, width, size * 1.8);
   shadowed(pen, () => rect(pen, b, 5, { fill: CARD }));
   rect(pen, b, 5, { width: 1.3 });
   write(pen, said, b.x + 12, b.y + size * 1.26, { size: size * 1.1, weight: 700 });

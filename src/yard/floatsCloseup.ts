@@ -1,8 +1,7 @@
 /** Close-up of the pump tank: float tree, pump, check valve, level and cores, to scale. */
-import { Container, Sprite } from 'pixi.js';
+import { Container, Graphics, Sprite } from 'pixi.js';
 import type { ControlId } from '../calls/view.ts';
 import type { Scene } from '../scene/types.ts';
-import { say } from '../service/message.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
 import { Eased } from './eased.ts';
@@ -12,6 +11,7 @@ import { FLOATS_SHEET, type FloatsPlan, floatBox, planFloats, sideOf } from './f
 import { paintBigPump, paintFloatsGround, paintFloatsTankInk, paintFloatsTankPencil, paintTree } from './floatsTank.ts';
 import { inkShare } from './ink.ts';
 import { Inked } from './inked.ts';
+import { controlName, label, length } from './labels.ts';
 import { type Box, box } from './pen.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
@@ -22,6 +22,7 @@ const FLOAT_SIZE = 1.55;
 export class FloatsCloseup implements Sheet {
   readonly root = new Container();
   readonly #ground = new Cel();
+  readonly #dusk = new Graphics();
   readonly #tank = new Inked();
   readonly #tree = new Inked();
   readonly #pump = new Inked();
@@ -45,6 +46,7 @@ export class FloatsCloseup implements Sheet {
     this.#push = many(34, sparks.drop);
     this.root.addChild(
       this.#ground.sprite,
+      this.#dusk,
       this.#tank.root,
       ...this.#fall,
       this.#pump.root,
@@ -78,6 +80,12 @@ export class FloatsCloseup implements Sheet {
     const chamber = scene.chambers['pump-tank'];
     this.#eased.aim('level', chamber.level_m, p.still);
     this.#ground.show(p.area, scale, `g${plan.perMetre}`, (pen) => paintFloatsGround(pen, plan, p.area));
+    const night = 1 - scene.sky.daylight;
+    this.#dusk.clear();
+    if (night > 0.02) {
+      const { x, y, width, height } = p.area;
+      this.#dusk.rect(x, y, width, height).fill({ color: 0x141b2b, alpha: 0.62 * night });
+    }
     const b = plan.inside;
     const inner = box(b.x - 4, 0, b.width + 8, b.y + b.height + 4);
     this.#tree.show(
@@ -149,7 +157,7 @@ export class FloatsCloseup implements Sheet {
     if (plan === null || p === null) return [];
     return p.scene.floats.map((f, i) => {
       const id: ControlId = `float-${f.id}`;
-      return { id, box: floatBox(plan, f, i), label: say(`yard.control.${id}`) };
+      return { id, box: floatBox(plan, f, i), label: controlName(id) };
     });
   }
 
@@ -189,8 +197,7 @@ export class FloatsCloseup implements Sheet {
       text: p.text,
     };
     const states = scene.floats.map((f) => [f.id, f.made, f.makes_m, f.ink.kind === 'pencil']);
-    const spoken =
-      p.text(say('yard.floats.pump')) + p.text(say('yard.length', { h: { measure: 'length_m', value: 1 } }));
+    const spoken = p.text(label('yard.floats.pump')) + p.text(length(1));
     this.#cards.show(p.area, scale, `${y?.toFixed(1)}|${keyOf([states, cores, spoken, size, cards.seen])}`, (pen) =>
       paintCards(pen, plan, cards, y),
     );
@@ -204,11 +211,11 @@ export class FloatsCloseup implements Sheet {
     const x = plan.inside.x + 32;
     const shown = flow > 0.0005 && to > from + 6;
     for (const [i, s] of this.#fall.entries()) {
-      s.visible = shown && i < 6 + flow * 160;
+      s.visible = shown && i < 10 + flow * 120;
       if (!s.visible) continue;
       const k = (t * 1.5 + i / this.#fall.length) % 1;
       s.position.set(x + 16 * Math.sqrt(k) + ((i * 5) % 7) - 3, from + (to - from) * k * k);
-      s.scale.set(0.22 + 0.12 * ((i * 3) % 4) * 0.5);
+      s.scale.set(0.3 + 0.06 * ((i * 3) % 4));
     }
   }
 

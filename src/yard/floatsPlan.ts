@@ -32,7 +32,7 @@ export function planFloats(g: GeometryScene): FloatsPlan {
     treeX: 566,
     pumpX: 432,
     dischargeY: 58,
-    rulerX: 862,
+    rulerX: 858,
     y,
   };
 }

@@ -87,7 +87,7 @@ export function paintFloatsTankPencil(pen: Pen, plan: FloatsPlan): void {
   pencilHatch(pen, box(b.x, y, b.width, b.y + b.height - y));
   draw(pen, ripple(b.x, b.x + b.width, y, 3), { stroke: PENCIL, width: 1.4, dash: [7, 5] });
   lid(pen, plan, false);
-  pipe(pen, `M-40 ${plan.inletY - 12}H${b.x + 30}`, 34, { line: PENCIL, wall: PAPER });
+  pipe(pen, `M-1200 ${plan.inletY - 12}H${b.x + 30}`, 34, { line: PENCIL, wall: PAPER });
 }
 
 export function paintFloatsTankInk(pen: Pen, plan: FloatsPlan, c: ChamberScene, levelY: number | null): void {
@@ -107,7 +107,7 @@ export function paintFloatsTankInk(pen: Pen, plan: FloatsPlan, c: ChamberScene, 
   });
   rect(pen, b, 0, { stroke: INK, width: 1.6 });
   lid(pen, plan, c.lid === 'open');
-  pipe(pen, `M-40 ${plan.inletY - 12}H${b.x + 30}`, 34, { lining: '#cfc6b2' });
+  pipe(pen, `M-1200 ${plan.inletY - 12}H${b.x + 30}`, 34, { lining: '#cfc6b2' });
   draw(pen, `M${b.x + 30} ${plan.inletY - 29}v34`, { width: 3 });
 }
 

@@ -1,4 +1,7 @@
-/** Pointer on the picture: drag to pan, wheel and pinch to zoom, a short press to choose. */
+/**
+ * Pointer on the picture: drag to pan, wheel and pinch to zoom, a short press to choose. It listens on an element that
+ * may hold real buttons over the picture: those keep their clicks, but a drag that starts on one still pans.
+ */
 export interface Gestures {
   pan(dx: number, dy: number): void;
   zoom(by: number, x: number, y: number): void;
@@ -9,21 +12,22 @@ export interface Gestures {
 const SLACK = 6;
 
 export class Hand {
-  readonly #canvas: HTMLCanvasElement;
+  readonly #ground: HTMLElement;
   readonly #to: Gestures;
   readonly #down = new Map<number, { x: number; y: number }>();
   readonly #stop = new AbortController();
   #wandered = 0;
 
-  constructor(canvas: HTMLCanvasElement, to: Gestures) {
-    this.#canvas = canvas;
+  constructor(ground: HTMLElement, to: Gestures) {
+    this.#ground = ground;
     this.#to = to;
     const signal = this.#stop.signal;
-    canvas.addEventListener('pointerdown', this.#start, { signal });
-    canvas.addEventListener('pointermove', this.#move, { signal });
-    canvas.addEventListener('pointerup', this.#end, { signal });
-    canvas.addEventListener('pointercancel', this.#end, { signal });
-    canvas.addEventListener('wheel', this.#wheel, { signal, passive: false });
+    ground.addEventListener('pointerdown', this.#start, { signal });
+    ground.addEventListener('pointermove', this.#move, { signal });
+    ground.addEventListener('pointerup', this.#end, { signal });
+    ground.addEventListener('pointercancel', this.#end, { signal });
+    ground.addEventListener('click', this.#click, { signal, capture: true });
+    ground.addEventListener('wheel', this.#wheel, { signal, passive: false });
   }
 
   dispose(): void {
@@ -32,7 +36,6 @@ export class Hand {
 
   readonly #start = (e: PointerEvent): void => {
     if (e.button !== 0) return;
-    this.#canvas.setPointerCapture(e.pointerId);
     if (this.#down.size === 0) this.#wandered = 0;
     this.#down.set(e.pointerId, { x: e.clientX, y: e.clientY });
   };
@@ -48,24 +51,34 @@ export class Hand {
     if (other !== undefined) {
       const before = Math.hypot(was.x - other.x, was.y - other.y);
       const after = Math.hypot(e.clientX - other.x, e.clientY - other.y);
-      const r = this.#canvas.getBoundingClientRect();
+      const r = this.#ground.getBoundingClientRect();
       if (before > 8)
         this.#to.zoom(after / before, (e.clientX + other.x) / 2 - r.left, (e.clientY + other.y) / 2 - r.top);
-    } else if (this.#wandered > SLACK) this.#to.pan(dx, dy);
+    } else if (this.#wandered > SLACK) {
+      if (!this.#ground.hasPointerCapture(e.pointerId)) this.#ground.setPointerCapture(e.pointerId);
+      this.#to.pan(dx, dy);
+    }
   };
 
   readonly #end = (e: PointerEvent): void => {
     if (!this.#down.delete(e.pointerId) || this.#down.size > 0 || e.type === 'pointercancel') return;
-    if (this.#wandered > SLACK) return;
-    const r = this.#canvas.getBoundingClientRect();
+    if (this.#wandered > SLACK || !(e.target instanceof HTMLCanvasElement)) return;
+    const r = this.#ground.getBoundingClientRect();
     this.#to.press(e.clientX - r.left, e.clientY - r.top);
+  };
+
+  /** The click that a browser sends after a drag is none. */
+  readonly #click = (e: MouseEvent): void => {
+    if (this.#wandered <= SLACK || e.detail === 0) return;
+    e.stopPropagation();
+    e.preventDefault();
   };
 
   /** Only with the control key, which is also what a pinch on a touchpad sends: a plain wheel scrolls the page. */
   readonly #wheel = (e: WheelEvent): void => {
     if (!e.ctrlKey) return;
     e.preventDefault();
-    const r = this.#canvas.getBoundingClientRect();
+    const r = this.#ground.getBoundingClientRect();
     this.#to.zoom(Math.exp(-e.deltaY * 0.004), e.clientX - r.left, e.clientY - r.top);
   };
 }

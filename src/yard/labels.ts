@@ -1,6 +1,7 @@
 /** Message ids the yard asks texts for. It holds no sentence of its own. */
+import type { ControlId } from '../calls/view.ts';
 import type { FloatId, PartId } from '../scene/types.ts';
-import { type Message, quantity, say } from '../service/message.ts';
+import type { Message } from '../service/message.ts';
 
 /** Order of the numbers on the plate: the way of the water, then the dry parts without a number. */
 export const NUMBERED: readonly PartId[] = [
@@ -13,8 +14,8 @@ export const NUMBERED: readonly PartId[] = [
   'spray-field',
 ];
 
-export const partName = (part: PartId): Message => say(`part.${part}`);
-export const floatName = (id: FloatId): Message => say(`yard.float.${id}`);
+export const partName = (part: PartId): Message => ({ id: `part.${part}` });
+export const floatName = (id: FloatId): Message => ({ id: `yard.float.${id}` });
 
 /** Every id of the close-ups, so that a test can hold the words to them. */
 export const CLOSEUP_LABELS = [
@@ -57,7 +58,22 @@ export const CLOSEUP_LABELS = [
 ] as const;
 export type CloseupLabel = (typeof CLOSEUP_LABELS)[number];
 
-export const label = (id: CloseupLabel): Message => say(id);
-export const clock = (s: number): Message => say('yard.clock', { t: quantity('clock_s', s) });
-export const length = (m: number): Message => say('yard.length', { h: quantity('length_m', m, 0.01) });
-export const pressure = (kPa: number): Message => say('yard.pressure', { p: quantity('pressure_kPa', kPa, 0.1) });
+export const controlName = (id: ControlId): Message => ({ id: `control.${id}` });
+
+export const label = (id: CloseupLabel): Message => ({ id });
+/** Time of day. */
+export const clock = (s: number): Message => ({
+  id: 'word.clock',
+  values: { clock: { measure: 'clock_s', value: s } },
+});
+
+/** A height or a thickness, to the centimetre or its nearest step. */
+export const length = (m: number): Message => ({
+  id: 'word.quantity',
+  values: { q: { measure: 'length_m', value: m, resolution: 0.0025 } },
+});
+
+export const pressure = (kPa: number): Message => ({
+  id: 'word.quantity',
+  values: { q: { measure: 'pressure_kPa', value: kPa, resolution: 0.1 } },
+});

@@ -23,7 +23,7 @@ function place(layout: Layout, part: PartId): readonly [number, number, number] 
       return [middle - 6, layout.clarifier.straight + 6, 92];
     case 'pump-tank': {
       const { x, width, y, height } = layout.pump.inside;
-      return [x + width * 0.56, y + height * 0.18, 106];
+      return [x + width * 0.66, y + height * 0.05, 112];
     }
     case 'disinfection':
       return [middle, b.y + b.height + 14, 150];

@@ -1,11 +1,11 @@
 /** Close-up of the panel, to be read and worked by hand. */
-import { Container, Sprite } from 'pixi.js';
+import { Container, Graphics, Sprite } from 'pixi.js';
 import type { ControlId } from '../calls/view.ts';
-import type { Scene } from '../scene/types.ts';
-import { say } from '../service/message.ts';
+import type { PanelScene, Scene } from '../scene/types.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
 import { ALARM, INK, inkShare, PAPER, PENCIL } from './ink.ts';
+import { controlName, label } from './labels.ts';
 import { type Look, paintSurroundings } from './panelCabinet.ts';
 import { paintFace } from './panelFace.ts';
 import { BUZZER, controlBox, LAMP, PANEL_SHEET } from './panelPlan.ts';
@@ -21,9 +21,10 @@ export class PanelCloseup implements Sheet {
   readonly root = new Container();
   readonly #plate = new Cel();
   readonly #lamp = new Cel();
+  readonly #dusk = new Graphics();
   readonly #glow: Sprite;
   readonly #rings: readonly Sprite[];
-  #scene: Scene | null = null;
+  #panel: PanelScene | null = null;
 
   constructor(sparks: Sparks) {
     this.#glow = new Sprite(sparks.glow);
@@ -33,7 +34,7 @@ export class PanelCloseup implements Sheet {
       s.anchor.set(0.5);
       return s;
     });
-    this.root.addChild(this.#plate.sprite, this.#glow, this.#lamp.sprite, ...this.#rings);
+    this.root.addChild(this.#plate.sprite, this.#dusk, this.#glow, this.#lamp.sprite, ...this.#rings);
   }
 
   fit(_scene: Scene, width: number, height: number): { limits: Box; home: Frame } {
@@ -49,18 +50,26 @@ export class PanelCloseup implements Sheet {
   }
 
   print(p: Print): void {
-    this.#scene = p.scene;
-    const { panel, pump } = p.scene;
+    const { pump } = p.scene;
+    const panel = seenOnly(p.scene.panel);
+    this.#panel = panel;
     const size = Math.min(16.5, Math.max(13, 14 / p.unit));
     const inked = inkShare(panel.ink) > 0;
     const look: Look = { panel, inked, size, text: p.text };
     const known = pump.ink.kind === 'pencil' ? null : pump.running;
     const { ink: _ink, lampInk: _lamp, buzzer: _buzzer, ...face } = panel;
-    const said = p.text(say('yard.panel.reset1'));
+    const said = p.text(label('yard.panel.reset1'));
     this.#plate.show(p.area, p.scale, keyOf([face, inked, known, size, said]), (pen) => {
       paintSurroundings(pen, p.area, look);
       if (panel.door !== 'closed') paintFace(pen, look, known);
     });
+    // By night one reads it by a hand lamp: darker, but every letter stands.
+    const night = 1 - p.scene.sky.daylight;
+    this.#dusk.clear();
+    if (night > 0.02) {
+      const { x, y, width, height } = p.area;
+      this.#dusk.rect(x, y, width, height).fill({ color: 0x141b2b, alpha: 0.2 * night });
+    }
     this.#lamp.show(box(LAMP.x - 60, LAMP.y - 44, 120, 66), p.scale, `${panel.lamp}`, (pen) =>
       paintBigLamp(pen, panel.lamp),
     );
@@ -68,7 +77,7 @@ export class PanelCloseup implements Sheet {
   }
 
   step(t: number, _dt: number): boolean {
-    const panel = this.#scene?.panel;
+    const panel = this.#panel;
     const lit = panel?.lamp === 'lit';
     const loud = panel?.buzzer === true;
     const beat = 0.5 + 0.5 * Math.sin(t * 6.2832 * PULSE_HZ);
@@ -87,11 +96,11 @@ export class PanelCloseup implements Sheet {
   }
 
   spots(): readonly Spot[] {
-    const closed = this.#scene?.panel.door === 'closed';
+    const closed = this.#panel?.door === 'closed';
     const ids = closed ? BELOW_DOORS : [...BEHIND_DOORS, ...BELOW_DOORS];
     return ids.flatMap((id) => {
       const b = controlBox(id);
-      return b === null ? [] : [{ id, box: b, label: say(`yard.control.${id}`) }];
+      return b === null ? [] : [{ id, box: b, label: controlName(id) }];
     });
   }
 
@@ -103,6 +112,13 @@ export class PanelCloseup implements Sheet {
   dispose(): void {
     this.root.destroy({ children: true });
   }
+}
+
+/** Levers carry their own ink; the rest of a panel nobody has seen is unknown, whatever the scene holds. */
+function seenOnly(panel: PanelScene): PanelScene {
+  const lamp = inkShare(panel.lampInk) > 0 ? panel.lamp : null;
+  if (inkShare(panel.ink) > 0) return { ...panel, lamp };
+  return { ...panel, lamp, door: null, selector: null, timer: null, counters: null, airGauge_kPa: null };
 }
 
 function paintBigLamp(pen: Pen, lamp: 'lit' | 'dark' | null): void {

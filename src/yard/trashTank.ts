@@ -11,7 +11,7 @@ import {
 } from './basin.ts';
 import { INK, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
-import { draw, type Pen, pipe, within } from './pen.ts';
+import { type Box, draw, type Pen, pipe, within } from './pen.ts';
 
 function tees(pen: Pen, layout: Layout, line: string, wall: string): void {
   const t = layout.trash;
@@ -26,22 +26,20 @@ function tees(pen: Pen, layout: Layout, line: string, wall: string): void {
   }
 }
 
+/** Where scum ends and sludge begins in such a tank, dashed: nobody has measured it. */
+function unknownSolids(pen: Pen, inside: Box, scumY: number | null, sludge: boolean): void {
+  const dashed = { stroke: PENCIL, width: 1, dash: [3, 5] };
+  if (scumY !== null) draw(pen, `M${inside.x + 4} ${scumY + 8}H${inside.x + inside.width - 4}`, dashed);
+  const b = inside.y + inside.height;
+  if (sludge) draw(pen, `M${inside.x + 2} ${b - 34}q${inside.width * 0.36} -9 ${inside.width - 4} 0`, dashed);
+}
+
 export function paintTrashPencil(pen: Pen, layout: Layout): void {
   paintShellPencil(pen, layout.trash);
   const { inside } = layout.trash;
   paintContentPencil(pen, inside, layout.trash.outletY);
   tees(pen, layout, PENCIL, PAPER);
-  draw(pen, `M${inside.x + 4} ${layout.trash.outletY + 8}H${inside.x + inside.width - 4}`, {
-    stroke: PENCIL,
-    width: 1,
-    dash: [3, 5],
-  });
-  const b = inside.y + inside.height;
-  draw(pen, `M${inside.x + 2} ${b - 34}q${inside.width * 0.36} -9 ${inside.width - 4} 0`, {
-    stroke: PENCIL,
-    width: 1,
-    dash: [3, 5],
-  });
+  unknownSolids(pen, inside, layout.trash.outletY, true);
 }
 
 export function paintTrashInk(pen: Pen, layout: Layout, c: ChamberScene, levelY: number | null): void {
@@ -53,6 +51,7 @@ export function paintTrashInk(pen: Pen, layout: Layout, c: ChamberScene, levelY:
       paintWater(pen, t.inside, levelY, c.water);
       if (c.sludge_m !== null) paintSludge(pen, t.inside, c.sludge_m * layout.perMetre);
       if (c.scum_m !== null) paintScum(pen, t.inside, levelY, c.scum_m * layout.perMetre);
+      unknownSolids(pen, t.inside, c.scum_m === null ? levelY : null, c.sludge_m === null);
     }
   });
   tees(pen, layout, INK, '#efe9da');

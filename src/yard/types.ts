@@ -22,6 +22,8 @@ export interface YardOptions {
   readonly renderer?: RendererWish;
   /** Everything at its final state, nothing moves. */
   readonly still?: boolean;
+  /** Where drags and pinches are heard: the element that also holds the buttons over the picture. The host by default. */
+  readonly touch?: HTMLElement;
   /** A part was pressed on the picture itself. */
   readonly onSelect?: (part: PartId) => void;
 }

@@ -171,7 +171,8 @@ export class Works implements Sheet {
     const { chambers, field } = p.scene;
     for (const c of Object.values(chambers)) this.#eased.aim(c.id, c.level_m, p.still);
     // In MPa, so that one fineness serves metres and pressure alike.
-    this.#eased.aim('heads', field.headPressure_kPa === null ? null : field.headPressure_kPa / 1000, p.still);
+    const heads = field.ink.kind === 'pencil' ? null : field.headPressure_kPa;
+    this.#eased.aim('heads', heads === null ? null : heads / 1000, p.still);
   }
 
   /** What follows gliding values. */

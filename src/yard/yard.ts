@@ -187,7 +187,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     refresh();
   };
 
-  const hand = new Hand(renderer.canvas, {
+  const hand = new Hand(options.touch ?? host, {
     pan: (dx, dy) =>
       moveTo(
         { ...camera.now, x: camera.now.x - dx / camera.now.scale, y: camera.now.y - dy / camera.now.scale },

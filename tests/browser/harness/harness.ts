@@ -1,7 +1,9 @@
 /** A bare page that holds one yard; the tests drive it through `window.harness`. */
-import type { PartId } from '../../../src/scene/types.ts';
+import { Container } from 'pixi.js';
+import type { Ink, PartId } from '../../../src/scene/types.ts';
 import type { Message } from '../../../src/service/message.ts';
 import { openYard, type ViewName } from '../../../src/yard/index.ts';
+import { makeRenderer } from '../../../src/yard/renderer.ts';
 import { SCENES, type SceneName } from '../fixtures/scenes.ts';
 
 /** Good enough words for a picture: the test of the real words is elsewhere. */
@@ -77,30 +79,80 @@ const host = document.getElementById('host');
 if (host === null) throw new Error('no host');
 const ask = new URLSearchParams(location.search);
 const renderer = ask.get('renderer');
+const pressed: PartId[] = [];
 const yard = await openYard(host, {
   text,
   renderer: renderer === 'webgl' || renderer === 'canvas' ? renderer : 'auto',
   still: ask.has('still'),
+  onSelect: (part) => pressed.push(part),
 });
 const harness = {
   yard,
+  pressed,
   show: (name: SceneName) => yard.draw(SCENES[name]),
   /** The same values in new objects. */
   showCopy: (name: SceneName) => yard.draw(structuredClone(SCENES[name])),
+  /** A maker that lets truth through behind a pencil part: the drawing must not show it. */
+  showLeaky() {
+    const told = SCENES.callStart;
+    const truth = SCENES.nightAlarm;
+    const hide = <T extends { readonly ink: Ink }>(part: T): T => ({ ...part, ink: { kind: 'pencil' } });
+    yard.draw({
+      ...told,
+      house: hide({ ...truth.house, backingUp: true }),
+      chambers: {
+        'trash-tank': hide(truth.chambers['trash-tank']),
+        aeration: hide(truth.chambers.aeration),
+        clarifier: hide(truth.chambers.clarifier),
+        disinfection: hide(truth.chambers.disinfection),
+        'pump-tank': hide(SCENES.coredTank.chambers['pump-tank']),
+      },
+      floats: truth.floats.map(hide),
+      pump: hide(truth.pump),
+      panel: {
+        ...hide(truth.panel),
+        lampInk: { kind: 'pencil' },
+        buzzer: null,
+        breakers: truth.panel.breakers.map((b) => hide({ ...b, lever: 'tripped' as const })),
+      },
+      compressor: hide({ ...SCENES.halfInked.compressor, rattle: true, intakeDirt: 1 }),
+      discFilter: hide({ ...truth.discFilter, flowShare: 0.01 }),
+      field: hide(truth.field),
+    });
+  },
+  /** A real button over the picture, as the page lays them. */
+  addButton(part: PartId) {
+    const s = yard.hotspots().find((one) => one.id === part);
+    if (s === undefined) return;
+    const b = document.createElement('button');
+    Object.assign(b.style, {
+      position: 'absolute',
+      left: `${s.x}px`,
+      top: `${s.y}px`,
+      width: `${s.width}px`,
+      height: `${s.height}px`,
+      opacity: '0',
+    });
+    b.addEventListener('click', () => pressed.push('panel'));
+    host.append(b);
+  },
   view: (view: ViewName) => yard.view(view),
   panTo: (part: PartId) => yard.panTo(part),
-  outline() {
-    for (const old of document.querySelectorAll('.spot')) old.remove();
-    for (const s of yard.hotspots()) {
-      const d = document.createElement('div');
-      d.className = 'spot';
-      d.style.cssText = `position:absolute;left:${s.x}px;top:${s.y}px;width:${s.width}px;height:${s.height}px;outline:2px solid #c0f`;
-      host.append(d);
-    }
-  },
 };
 export type Harness = typeof harness;
 (window as unknown as { harness: Harness }).harness = harness;
 const first = ask.get('scene') ?? 'idleDay';
-if (first in SCENES) harness.show(first as SceneName);
+if (ask.has('empty')) {
+  // What any picture costs here: the same renderer with nothing on its stage.
+  yard.dispose();
+  const bare = await makeRenderer(renderer === 'webgl' ? 'webgl' : 'canvas', 1);
+  bare.resize(host.clientWidth, host.clientHeight);
+  host.append(bare.canvas);
+  const nothing = new Container();
+  const again = () => {
+    bare.render(nothing);
+    requestAnimationFrame(again);
+  };
+  again();
+} else if (first in SCENES) harness.show(first as SceneName);
 document.documentElement.dataset.ready = '';

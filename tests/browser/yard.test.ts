@@ -1,0 +1,180 @@
+import { createHash } from 'node:crypto';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { findBrowser, LAUNCH_ARGS } from '../../src/tools/browser.ts';
+import type { SceneName } from './fixtures/scenes.ts';
+import type { Harness } from './harness/harness.ts';
+import { type Served, serveHarness } from './harness/serve.ts';
+import { inBrowser } from './page.ts';
+
+declare global {
+  interface Window {
+    harness: Harness;
+    violations: string[];
+  }
+}
+
+interface Ask {
+  readonly scene: SceneName;
+  readonly renderer?: 'canvas' | 'webgl';
+  readonly still?: boolean;
+  readonly width?: number;
+  readonly height?: number;
+}
+
+inBrowser('the drawn yard', () => {
+  let served: Served;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    served = await serveHarness();
+    browser = await chromium.launch({ executablePath: findBrowser() ?? '', args: LAUNCH_ARGS });
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+
+  async function open({ scene, renderer = 'canvas', still = false, width = 1280, height = 800 }: Ask) {
+    const page = await browser.newPage({ viewport: { width, height }, deviceScaleFactor: 1 });
+    const errors: string[] = [];
+    page.on('pageerror', (e) => errors.push(String(e)));
+    page.on('console', (m) => m.type() === 'error' && errors.push(m.text()));
+    await page.addInitScript(() => {
+      window.violations = [];
+      document.addEventListener('securitypolicyviolation', (e) =>
+        window.violations.push(`${e.violatedDirective} ${e.blockedURI}`),
+      );
+    });
+    await page.goto(`${served.url}?scene=${scene}&renderer=${renderer}${still ? '&still' : ''}`);
+    await page.waitForSelector('html[data-ready]');
+    return { page, errors };
+  }
+
+  const quiet = (page: Page) => page.waitForFunction(() => !window.harness.yard.moving);
+  const picture = async (page: Page) => {
+    await quiet(page);
+    return createHash('sha256')
+      .update(await page.screenshot({ animations: 'disabled' }))
+      .digest('hex');
+  };
+
+  it('draws the same pixels for the same scene, whatever object it comes in', async () => {
+    const { page } = await open({ scene: 'callStart', still: true });
+    const first = await picture(page);
+    await page.evaluate(() => window.harness.show('idleDay'));
+    const open_ = await picture(page);
+    await page.evaluate(() => window.harness.showCopy('callStart'));
+    expect(await picture(page)).toBe(first);
+    expect(open_).not.toBe(first);
+    await page.close();
+  });
+
+  it.each(['yard', 'panel', 'floats'] as const)('shows nothing of the truth behind pencil (%s)', async (view) => {
+    const { page } = await open({ scene: 'callStart', still: true });
+    await page.evaluate((v) => window.harness.view(v), view);
+    const first = await picture(page);
+    await page.evaluate(() => window.harness.showLeaky());
+    expect(await picture(page)).toBe(first);
+    await page.close();
+  });
+
+  it('stops drawing when nothing moves, and draws on while something does', async () => {
+    const { page } = await open({ scene: 'callStart' });
+    await quiet(page);
+    const before = await page.evaluate(() => window.harness.yard.frames);
+    await page.waitForTimeout(500);
+    expect(await page.evaluate(() => window.harness.yard.frames)).toBe(before);
+    await page.evaluate(() => window.harness.show('nightAlarm'));
+    await page.waitForFunction((from) => window.harness.yard.frames > from + 5, before);
+    expect(await page.evaluate(() => window.harness.yard.moving)).toBe(true);
+    await page.evaluate(() => window.harness.yard.setStill(true));
+    await quiet(page);
+    await page.close();
+  });
+
+  it.each([
+    [1280, 800],
+    [390, 844],
+    [390, 330],
+  ])('gives every place a target of 24 px within %i x %i', async (width, height) => {
+    const { page } = await open({ scene: 'idleDay', still: true, width, height });
+    for (const view of ['yard', 'panel', 'floats', 'compressor', 'pump-tank'] as const) {
+      await page.evaluate((v) => window.harness.view(v), view);
+      const spots = await page.evaluate(() => window.harness.yard.hotspots().map((s) => ({ ...s })));
+      expect(spots.length, view).toBeGreaterThan(1);
+      for (const s of spots) {
+        expect(Math.min(s.width, s.height), `${view} ${s.id}`).toBeGreaterThanOrEqual(24);
+        expect(Math.min(s.x, s.y), `${view} ${s.id}`).toBeGreaterThanOrEqual(0);
+        expect(s.x + s.width, `${view} ${s.id}`).toBeLessThanOrEqual(width + 1);
+        expect(s.y + s.height, `${view} ${s.id}`).toBeLessThanOrEqual(height + 1);
+      }
+    }
+    await page.close();
+  });
+
+  it.each(['canvas', 'webgl'] as const)(
+    'draws every view with %s, without errors or policy violations',
+    async (renderer) => {
+      const { page, errors } = await open({ scene: 'nightAlarm', renderer, height: 480 });
+      for (const view of ['panel', 'floats', 'trash-tank', 'yard'] as const) {
+        await page.evaluate((v) => window.harness.view(v), view);
+        await page.waitForTimeout(200);
+      }
+      for (const name of ['halfInked', 'phoneStage', 'coredTank'] as const) {
+        await page.evaluate((n) => window.harness.show(n), name);
+        await page.waitForTimeout(100);
+      }
+      const canvas = page.locator('canvas');
+      expect(await canvas.getAttribute('aria-hidden')).toBe('true');
+      expect(await canvas.getAttribute('tabindex')).toBe('-1');
+      expect(await page.evaluate(() => window.violations)).toEqual([]);
+      expect(errors).toEqual([]);
+      await page.close();
+    },
+  );
+
+  it('is whole again after the graphics context was lost', async () => {
+    const { page } = await open({ scene: 'idleDay', renderer: 'webgl', still: true, height: 480 });
+    const before = await picture(page);
+    await page.evaluate(
+      () =>
+        new Promise<void>((done) => {
+          const canvas = document.querySelector('canvas');
+          const loss = canvas?.getContext('webgl2')?.getExtension('WEBGL_lose_context');
+          canvas?.addEventListener('webglcontextrestored', () => setTimeout(done, 300));
+          loss?.loseContext();
+          setTimeout(() => loss?.restoreContext(), 100);
+        }),
+    );
+    expect(await picture(page)).toBe(before);
+    await page.close();
+  });
+
+  it('pans by drag, also where it starts on a button, and keeps a plain press a press', async () => {
+    const { page } = await open({ scene: 'idleDay', still: true, width: 390, height: 400 });
+    const at = () => page.evaluate(() => window.harness.yard.visible().x);
+    const before = await at();
+    await page.mouse.move(300, 250);
+    await page.mouse.down();
+    await page.mouse.move(200, 250, { steps: 4 });
+    await page.mouse.up();
+    expect(await at()).toBeGreaterThan(before + 0.02);
+    expect(await page.evaluate(() => window.harness.pressed)).toEqual([]);
+    await page.evaluate(() => window.harness.panTo('compressor'));
+    const spot = await page.evaluate(() => window.harness.yard.hotspots().find((s) => s.id === 'compressor'));
+    await page.mouse.click((spot?.x ?? 0) + 12, (spot?.y ?? 0) + 12);
+    expect(await page.evaluate(() => window.harness.pressed)).toEqual(['compressor']);
+    await page.evaluate(() => window.harness.addButton('compressor'));
+    const from = await at();
+    await page.mouse.move((spot?.x ?? 0) + 12, (spot?.y ?? 0) + 12);
+    await page.mouse.down();
+    await page.mouse.move((spot?.x ?? 0) - 60, (spot?.y ?? 0) + 12, { steps: 4 });
+    await page.mouse.up();
+    expect(await at()).toBeGreaterThan(from + 0.02);
+    expect(await page.evaluate(() => window.harness.pressed)).toEqual(['compressor']);
+    await page.mouse.click((spot?.x ?? 0) + 12, (spot?.y ?? 0) + 12);
+    expect(await page.evaluate(() => window.harness.pressed)).toEqual(['compressor', 'panel']);
+    await page.close();
+  });
+});

@@ -3,6 +3,7 @@ import type { ChamberScene } from '../scene/types.ts';
 import {
   paintContentPencil,
   paintCores,
+  paintNeckWater,
   paintShellInk,
   paintShellPencil,
   paintSludge,
@@ -14,7 +15,7 @@ import type { Layout } from './layout.ts';
 import { box, draw, fade, hatch, type Pen, pencilHatch, rect, within } from './pen.ts';
 
 /** Outline of the hopper. */
-export function hopper(layout: Layout): Path2D {
+function hopper(layout: Layout): Path2D {
   const c = layout.clarifier;
   return new Path2D(
     `M${c.left} ${c.top}V${c.straight}L${c.slot[0]} ${c.tip}H${c.slot[1]}L${c.right} ${c.straight}V${c.top}Z`,
@@ -57,6 +58,7 @@ export function paintAerationInk(pen: Pen, layout: Layout, c: ChamberScene, leve
       if (c.scum_m !== null && c.scum_m > 0) foam(pen, layout, levelY, c.scum_m * layout.perMetre);
     }
   });
+  if (levelY !== null) paintNeckWater(pen, t.neck, t.inside.y, levelY, c.water, 0);
   drops(pen, layout, INK, '#d9d2bf', '#55534b');
   paintCores(pen, t.inside, c.cores, layout.perMetre);
   draw(pen, `M${t.inside.x} ${t.inside.y}v${t.inside.height}h${t.inside.width}v${-t.inside.height}`, { width: 1.2 });

@@ -4,7 +4,7 @@ import { Cel } from './cel.ts';
 import { paintGround } from './ground.ts';
 import { paintHouseInk, paintHouseLight, paintHousePencil } from './house.ts';
 import { Inked } from './inked.ts';
-import type { Layout } from './layout.ts';
+import { LAWN_FOOT, type Layout } from './layout.ts';
 import { box } from './pen.ts';
 import type { Print } from './sheet.ts';
 import { paintClouds, paintDaySky, paintHills, paintNightSky } from './sky.ts';
@@ -82,8 +82,9 @@ export class Backdrop {
     const { area } = p;
     if (rain > 0.02) g.rect(area.x, area.y, area.width, Math.max(0, -area.y)).fill({ color: 0x5d6b78, alpha: rain });
     if (night <= 0.02) return;
-    const grade = Math.max(area.y, -14);
+    const grade = Math.max(area.y, LAWN_FOOT);
     g.rect(area.x, grade, area.width, area.y + area.height - grade).fill({ color: 0x141b2b, alpha: 0.56 * night });
-    if (area.y < -14) g.rect(area.x, area.y, area.width, -14 - area.y).fill({ color: 0x141b2b, alpha: 0.34 * night });
+    if (area.y < LAWN_FOOT)
+      g.rect(area.x, area.y, area.width, LAWN_FOOT - area.y).fill({ color: 0x141b2b, alpha: 0.34 * night });
   }
 }

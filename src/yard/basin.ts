@@ -157,6 +157,24 @@ export function paintWater(pen: Pen, area: Box, surfaceY: number, look: WaterLoo
   draw(pen, ripple(area.x + 4, area.x + area.width - 4, top + 2.6, 2), { stroke: '#ffffff', width: 0.9, alpha: 0.5 });
 }
 
+/** A tank that backs up fills its neck: the water that stands above the ceiling, and its scum with it. */
+export function paintNeckWater(
+  pen: Pen,
+  neck: Box,
+  ceilingY: number,
+  surfaceY: number,
+  look: WaterLook | null,
+  scum: number,
+): void {
+  if (surfaceY >= ceilingY - 0.5) return;
+  const well = box(neck.x + 5, neck.y, neck.width - 10, ceilingY - neck.y + 2);
+  within(pen, well, () => {
+    const top = Math.max(surfaceY, neck.y + 3);
+    paintWater(pen, well, top, look);
+    paintScum(pen, well, top, Math.min(scum, 14));
+  });
+}
+
 /** Flocs in number after the solids. */
 function flecks(pen: Pen, b: Box, look: WaterLook): void {
   const share = look.solids_mgL / (look.solids_mgL + 900);

@@ -11,8 +11,9 @@ interface Callout {
   readonly at: readonly [number, number];
 }
 
-function callouts(layout: Layout, size: number): Partial<Record<PartId, Callout>> {
-  const below = (t: Tank) => t.shell.y + t.shell.height + size * 1.5;
+function callouts(layout: Layout, size: number, narrow: boolean): Partial<Record<PartId, Callout>> {
+  // On a phone the floor is off the screen: the names stand in the water instead.
+  const below = (t: Tank) => (narrow ? layout.perMetre * 1.42 : t.shell.y + t.shell.height + size * 1.5);
   const air = below(layout.aeration);
   const { trash, pump, clarifier: c, riser, discFilter: d, heads } = layout;
   const right = heads[heads.length - 1] ?? d.x + 120;
@@ -26,7 +27,7 @@ function callouts(layout: Layout, size: number): Partial<Record<PartId, Callout>
       below(trash),
     ),
     aeration: at(firstDrop, air - 84, layout.aeration.inside.x + size, air),
-    clarifier: at(middle, air - 84, middle + size * 1.2, air),
+    clarifier: at(middle, air - 84, middle + size * (narrow ? -1.8 : 1.2), air),
     disinfection: at(
       riser.shell.x + 17,
       riser.shell.y + riser.shell.height - 18,
@@ -48,17 +49,31 @@ function at(fx: number, fy: number, x: number, y: number): Callout {
   return { from: [fx, fy], at: [x, y] };
 }
 
+/** Parts whose name stands in them on a phone, so that they need no leader. */
+const IN_WATER: readonly PartId[] = ['trash-tank', 'aeration', 'clarifier', 'pump-tank'];
+
+function leader(pen: Pen, fx: number, fy: number, x: number, y: number, size: number): void {
+  draw(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.2, stroke: PAPER, alpha: 0.75 });
+  draw(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.09 });
+  disc(pen, fx, fy, size * 0.24, { fill: INK, stroke: PAPER, width: size * 0.06 });
+}
+
 /** `size` is the type size in units of the plate. */
-export function paintCallouts(pen: Pen, layout: Layout, size: number, text: (m: Message) => string): void {
-  const all = callouts(layout, size);
+export function paintCallouts(
+  pen: Pen,
+  layout: Layout,
+  size: number,
+  text: (m: Message) => string,
+  narrow: boolean,
+): void {
+  const all = callouts(layout, size, narrow);
   for (const [i, part] of NUMBERED.entries()) {
     const c = all[part];
     if (c === undefined) continue;
     const [fx, fy] = c.from;
     const [x, y] = c.at;
-    draw(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.2, stroke: PAPER, alpha: 0.75 });
-    draw(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.09 });
-    disc(pen, fx, fy, size * 0.24, { fill: INK, stroke: PAPER, width: size * 0.06 });
+    const inside = narrow && IN_WATER.includes(part);
+    if (!inside) leader(pen, fx, fy, x, y, size);
     disc(pen, x, y, size * 0.86, { fill: PAPER, width: size * 0.11 });
     write(pen, String(i + 1), x, y + size * 0.34, { size: size * 0.95, weight: 700, align: 'center' });
     write(pen, text(partName(part)), x + size * 1.25, y + size * 0.35, {

@@ -90,3 +90,20 @@ export function visible(f: Frame, width: number, height: number): Box {
 function same(a: Frame, b: Frame): boolean {
   return Math.abs(a.scale - b.scale) < 1e-4 && Math.abs(a.x - b.x) < 0.05 && Math.abs(a.y - b.y) < 0.05;
 }
+
+/** Whether a box lies within another, half a unit allowed. */
+export function holds(outer: Box, inner: Box): boolean {
+  return (
+    inner.x >= outer.x - 0.5 &&
+    inner.y >= outer.y - 0.5 &&
+    inner.x + inner.width <= outer.x + outer.width + 0.5 &&
+    inner.y + inner.height <= outer.y + outer.height + 0.5
+  );
+}
+
+/** The least box round two. */
+export function union(a: Box, b: Box): Box {
+  const x = Math.min(a.x, b.x);
+  const y = Math.min(a.y, b.y);
+  return box(x, y, Math.max(a.x + a.width, b.x + b.width) - x, Math.max(a.y + a.height, b.y + b.height) - y);
+}

@@ -6,9 +6,9 @@ import { FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
 import { box, draw, type Pen, rect } from './pen.ts';
 
-const TETHER = 19;
+const TETHER = 15;
 /** Size of a float on the plate, of the drawing below. */
-const SIZE = 0.84;
+const SIZE = 0.8;
 const BODY = 'M-9 6C-9 -4 -5.5 -12 0 -12S9 -4 9 6C9 12 5 15 0 15S-9 12 -9 6Z';
 
 /** Angle of the tether in radians, 0 hanging straight down, turning to the side the float swings to. */

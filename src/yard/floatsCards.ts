@@ -133,12 +133,13 @@ function level(pen: Pen, plan: FloatsPlan, look: CardsLook, levelY: number): voi
   const m = (plan.inside.y + plan.inside.height - levelY) / plan.perMetre;
   const said = text(length(m));
   const width = textWidth(pen, said, { size: size * 1.1, weight: 700 }) + 24;
-  const b = box(plan.inside.x + 84, levelY - size * 2.6, width, size * 1.8);
+  const top = Math.max(levelY, plan.inside.y + size * 5.4);
+  const b = box(plan.inside.x + 84, top - size * 2.6, width, size * 1.8);
   shadowed(pen, () => rect(pen, b, 5, { fill: CARD }));
   rect(pen, b, 5, { width: 1.3 });
   write(pen, said, b.x + 12, b.y + size * 1.26, { size: size * 1.1, weight: 700 });
-  draw(pen, `M${b.x + b.width / 2} ${b.y + b.height}V${levelY - 2}`, { width: 1.3 });
-  draw(pen, `M${b.x + b.width / 2} ${levelY}l-4 -6h8z`, { fill: INK });
+  draw(pen, `M${b.x + b.width / 2} ${b.y + b.height}V${top - 2}`, { width: 1.3 });
+  draw(pen, `M${b.x + b.width / 2} ${top}l-4 -6h8z`, { fill: INK });
 }
 
 /** Clear tubes with what they brought up, numbered, thickness below. */

@@ -16,8 +16,8 @@ import { type Box, box } from './pen.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
 
-const TETHER = 36;
-const FLOAT_SIZE = 1.55;
+const TETHER = 26;
+const FLOAT_SIZE = 1.42;
 
 export class FloatsCloseup implements Sheet {
   readonly root = new Container();

@@ -42,5 +42,5 @@ export const sideOf = (index: number): 1 | -1 => (index % 2 === 0 ? -1 : 1);
 
 export function floatBox(plan: FloatsPlan, f: FloatScene, index: number): Box {
   const y = plan.y(f.tether_m);
-  return box(sideOf(index) < 0 ? plan.treeX - 96 : plan.treeX + 2, y - 62, 94, 112);
+  return box(sideOf(index) < 0 ? plan.treeX - 84 : plan.treeX + 2, y - 58, 82, 112);
 }

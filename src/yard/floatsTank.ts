@@ -1,6 +1,6 @@
 /** The pump tank in section for its close-up: ground, concrete, water, tree, pump, check valve, discharge, inlet. */
 import type { ChamberScene, FloatScene } from '../scene/types.ts';
-import { paintScum, paintSludge, paintWater, ripple } from './basin.ts';
+import { paintNeckWater, paintScum, paintSludge, paintWater, ripple } from './basin.ts';
 import type { FloatsPlan } from './floatsPlan.ts';
 import { paintGround } from './ground.ts';
 import { INK, LID, PAPER, PENCIL, PENCIL_WALL, SHELL, WALL } from './ink.ts';
@@ -105,6 +105,8 @@ export function paintFloatsTankInk(pen: Pen, plan: FloatsPlan, c: ChamberScene, 
     if (c.sludge_m !== null) paintSludge(pen, b, c.sludge_m * plan.perMetre, 0.45);
     if (c.scum_m !== null) paintScum(pen, b, levelY, c.scum_m * plan.perMetre);
   });
+  if (levelY !== null)
+    paintNeckWater(pen, box(plan.neck.x - 5, plan.neck.y, plan.neck.width + 10, 1), b.y, levelY, c.water, 0);
   rect(pen, b, 0, { stroke: INK, width: 1.6 });
   lid(pen, plan, c.lid === 'open');
   pipe(pen, `M-1200 ${plan.inletY - 12}H${b.x + 30}`, 34, { lining: '#cfc6b2' });
@@ -233,7 +235,7 @@ export function paintBigPump(
 }
 
 /** From the pump up through the neck and away below the lawn. */
-export function riser(plan: FloatsPlan): string {
+function riser(plan: FloatsPlan): string {
   const top = plan.inside.y + plan.inside.height - 132;
   return `M${plan.pumpX} ${top}V${plan.dischargeY + 22}q0 -22 22 -22H1900`;
 }

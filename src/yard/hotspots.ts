@@ -4,7 +4,7 @@ import type { Spot } from './sheet.ts';
 import type { Hotspot } from './types.ts';
 
 /** Least side of a target, CSS pixels (WCAG 2.2, 2.5.8). */
-export const LEAST_TARGET = 24;
+const LEAST_TARGET = 24;
 
 export function toHotspots(spots: readonly Spot[], camera: Camera): readonly Hotspot[] {
   const { view, now, width, height } = camera;

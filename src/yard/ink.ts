@@ -11,7 +11,6 @@ export const PENCIL = '#857d6d';
 export const PENCIL_WALL = '#ece4cf';
 export const WALL = '#d6d2c6';
 export const SHELL = '#efe7d2';
-export const PIPE = '#efe9da';
 export const LID = '#6f8a6c';
 export const PURPLE = '#7d55a0';
 export const ACTION = '#2f5d73';

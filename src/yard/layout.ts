@@ -7,7 +7,9 @@ import { type Box, box } from './pen.ts';
 
 /** Width of the plate. */
 export const PLATE_WIDTH = 1440;
-export const WALL_THICKNESS = 9;
+const WALL_THICKNESS = 9;
+/** Lower edge of the lawn: light and dark of the open air end there. */
+export const LAWN_FOOT = 9;
 /** Highest and lowest thing drawn beside sky and soil: the panel's lamp and the callouts. */
 export const PLATE_TOP = -196;
 

@@ -1,9 +1,10 @@
-/** What one reads on the open panel: levers, timer, air gauge, relay, selector, counters. Unknown stays pencil. */
+/** What one reads and works on the open panel: levers, relay, selector, counters. Unknown stays pencil. */
 import type { BreakerScene, PanelScene } from '../scene/types.ts';
-import { ALARM, CARD, GOOD, INK, inkShare, PAPER, PENCIL } from './ink.ts';
-import { clock, label, pressure } from './labels.ts';
-import { type Look, padlock, tag } from './panelCabinet.ts';
-import { BREAKER_ORDER, COUNTERS, DIAL, FRONT, GAUGE, RELAY, SELECTOR, slotOf } from './panelPlan.ts';
+import { ALARM, CARD, INK, inkShare, PAPER, PENCIL } from './ink.ts';
+import { label } from './labels.ts';
+import { paintGauge, paintTimer } from './panelDials.ts';
+import { type Look, padlock, tag } from './panelDoors.ts';
+import { BREAKER_ORDER, COUNTERS, FRONT, RELAY, SELECTOR, slotOf } from './panelPlan.ts';
 import { box, disc, draw, fade, type Pen, rect, shadowed, within, write } from './pen.ts';
 
 const SOFT = '#5d5648';
@@ -25,8 +26,8 @@ export function paintFace(pen: Pen, look: Look, pumpRuns: boolean | null): void 
     const b = look.panel.breakers.find((one) => one.id === id);
     if (b !== undefined) breaker(pen, look, b, i);
   }
-  timer(pen, look);
-  gauge(pen, look);
+  paintTimer(pen, look);
+  paintGauge(pen, look);
   relay(pen, look, pumpRuns);
   selector(pen, look);
   counters(pen, look);
@@ -100,140 +101,6 @@ function breaker(pen: Pen, look: Look, b: BreakerScene, index: number): void {
     tag(pen, s.x + s.width + 21, s.y + s.height - 8, 0.4, look);
     padlock(pen, s.x + s.width / 2, s.y + s.height + 6, 0.62, true, false);
   }
-}
-
-/** A day's dial: midnight on top, the night dark, each start a pin and an arc as long as its run. */
-function timer(pen: Pen, look: Look): void {
-  const { panel, size, text } = look;
-  const t = panel.timer;
-  const { x, y, r } = DIAL;
-  const known = t !== null;
-  const line = known ? INK : PENCIL;
-  rect(pen, box(618, 112, 200, 142), 4, {
-    fill: known ? '#faf5e8' : PAPER,
-    stroke: line,
-    width: 1.4,
-    ...(known ? {} : { dash: [6, 4] }),
-  });
-  write(pen, text(label('yard.panel.timer')), x, y - r - 9, {
-    size: size * 0.96,
-    weight: 700,
-    align: 'center',
-    colour: known ? INK : SOFT,
-  });
-  disc(pen, x, y, r, { fill: known ? '#f6f0e1' : PAPER, stroke: line, width: 1.8 });
-  const turn = (s: number) => (s / 86400) * Math.PI * 2 - Math.PI / 2;
-  if (t !== null) {
-    const night = new Path2D();
-    night.moveTo(x, y);
-    night.arc(x, y, r - 10, turn(19 * 3600), turn(30 * 3600));
-    night.closePath();
-    draw(pen, night, { fill: '#3d5266', alpha: 0.85 });
-    for (const s of t.starts_s) {
-      const p = new Path2D();
-      const from = turn(s);
-      const to = turn(s + Math.max(t.run_min * 60, 900));
-      p.arc(x, y, r - 1.5, from, to);
-      p.arc(x, y, r - 9.5, to, from, true);
-      p.closePath();
-      draw(pen, p, { fill: '#2f5d73', stroke: '#1f3f50', width: 1 });
-    }
-  }
-  const ticks = new Path2D();
-  for (let h = 0; h < 24; h++) {
-    const a = turn(h * 3600);
-    const long = h % 6 === 0 ? 10 : 5.5;
-    ticks.moveTo(x + Math.cos(a) * (r - 10), y + Math.sin(a) * (r - 10));
-    ticks.lineTo(x + Math.cos(a) * (r - 10 - long * 0.6), y + Math.sin(a) * (r - 10 - long * 0.6));
-  }
-  draw(pen, ticks, { stroke: known ? '#8f8b80' : PENCIL, width: 1.1 });
-  for (const h of [0, 6, 12, 18]) {
-    const a = turn(h * 3600);
-    const dark = known && h === 0;
-    write(pen, String(h), x + Math.cos(a) * (r - 24), y + Math.sin(a) * (r - 24) + size * 0.3, {
-      size: size * 0.8,
-      align: 'center',
-      weight: 700,
-      colour: known ? (dark ? CARD : INK) : SOFT,
-    });
-  }
-  rect(pen, box(x + r + 12, y - 46, 66, 26), 3, { fill: known ? '#c7d3bd' : PAPER, stroke: line, width: 1.3 });
-  if (t === null) {
-    write(pen, '– –', x + r + 45, y - 28, { size, weight: 700, align: 'center', colour: PENCIL });
-    return;
-  }
-  const a = turn(t.clock_s);
-  draw(
-    pen,
-    `M${x - Math.cos(a) * 7} ${y - Math.sin(a) * 7}L${x + Math.cos(a) * (r - 12)} ${y + Math.sin(a) * (r - 12)}`,
-    { stroke: CARD, width: 4.4 },
-  );
-  draw(
-    pen,
-    `M${x - Math.cos(a) * 7} ${y - Math.sin(a) * 7}L${x + Math.cos(a) * (r - 12)} ${y + Math.sin(a) * (r - 12)}`,
-    { stroke: ALARM, width: 2.4 },
-  );
-  disc(pen, x, y, 4.5, { fill: '#cfc8b6', stroke: INK, width: 1.2 });
-  write(pen, text(clock(t.clock_s)), x + r + 45, y - 28, { size, weight: 700, align: 'center' });
-  const first = t.starts_s[0];
-  const last = t.starts_s[t.starts_s.length - 1];
-  if (first !== undefined && last !== undefined) {
-    write(pen, `${t.starts_s.length} × ${t.run_min} min`, x + r + 45, y + 6, {
-      size: size * 0.9,
-      weight: 700,
-      align: 'center',
-    });
-    write(pen, text(clock(first)), x + r + 45, y + 27, { size: size * 0.86, align: 'center', colour: SOFT });
-    write(pen, text(clock(last)), x + r + 45, y + 45, { size: size * 0.86, align: 'center', colour: SOFT });
-  }
-}
-
-function gauge(pen: Pen, look: Look): void {
-  const { x, y, r } = GAUGE;
-  const kPa = look.panel.airGauge_kPa;
-  const known = kPa !== null;
-  const line = known ? INK : PENCIL;
-  write(pen, look.text(label('yard.panel.airSwitch')), x, y - r - 13, {
-    size: look.size * 0.96,
-    weight: 700,
-    align: 'center',
-    colour: look.inked ? INK : SOFT,
-  });
-  rect(pen, box(x - r - 4, y - r - 4, 2 * r + 8, 2 * r + 8), 6, {
-    fill: known ? '#cfc8b6' : PAPER,
-    stroke: line,
-    width: 1.3,
-  });
-  disc(pen, x, y, r, { fill: known ? '#a8a294' : PAPER, stroke: line, width: 1.7 });
-  disc(pen, x, y, r - 5, { fill: known ? '#fbf7ec' : PAPER, stroke: line, width: 1.2 });
-  // 0 to 25 kPa over three quarters of a turn; the switch closes at the red mark.
-  const turn = (p: number) => Math.PI * 0.75 + (Math.min(25, p) / 25) * Math.PI * 1.5;
-  const ticks = new Path2D();
-  for (let p = 0; p <= 25; p += 2.5) {
-    const a = turn(p);
-    const inner = p % 5 === 0 ? r - 13 : r - 10;
-    ticks.moveTo(x + Math.cos(a) * inner, y + Math.sin(a) * inner);
-    ticks.lineTo(x + Math.cos(a) * (r - 7), y + Math.sin(a) * (r - 7));
-  }
-  draw(pen, ticks, { stroke: line, width: 1.3 });
-  if (kPa === null) {
-    write(pen, '?', x, y + look.size * 0.4, { size: look.size * 1.2, weight: 700, align: 'center', colour: PENCIL });
-    return;
-  }
-  const red = new Path2D();
-  red.arc(x, y, r - 8.5, turn(0), turn(8.5));
-  draw(pen, red, { stroke: ALARM, width: 3, cap: 'butt' });
-  const green = new Path2D();
-  green.arc(x, y, r - 8.5, turn(14.5), turn(18));
-  draw(pen, green, { stroke: GOOD, width: 3, cap: 'butt' });
-  const a = turn(kPa);
-  draw(
-    pen,
-    `M${x - Math.cos(a) * 7} ${y - Math.sin(a) * 7}L${x + Math.cos(a) * (r - 11)} ${y + Math.sin(a) * (r - 11)}`,
-    { width: 2.4 },
-  );
-  disc(pen, x, y, 3.6, { fill: INK });
-  write(pen, look.text(pressure(kPa)), x, y + 21, { size: look.size * 0.72, weight: 700, align: 'center' });
 }
 
 function relay(pen: Pen, look: Look, pumpRuns: boolean | null): void {

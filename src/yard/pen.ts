@@ -14,7 +14,7 @@ export interface Box {
 
 export const FONT = "'Atkinson Hyperlegible Next Variable','Atkinson Hyperlegible Next',system-ui,sans-serif";
 
-export type Paint = string | CanvasGradient | CanvasPattern;
+type Paint = string | CanvasGradient | CanvasPattern;
 
 export interface Style {
   readonly fill?: Paint;
@@ -27,10 +27,6 @@ export interface Style {
 
 export function box(x: number, y: number, width: number, height: number): Box {
   return { x, y, width, height };
-}
-
-export function grow(b: Box, by: number): Box {
-  return { x: b.x - by, y: b.y - by, width: b.width + 2 * by, height: b.height + 2 * by };
 }
 
 export function overlap(a: Box, b: Box): boolean {
@@ -154,7 +150,7 @@ export interface TextStyle {
   readonly italic?: boolean;
 }
 
-export function setFont(pen: Pen, style: TextStyle): void {
+function setFont(pen: Pen, style: TextStyle): void {
   pen.font = `${style.italic ? 'italic ' : ''}${style.weight ?? 400} ${style.size}px ${FONT}`;
 }
 

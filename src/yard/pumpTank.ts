@@ -1,12 +1,20 @@
 /** Pump tank: treated water, the float tree, the pump and the start of its discharge. */
 import type { ChamberScene, PumpScene } from '../scene/types.ts';
-import { paintContentPencil, paintCores, paintShellInk, paintShellPencil, paintSludge, paintWater } from './basin.ts';
+import {
+  paintContentPencil,
+  paintCores,
+  paintNeckWater,
+  paintShellInk,
+  paintShellPencil,
+  paintSludge,
+  paintWater,
+} from './basin.ts';
 import { INK, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
 import { box, draw, fade, type Pen, pipe, rect, within } from './pen.ts';
 
 /** Path of the discharge from the pump to the disc filter. */
-export function dischargePath(layout: Layout): string {
+function dischargePath(layout: Layout): string {
   const { inside } = layout.pump;
   const top = inside.y + inside.height - 74;
   return `M${layout.pumpX} ${top}V${layout.dischargeY + 9}q0 -9 9 -9H${layout.discFilter.x + 3}`;
@@ -36,6 +44,7 @@ export function paintPumpTankInk(pen: Pen, layout: Layout, c: ChamberScene, leve
           stroke: INK,
           width: 0.8,
         });
+        if (levelY !== null) paintNeckWater(pen, t.neck, t.inside.y, levelY, c.water, 0);
       }
     }
   });

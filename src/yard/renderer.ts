@@ -4,6 +4,7 @@
  */
 import 'pixi.js/unsafe-eval';
 import { autoDetectRenderer, GlLimitsSystem, type Renderer, Ticker } from 'pixi.js';
+import { FONT } from './pen.ts';
 
 export type RendererWish = 'auto' | 'canvas' | 'webgl';
 
@@ -45,4 +46,13 @@ export async function makeRenderer(wish: RendererWish, resolution: number): Prom
   canvas.setAttribute('aria-hidden', 'true');
   canvas.tabIndex = -1;
   return renderer;
+}
+
+/** The letters are painted into the sheets, so the typeface has to be there first; without it the next best serves. */
+export async function fontsReady(): Promise<void> {
+  try {
+    await Promise.all([400, 700].map((w) => document.fonts.load(`${w} 14px ${FONT}`)));
+  } catch {
+    // A missing typeface is no reason to show no picture.
+  }
 }

@@ -5,7 +5,7 @@ import { box, draw, type Pen, pipe, rect } from './pen.ts';
 
 export const HEAD_UP = 20;
 
-export function headPath(layout: Layout): string {
+function headPath(layout: Layout): string {
   return `M${layout.discFilter.x + layout.discFilter.width - 3} 22H1900`;
 }
 

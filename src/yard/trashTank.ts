@@ -3,6 +3,7 @@ import type { ChamberScene } from '../scene/types.ts';
 import {
   paintContentPencil,
   paintCores,
+  paintNeckWater,
   paintScum,
   paintShellInk,
   paintShellPencil,
@@ -50,10 +51,11 @@ export function paintTrashInk(pen: Pen, layout: Layout, c: ChamberScene, levelY:
     else {
       paintWater(pen, t.inside, levelY, c.water);
       if (c.sludge_m !== null) paintSludge(pen, t.inside, c.sludge_m * layout.perMetre);
-      if (c.scum_m !== null) paintScum(pen, t.inside, levelY, c.scum_m * layout.perMetre);
+      if (c.scum_m !== null) paintScum(pen, t.inside, Math.max(levelY, t.inside.y - 4), c.scum_m * layout.perMetre);
       unknownSolids(pen, t.inside, c.scum_m === null ? levelY : null, c.sludge_m === null);
     }
   });
+  if (levelY !== null) paintNeckWater(pen, t.neck, t.inside.y, levelY, c.water, (c.scum_m ?? 0) * layout.perMetre);
   tees(pen, layout, INK, '#efe9da');
   paintCores(pen, t.inside, c.cores, layout.perMetre);
   draw(pen, `M${t.inside.x} ${t.inside.y}v${t.inside.height}h${t.inside.width}v${-t.inside.height}`, { width: 1.2 });

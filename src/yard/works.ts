@@ -14,7 +14,7 @@ import { Fixtures } from './fixtures.ts';
 import { Floats } from './floats.ts';
 import { inkShare } from './ink.ts';
 import { partName } from './labels.ts';
-import { type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
+import { LAWN_FOOT, type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
 import { paintNotes } from './notes.ts';
 import { type Box, box } from './pen.ts';
 import { Rain } from './rain.ts';
@@ -43,6 +43,7 @@ export class Works implements Sheet {
   readonly #eased = new Eased();
   #layout: Layout | null = null;
   #layoutKey = '';
+  #narrow = false;
   #print: Print | null = null;
 
   constructor(sparks: Sparks) {
@@ -74,13 +75,14 @@ export class Works implements Sheet {
 
   fit(scene: Scene, width: number, height: number): { limits: Box; home: Frame } {
     const narrow = width < NARROW;
+    this.#narrow = narrow;
     const deepest = -scene.geometry.pump.floor_m;
     const scale = narrow
       ? Math.min(1.15, Math.max(0.86, width / 430))
       : Math.min(width / PLATE_WIDTH, height / LEAST_HEIGHT);
     const tall = height / scale;
     const perMetre = narrow ? 118 : Math.min(184, Math.max(92, (tall + PLATE_TOP - 44) / deepest));
-    this.#layoutKey = `${perMetre}|${scene.field.heads}|${keyOf(scene.geometry)}`;
+    this.#layoutKey = `${narrow}|${perMetre}|${scene.field.heads}|${keyOf(scene.geometry)}`;
     this.#layout = layOut(scene.geometry, perMetre, scene.field.heads);
     const bottom = this.#layout.bottom + 12;
     const extra = Math.max(0, tall - (bottom - PLATE_TOP));
@@ -111,14 +113,14 @@ export class Works implements Sheet {
     const night = 1 - scene.sky.daylight;
     const d = this.#dusk.clear();
     if (night > 0.02) {
-      d.rect(p.area.x, p.area.y, p.area.width, Math.max(0, Math.min(2, p.area.y + p.area.height) - p.area.y));
+      d.rect(p.area.x, p.area.y, p.area.width, Math.max(0, Math.min(LAWN_FOOT, p.area.y + p.area.height) - p.area.y));
       d.fill({ color: 0x10182a, alpha: 0.42 * night });
     }
     this.#rain.set(p.area, scene.sky.rain, p.scale);
     const size = 14 / p.unit;
     const language = p.text(partName('trash-tank'));
     this.#callouts.show(p.area, p.scale, `${this.#layoutKey}|${language}`, (pen) =>
-      paintCallouts(pen, layout, size, p.text),
+      paintCallouts(pen, layout, size, p.text, this.#narrow),
     );
     const notes = scene.notes.map((n) => [n.part, n.ink.kind, p.text(n.text)]);
     if (notes.length > 0) {

@@ -1,15 +1,15 @@
 /** Opens the yard in a host element: renderer, camera, clock, and the sheets between which one zooms. */
 import { Container } from 'pixi.js';
 import type { PartId, Scene } from '../scene/types.ts';
-import { Camera, visible } from './camera.ts';
+import { Camera, type Frame, holds, union, visible } from './camera.ts';
 import { Clock } from './clock.ts';
 import { FloatsCloseup } from './floatsCloseup.ts';
 import { Hand } from './hand.ts';
 import { toHotspots } from './hotspots.ts';
 import { PLATE_WIDTH } from './layout.ts';
 import { PanelCloseup } from './panelCloseup.ts';
-import { type Box, box, FONT } from './pen.ts';
-import { makeRenderer } from './renderer.ts';
+import { type Box, box } from './pen.ts';
+import { fontsReady, makeRenderer } from './renderer.ts';
 import type { Print, Sheet } from './sheet.ts';
 import { makeSparks } from './sparks.ts';
 import type { Hotspot, ViewName, Yard, YardOptions } from './types.ts';
@@ -47,6 +47,8 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   let baked: { area: Box; view: Box; unit: number } | null = null;
   let spots: readonly Hotspot[] = [];
   let home = camera.now;
+  /** Where one was on the whole works, to come back to from a close-up. */
+  let worksAt: Frame | null = null;
   let frames = 0;
   let disposed = false;
 
@@ -135,10 +137,11 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     home = f.home;
   };
 
-  const frameFor = (view: ViewName) =>
-    view === 'yard' || view === 'panel' || view === 'floats'
-      ? home
-      : camera.around(works.partBox(view), Math.max(2.4, home.scale));
+  const frameFor = (view: ViewName): Frame => {
+    if (view === 'yard') return { ...(worksAt ?? home), scale: home.scale };
+    if (view === 'panel' || view === 'floats') return home;
+    return camera.around(works.partBox(view), Math.max(2.4, home.scale));
+  };
 
   const refresh = () => {
     if (disposed) return;
@@ -161,6 +164,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       shown = next;
       return;
     }
+    if (shown === works) worksAt = camera.target;
     if (next !== shown) {
       if (leaving !== null) leaving.root.visible = false;
       leaving = shown;
@@ -181,9 +185,10 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     refresh();
   };
 
-  const moveTo = (frame: typeof camera.now, smooth: boolean) => {
+  const moveTo = (frame: Frame, smooth: boolean) => {
     if (smooth && !still) camera.glide(frame);
     else camera.jump(frame);
+    if (shown === works) worksAt = camera.target;
     refresh();
   };
 
@@ -253,9 +258,10 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
         true,
       ),
     panTo(part) {
-      if (shown !== works) return;
       const b = works.partBox(part);
-      moveTo({ ...camera.target, x: b.x + b.width / 2, y: b.y + b.height / 2 }, true);
+      const there = { x: b.x + b.width / 2, y: b.y + b.height / 2 };
+      if (shown === works) moveTo({ ...camera.target, ...there }, true);
+      else worksAt = { scale: 1, ...there };
     },
     zoom: (by) =>
       moveTo(
@@ -291,28 +297,4 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       heard.clear();
     },
   };
-}
-
-function holds(outer: Box, inner: Box): boolean {
-  return (
-    inner.x >= outer.x - 0.5 &&
-    inner.y >= outer.y - 0.5 &&
-    inner.x + inner.width <= outer.x + outer.width + 0.5 &&
-    inner.y + inner.height <= outer.y + outer.height + 0.5
-  );
-}
-
-function union(a: Box, b: Box): Box {
-  const x = Math.min(a.x, b.x);
-  const y = Math.min(a.y, b.y);
-  return box(x, y, Math.max(a.x + a.width, b.x + b.width) - x, Math.max(a.y + a.height, b.y + b.height) - y);
-}
-
-/** The letters are painted into the sheets, so the typeface has to be there first; without it the next best serves. */
-async function fontsReady(): Promise<void> {
-  try {
-    await Promise.all([400, 700].map((w) => document.fonts.load(`${w} 14px ${FONT}`)));
-  } catch {
-    // A missing typeface is no reason to show no picture.
-  }
 }

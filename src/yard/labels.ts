@@ -17,46 +17,40 @@ export const NUMBERED: readonly PartId[] = [
 export const partName = (part: PartId): Message => ({ id: `part.${part}` });
 export const floatName = (id: FloatId): Message => ({ id: `yard.float.${id}` });
 
-/** Every id of the close-ups, so that a test can hold the words to them. */
-export const CLOSEUP_LABELS = [
-  'yard.panel.alarm',
-  'yard.panel.compressor',
-  'yard.panel.pump',
-  'yard.panel.on',
-  'yard.panel.trip',
-  'yard.panel.off',
-  'yard.panel.timer',
-  'yard.panel.airSwitch',
-  'yard.panel.relay',
-  'yard.panel.selector',
-  'yard.panel.hand',
-  'yard.panel.auto',
-  'yard.panel.hours',
-  'yard.panel.cycles',
-  'yard.panel.silence',
-  'yard.panel.test',
-  'yard.panel.buzzer',
-  'yard.panel.reset',
-  'yard.panel.reset1',
-  'yard.panel.reset2',
-  'yard.panel.reset3',
-  'yard.panel.reset4',
-  'yard.float.stop',
-  'yard.float.dose',
-  'yard.float.override',
-  'yard.float.high-water',
-  'yard.floats.tree',
-  'yard.floats.pump',
-  'yard.floats.intake',
-  'yard.floats.discharge',
-  'yard.floats.checkValve',
-  'yard.floats.inlet',
-  'yard.floats.core',
-  'yard.floats.made',
-  'yard.floats.open',
-  'yard.floats.unknown',
-] as const;
-export type CloseupLabel = (typeof CLOSEUP_LABELS)[number];
+/** What stands on the close-ups. */
+export type CloseupLabel =
+  | 'yard.panel.alarm'
+  | 'yard.panel.compressor'
+  | 'yard.panel.pump'
+  | 'yard.panel.on'
+  | 'yard.panel.trip'
+  | 'yard.panel.off'
+  | 'yard.panel.timer'
+  | 'yard.panel.airSwitch'
+  | 'yard.panel.relay'
+  | 'yard.panel.selector'
+  | 'yard.panel.hand'
+  | 'yard.panel.auto'
+  | 'yard.panel.hours'
+  | 'yard.panel.cycles'
+  | 'yard.panel.silence'
+  | 'yard.panel.test'
+  | 'yard.panel.buzzer'
+  | 'yard.panel.reset'
+  | 'yard.panel.reset1'
+  | 'yard.panel.reset2'
+  | 'yard.panel.reset3'
+  | 'yard.panel.reset4'
+  | 'yard.floats.tree'
+  | 'yard.floats.pump'
+  | 'yard.floats.intake'
+  | 'yard.floats.discharge'
+  | 'yard.floats.checkValve'
+  | 'yard.floats.inlet'
+  | 'yard.floats.core'
+  | 'yard.floats.made'
+  | 'yard.floats.open'
+  | 'yard.floats.unknown';
 
 export const controlName = (id: ControlId): Message => ({ id: `control.${id}` });
 

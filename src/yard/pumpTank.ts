@@ -44,10 +44,10 @@ export function paintPumpTankInk(pen: Pen, layout: Layout, c: ChamberScene, leve
           stroke: INK,
           width: 0.8,
         });
-        if (levelY !== null) paintNeckWater(pen, t.neck, t.inside.y, levelY, c.water, 0);
       }
     }
   });
+  if (levelY !== null) paintNeckWater(pen, t.neck, t.inside.y, levelY, c.water, 0);
   paintCores(pen, t.inside, c.cores, layout.perMetre);
   tree(pen, layout);
   draw(pen, `M${t.inside.x} ${t.inside.y}v${t.inside.height}h${t.inside.width}v${-t.inside.height}`, { width: 1.2 });

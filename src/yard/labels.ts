@@ -47,7 +47,6 @@ export type CloseupLabel =
   | 'yard.floats.discharge'
   | 'yard.floats.checkValve'
   | 'yard.floats.inlet'
-  | 'yard.floats.core'
   | 'yard.floats.made'
   | 'yard.floats.open'
   | 'yard.floats.unknown';
@@ -55,6 +54,12 @@ export type CloseupLabel =
 export const controlName = (id: ControlId): Message => ({ id: `control.${id}` });
 
 export const label = (id: CloseupLabel): Message => ({ id });
+/** How often and how long the timer runs: "5 × 9 min". */
+export const runs = (starts: number, run_min: number): Message => ({
+  id: 'yard.panel.runs',
+  values: { n: starts, run: { measure: 'duration_min', value: run_min, resolution: 1 } },
+});
+
 /** Time of day. */
 export const clock = (s: number): Message => ({
   id: 'word.clock',

@@ -1,6 +1,6 @@
 /** The dials of the open panel: the timer's day and the air switch's gauge. */
 import { ALARM, CARD, GOOD, INK, PAPER, PENCIL } from './ink.ts';
-import { clock, label, pressure } from './labels.ts';
+import { clock, label, pressure, runs } from './labels.ts';
 import type { Look } from './panelDoors.ts';
 import { DIAL, GAUGE } from './panelPlan.ts';
 import { box, disc, draw, type Pen, rect, write } from './pen.ts';
@@ -83,7 +83,7 @@ export function paintTimer(pen: Pen, look: Look): void {
   const first = t.starts_s[0];
   const last = t.starts_s[t.starts_s.length - 1];
   if (first !== undefined && last !== undefined) {
-    write(pen, `${t.starts_s.length} × ${t.run_min} min`, x + r + 45, y + 6, {
+    write(pen, text(runs(t.starts_s.length, t.run_min)), x + r + 45, y + 6, {
       size: size * 0.9,
       weight: 700,
       align: 'center',

@@ -44,7 +44,6 @@ const LINES: Readonly<Record<string, string>> = {
   'yard.panel.reset2': 'Wait one minute',
   'yard.panel.reset3': 'On: left to right',
   'yard.panel.reset4': 'Watch the lamp',
-  'yard.panel.locked': 'Locked out',
   'yard.float.stop': 'Stop',
   'yard.float.dose': 'Dose',
   'yard.float.override': 'Override',
@@ -55,7 +54,6 @@ const LINES: Readonly<Record<string, string>> = {
   'yard.floats.discharge': 'Discharge',
   'yard.floats.checkValve': 'Check valve',
   'yard.floats.inlet': 'Inlet',
-  'yard.floats.core': 'Core',
   'yard.floats.made': 'closed',
   'yard.floats.open': 'open',
   'yard.floats.unknown': 'not measured',
@@ -64,6 +62,7 @@ const LINES: Readonly<Record<string, string>> = {
 function text(m: Message): string {
   const v = m.values ?? {};
   if (m.id === 'note') return String(v.text);
+  if (m.id === 'yard.panel.runs') return `${String(v.n)} × 9 min`;
   if (m.id.startsWith('part.')) return NAMES[m.id.slice(5)] ?? m.id;
   const q = Object.values(v)[0];
   if (q !== undefined && typeof q === 'object' && 'measure' in q) {

@@ -1,0 +1,33 @@
+import { useEffect } from 'preact/hooks';
+import { CallScreen } from './call/call.tsx';
+import { DebriefScreen } from './debrief/debrief.tsx';
+import { type Desk, DeskContext, useDesk } from './desk.ts';
+import { Troubles } from './screen.tsx';
+import { StartScreen } from './start/start.tsx';
+
+export function App({ desk }: { desk: Desk }) {
+  return (
+    <DeskContext.Provider value={desk}>
+      <Troubles />
+      <Screen />
+    </DeskContext.Provider>
+  );
+}
+
+function Screen() {
+  const desk = useDesk();
+  const route = desk.route.value;
+  const language = desk.words.value.language;
+  useEffect(() => {
+    document.documentElement.lang = language;
+    document.title = `${desk.t(`title.${route.screen}`)} · ${desk.t('app.name')}`;
+  }, [desk, language, route]);
+  switch (route.screen) {
+    case 'call':
+      return <CallScreen key={route.callId} callId={route.callId} />;
+    case 'debrief':
+      return <DebriefScreen key={route.key} recordKey={route.key} />;
+    default:
+      return <StartScreen />;
+  }
+}

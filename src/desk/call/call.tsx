@@ -1,0 +1,72 @@
+import { useEffect, useState } from 'preact/hooks';
+import { Bar } from '../bar.tsx';
+import { ClockBar } from '../clock-bar.tsx';
+import { useDesk } from '../desk.ts';
+import { ScreenTitle } from '../screen.tsx';
+import { AlarmBand } from './alarm-band.tsx';
+import { EndDialog } from './end-dialog.tsx';
+import { Hand } from './hand.tsx';
+import { useCallKeys } from './keys.ts';
+import { NewsStrip } from './news-strip.tsx';
+import { Notebook } from './notebook.tsx';
+import { PartStrip } from './part-strip.tsx';
+import { Sheet } from './sheet.tsx';
+import { useSounds } from './sounds.ts';
+import { Stage } from './stage.tsx';
+import { Suspects } from './suspects.tsx';
+import { type Tab, Tabs } from './tabs.tsx';
+
+/** A call being worked on. */
+export function CallScreen({ callId }: { callId: string }) {
+  const desk = useDesk();
+  const { session } = desk;
+  const [tab, setTab] = useState<Tab>('hand');
+  useEffect(() => {
+    void begin();
+    async function begin() {
+      const progress = await desk.store.progressOf(callId);
+      if (progress === undefined) await session.open(callId);
+      else await session.resume(progress.saved);
+      if (session.view.value === null) desk.go({ screen: 'start' });
+    }
+  }, [desk, session, callId]);
+  useCallKeys(session);
+  useSounds(desk);
+
+  const view = session.view.value;
+  if (view === null) {
+    return (
+      <div class="call">
+        <Bar />
+        <main class="waiting">
+          <ScreenTitle>{desk.t('call.opening')}</ScreenTitle>
+        </main>
+      </div>
+    );
+  }
+  const title = desk.local(view.title);
+  return (
+    <div class={session.closeUp.value === 'yard' ? 'call' : 'call close-up'}>
+      <Bar subtitle={title}>
+        <ClockBar />
+      </Bar>
+      <main>
+        <ScreenTitle hidden>{title}</ScreenTitle>
+        <AlarmBand view={view} />
+        <Stage view={view} />
+        <PartStrip view={view} onGo={() => setTab('hand')} />
+        <NewsStrip view={view} />
+        <Tabs tab={tab} onTab={setTab} notes={view.notebook.length} />
+        <div class="bench" data-tab={tab}>
+          <Sheet view={view} />
+          <Hand view={view} />
+          <div class="notes-column">
+            <Notebook view={view} />
+            <Suspects view={view} />
+          </div>
+        </div>
+      </main>
+      <EndDialog view={view} />
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+import type { ActionView, CallView } from '../../calls/view.ts';
+import { PART_IDS, type PartId } from '../../scene/types.ts';
+import { useDesk } from '../desk.ts';
+import { Icon } from '../icons.tsx';
+import type { Hotspot } from '../picture.ts';
+import { ActionButton } from './action-button.tsx';
+
+interface Props {
+  readonly spots: readonly Hotspot[];
+  readonly view: CallView;
+  readonly menu: readonly ActionView[];
+  readonly onMenu: (actions: readonly ActionView[]) => void;
+}
+
+/** Least side of a target, CSS pixels. */
+const LEAST = 24;
+
+/** Real buttons over the drawing, in the order the water takes: parts to go to, or controls to work by hand. */
+export function Hotspots({ spots, view, menu, onMenu }: Props) {
+  const desk = useDesk();
+  const { session } = desk;
+  const ordered = [...spots].sort((a, b) => rank(a.id) - rank(b.id));
+  return (
+    <div class="hotspots">
+      {ordered.map((spot) => {
+        const actions = actionsFor(view, spot.id);
+        return isPart(spot.id) ? (
+          <button
+            key={spot.id}
+            type="button"
+            class="hotspot"
+            style={place(spot)}
+            aria-pressed={session.part.value === spot.id}
+            onClick={() => isPart(spot.id) && session.select(spot.id)}
+          >
+            <span class="vh">{desk.t(`part.${spot.id}`)}</span>
+          </button>
+        ) : (
+          <button
+            key={spot.id}
+            type="button"
+            class="hotspot control"
+            style={place(spot)}
+            aria-disabled={actions.length === 0}
+            aria-haspopup={actions.length > 1 ? 'menu' : undefined}
+            onClick={() => {
+              const [only] = actions;
+              if (actions.length === 1 && only?.available === true) session.press(only);
+              else onMenu(actions);
+            }}
+          >
+            <span class="vh">{controlName(desk.t, spot.id)}</span>
+          </button>
+        );
+      })}
+      {menu.length > 0 && <ControlMenu actions={menu} onDone={() => onMenu([])} />}
+    </div>
+  );
+}
+
+function ControlMenu({ actions, onDone }: { actions: readonly ActionView[]; onDone: () => void }) {
+  const desk = useDesk();
+  return (
+    <div class="card control-menu" role="group" aria-label={desk.t('call.choose')}>
+      <ul onClick={onDone}>
+        {actions.map((one) => (
+          <ActionButton key={one.action.id} action={one} />
+        ))}
+      </ul>
+      <button type="button" class="secondary" onClick={onDone}>
+        <Icon name="cross" /> {desk.t('form.back')}
+      </button>
+    </div>
+  );
+}
+
+function place(spot: Hotspot) {
+  const width = Math.max(spot.width, LEAST);
+  const height = Math.max(spot.height, LEAST);
+  return {
+    left: `${spot.x - (width - spot.width) / 2}px`,
+    top: `${spot.y - (height - spot.height) / 2}px`,
+    width: `${width}px`,
+    height: `${height}px`,
+  };
+}
+
+function isPart(id: string): id is PartId {
+  return (PART_IDS as readonly string[]).includes(id);
+}
+
+function rank(id: string): number {
+  const at = (PART_IDS as readonly string[]).indexOf(id);
+  return at < 0 ? PART_IDS.length : at;
+}
+
+/** Every action that works this control, those that can be done now first. */
+function actionsFor(view: CallView, control: string): ActionView[] {
+  const all = view.parts.flatMap((part) => part.actions.filter((one) => one.control === control));
+  const open = all.filter((one) => one.available);
+  return open.length > 0 ? open : all;
+}
+
+function controlName(t: ReturnType<typeof useDesk>['t'], id: string): string {
+  switch (id) {
+    case 'breaker-alarm':
+    case 'breaker-compressor':
+    case 'breaker-pump':
+    case 'selector':
+    case 'silence':
+    case 'test':
+    case 'timer':
+    case 'float-stop':
+    case 'float-dose':
+    case 'float-override':
+    case 'float-high-water':
+      return t(`control.${id}`);
+    default:
+      return id;
+  }
+}

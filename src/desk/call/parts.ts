@@ -1,0 +1,24 @@
+import type { PartView } from '../../calls/view.ts';
+import type { PartId } from '../../scene/types.ts';
+
+/** The parts that water passes through are numbered along its way, in the picture and in every list. */
+const IN_FLOW: readonly PartId[] = [
+  'trash-tank',
+  'aeration',
+  'clarifier',
+  'disinfection',
+  'pump-tank',
+  'disc-filter',
+  'spray-field',
+];
+
+/** The number a part carries, or null where it carries none. */
+export function flowNumber(part: PartView['id']): number | null {
+  const at = IN_FLOW.findIndex((one) => one === part);
+  return at < 0 ? null : at + 1;
+}
+
+/** The part that is shown, or the first one where the chosen one is not on this call. */
+export function partShown(parts: readonly PartView[], chosen: PartView['id']): PartView | undefined {
+  return parts.find((one) => one.id === chosen) ?? parts[0];
+}

@@ -1,0 +1,58 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { CallView, StageView } from '../../calls/view.ts';
+import { useDesk } from '../desk.ts';
+import { Icon } from '../icons.tsx';
+import { Said } from '../screen.tsx';
+
+/** What was said when the phone rang, and how far the call has come. */
+export function Sheet({ view }: { view: CallView }) {
+  const desk = useDesk();
+  const nextTime = desk.lines.value.find((one) => one.callId === view.callId)?.nextTime ?? '';
+  const card = useRef<HTMLElement>(null);
+  const now = useRef<HTMLLIElement>(null);
+  // Keeps the current stage in sight inside the card, without moving the page.
+  useEffect(() => {
+    const sheet = card.current;
+    const row = now.current;
+    if (sheet === null || row === null || sheet.scrollHeight <= sheet.clientHeight) return;
+    sheet.scrollTop = Math.max(0, row.offsetTop - sheet.clientHeight / 2);
+  }, [view.stage]);
+  return (
+    <section ref={card} class="card sheet" aria-labelledby="sheet-title">
+      <h2 id="sheet-title">{desk.t('tab.sheet')}</h2>
+      {nextTime !== '' && (
+        <p class="next-time">
+          <span class="label">{desk.t('call.nextTime')}</span> {nextTime}
+        </p>
+      )}
+      {view.said.map((line) => (
+        <blockquote key={line.en}>{desk.local(line)}</blockquote>
+      ))}
+      <ol class="stages">
+        {view.stages.map((stage) => (
+          <li key={stage.id} class={stage.state} ref={stage.state === 'now' ? now : null}>
+            <StageMark state={stage.state} />
+            <span>
+              {desk.t(`stage.${stage.id}`)}
+              <span class="vh"> ({desk.t(`stage.state.${stage.state}`)})</span>
+              {stage.note !== undefined && (
+                <span class="stage-note">
+                  <Said message={stage.note} />
+                </span>
+              )}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function StageMark({ state }: { state: StageView['state'] }) {
+  return (
+    <span class="stage-mark" aria-hidden="true">
+      {state === 'done' && <Icon name="check" />}
+      {state === 'skipped' && <Icon name="cross" />}
+    </span>
+  );
+}

@@ -1,0 +1,138 @@
+import type { DebriefView } from '../../calls/view.ts';
+import { formatClock } from '../../words/measure.ts';
+import { useDesk } from '../desk.ts';
+import { Icon } from '../icons.tsx';
+import { Said } from '../screen.tsx';
+
+interface Props {
+  readonly debrief: DebriefView;
+}
+
+/** What was wrong all along, and the short account that goes with it. */
+export function Truth({ debrief }: Props) {
+  const desk = useDesk();
+  return (
+    <section class="card truth" aria-labelledby="truth-title">
+      <h2 id="truth-title">{desk.t('debrief.truth')}</h2>
+      {debrief.truth.map((one, index) => (
+        <p key={`${one.id}${index}`} class="fact">
+          <Said message={one} />
+        </p>
+      ))}
+      <p class="story">{desk.local(debrief.story)}</p>
+    </section>
+  );
+}
+
+/** The score, line by line, each with its reason. */
+export function Score({ debrief }: Props) {
+  const desk = useDesk();
+  return (
+    <section class="card score" aria-labelledby="score-title">
+      <h2 id="score-title">{desk.t('debrief.score')}</h2>
+      <table>
+        <thead class="vh">
+          <tr>
+            <th scope="col">{desk.t('debrief.score.line')}</th>
+            <th scope="col">{desk.t('debrief.score.points')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {debrief.lines.map((line) => (
+            <tr key={line.id}>
+              <th scope="row">
+                {desk.t(`score.${line.id}`)}
+                <span class="reason">
+                  <Said message={line.reason} />
+                </span>
+              </th>
+              <td class={line.points >= line.of ? 'good' : line.points <= 0 ? 'bad' : ''}>
+                {line.id === 'safety' ? (
+                  desk.t(line.points >= line.of ? 'debrief.tag.kept' : 'debrief.tag.broken')
+                ) : (
+                  <>
+                    <strong>{Math.round(line.points)}</strong>
+                    <span class="of"> / {line.of}</span>
+                  </>
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">{desk.t('debrief.score.whole')}</th>
+            <td>
+              <strong>{Math.round(debrief.score)}</strong>
+              <span class="of"> / 100</span>
+            </td>
+          </tr>
+        </tfoot>
+      </table>
+    </section>
+  );
+}
+
+/** What it cost in time, money and harm, beside the reference from the same facts. */
+export function Costs({ debrief }: Props) {
+  const desk = useDesk();
+  return (
+    <section class="card costs" aria-labelledby="costs-title">
+      <h2 id="costs-title">{desk.t('debrief.costs')}</h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span class="vh">{desk.t('debrief.costs.what')}</span>
+            </th>
+            <th scope="col">{desk.t('debrief.costs.done')}</th>
+            <th scope="col">{desk.t('debrief.costs.reference')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {debrief.costs.map((line, index) => (
+            <tr key={`${line.label.id}${index}`}>
+              <th scope="row">
+                <Said message={line.label} />
+              </th>
+              <td>
+                <strong>
+                  <Said message={line.done} />
+                </strong>
+              </td>
+              <td>
+                <Said message={line.reference} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** Where to look again: each flag with its moment. */
+export function Flags({ debrief }: Props) {
+  const desk = useDesk();
+  return (
+    <section class="card flags" aria-labelledby="flags-title">
+      <h2 id="flags-title">{desk.t('debrief.flags')}</h2>
+      {debrief.flags.length === 0 && (
+        <p class="good">
+          <Icon name="check" /> {desk.t('debrief.flags.none')}
+        </p>
+      )}
+      <ul>
+        {debrief.flags.map((flag, index) => (
+          <li key={`${flag.id}${index}`}>
+            <Icon name="flag" />
+            <p>
+              <Said message={flag.text} />
+            </p>
+            <span class="time">{formatClock((flag.at_ms - debrief.startOfDay_ms) / 1000)}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

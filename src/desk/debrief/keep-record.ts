@@ -1,0 +1,18 @@
+import type { Desk } from '../desk.ts';
+import { EngineError } from '../engine.ts';
+
+/** Hands the record over as a JSON file. */
+export async function keepRecord(desk: Desk): Promise<void> {
+  try {
+    const { record, fileName } = await desk.engine.ask({ kind: 'record' });
+    const file = new Blob([`${JSON.stringify(record, null, 2)}\n`], { type: 'application/json' });
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(file);
+    link.download = fileName;
+    link.click();
+    // The download holds the blob by now; a browser that is slow to start it still has a minute.
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  } catch (error) {
+    desk.fail(error instanceof EngineError ? error.told : { id: 'trouble.engine' });
+  }
+}

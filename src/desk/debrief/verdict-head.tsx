@@ -1,0 +1,47 @@
+import type { DebriefView } from '../../calls/view.ts';
+import { useDesk } from '../desk.ts';
+import { Icon } from '../icons.tsx';
+import { Said, ScreenTitle } from '../screen.tsx';
+
+/** The outcome at a glance, over a strip of lawn, with tags hung beside it. */
+export function VerdictHead({ debrief }: { debrief: DebriefView }) {
+  const { t } = useDesk();
+  const safe = debrief.lines.every((line) => line.id !== 'safety' || line.points >= line.of);
+  const minutes = debrief.done.reduce((sum, block) => sum + (block.to_ms - block.from_ms) / 60_000, 0);
+  return (
+    <section class="verdict-head">
+      <div class="verdict-words">
+        <ScreenTitle>
+          <Said message={debrief.verdict} />
+        </ScreenTitle>
+        <p class={debrief.passed ? 'good' : 'bad'}>
+          <Icon name={debrief.passed ? 'check' : 'flag'} />
+          <strong>{t(debrief.passed ? 'debrief.passed' : 'debrief.failed')}</strong>{' '}
+          {t(safe ? 'debrief.safe' : 'debrief.unsafe')}
+        </p>
+      </div>
+      <ul class="tags">
+        <Tag big={String(Math.round(debrief.score))} small={t('debrief.tag.score')} />
+        <Tag
+          big={t(safe ? 'debrief.tag.kept' : 'debrief.tag.broken')}
+          small={t('debrief.tag.safety')}
+          tone={safe ? 'good' : 'bad'}
+        />
+        <Tag big={String(debrief.flags.length)} small={t('debrief.tag.flags', { n: debrief.flags.length })} />
+        <Tag
+          big={t('call.minutes', { m: { measure: 'duration_min', value: minutes } })}
+          small={t('debrief.tag.time')}
+        />
+      </ul>
+    </section>
+  );
+}
+
+function Tag({ big, small, tone = '' }: { big: string; small: string; tone?: string }) {
+  return (
+    <li class={`tag ${tone}`}>
+      <strong>{big}</strong>
+      <span>{small}</span>
+    </li>
+  );
+}

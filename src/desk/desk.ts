@@ -1,0 +1,131 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { LocalText, Message, MessageValue } from '../service/message.ts';
+import { type Speak, speak } from '../words/speak.ts';
+import type { Units } from '../words/units.ts';
+import { type Key, type Language, loadWords, type Words } from '../words/words.ts';
+import { type Engine, EngineError } from './engine.ts';
+import type { OpenPicture, OpenSounds } from './picture.ts';
+import type { CallCard } from './protocol.ts';
+import { type Route, readRoute, writeRoute } from './routes.ts';
+import { createSession, type Session } from './session.ts';
+import type { FinishedEntry, Store } from './store.ts';
+import type { Line, Progress, Settings } from './stored.ts';
+
+/** What the desk is built on; a test brings its own. */
+export interface DeskParts {
+  readonly engine: Engine;
+  readonly openStore: (trouble: (what: 'memory' | 'unread' | 'full') => void) => Promise<Store>;
+  readonly openPicture?: OpenPicture;
+  readonly openSounds?: OpenSounds;
+  readonly wallClock: () => number;
+}
+
+/** Everything the screens share. */
+export interface Desk {
+  readonly engine: Engine;
+  readonly store: Store;
+  readonly openPicture: OpenPicture | undefined;
+  readonly openSounds: OpenSounds | undefined;
+  readonly settings: ReadonlySignal<Settings>;
+  readonly words: ReadonlySignal<Words>;
+  readonly speak: ReadonlySignal<Speak>;
+  readonly stillWanted: ReadonlySignal<boolean>;
+  readonly route: ReadonlySignal<Route>;
+  readonly troubles: Signal<readonly Message[]>;
+  readonly calls: Signal<readonly CallCard[]>;
+  readonly progress: Signal<readonly Progress[]>;
+  readonly finished: Signal<readonly FinishedEntry[]>;
+  readonly lines: Signal<readonly Line[]>;
+  readonly session: Session;
+  /** A text of the screens' own. */
+  t(key: Key, values?: Readonly<Record<string, MessageValue>>): string;
+  /** A text that came from a data file. */
+  local(text: LocalText): string;
+  change(settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still'>>): Promise<void>;
+  go(route: Route): void;
+  refreshShelves(): Promise<void>;
+  fail(told: Message): void;
+}
+
+export async function createDesk(parts: DeskParts): Promise<Desk> {
+  const troubles = signal<readonly Message[]>([]);
+  const fail = (told: Message) => {
+    if (!troubles.value.some((one) => one.id === told.id)) troubles.value = [...troubles.value, told];
+  };
+  const store = await parts.openStore((what) => fail({ id: `trouble.store.${what}` }));
+  const settings = signal(await store.settings());
+  const words = signal(await loadWords(settings.value.language));
+  const said = computed(() => speak(words.value, settings.value.units));
+  const route = signal<Route>(readRoute(location.hash));
+  addEventListener('hashchange', () => {
+    route.value = readRoute(location.hash);
+  });
+  const calm = matchMedia('(prefers-reduced-motion: reduce)');
+  const calmAsked = signal(calm.matches);
+  calm.addEventListener('change', () => {
+    calmAsked.value = calm.matches;
+  });
+  const { engine, wallClock } = parts;
+  const calls = signal<readonly CallCard[]>([]);
+  const progress = signal<readonly Progress[]>([]);
+  const finished = signal<readonly FinishedEntry[]>([]);
+  const lines = signal<readonly Line[]>([]);
+
+  const desk: Desk = {
+    engine,
+    store,
+    openPicture: parts.openPicture,
+    openSounds: parts.openSounds,
+    settings,
+    words,
+    speak: said,
+    stillWanted: computed(() => settings.value.still || calmAsked.value),
+    route,
+    troubles,
+    calls,
+    progress,
+    finished,
+    lines,
+    session: createSession({ engine, store, wallClock, fail }),
+    t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
+    local: (text) => text[words.value.language],
+    async change(some) {
+      const next = { ...settings.value, ...some };
+      if (next.language !== words.value.language) words.value = await loadWords(next.language);
+      settings.value = next;
+      await store.putSettings(next);
+    },
+    go(next) {
+      location.hash = writeRoute(next);
+    },
+    async refreshShelves() {
+      [progress.value, finished.value, lines.value] = await Promise.all([
+        store.progress(),
+        store.finished(),
+        store.lines(),
+      ]);
+    },
+    fail,
+  };
+  await Promise.all([desk.refreshShelves(), listCalls(engine, calls, fail)]);
+  return desk;
+}
+
+async function listCalls(engine: Engine, calls: Signal<readonly CallCard[]>, fail: (told: Message) => void) {
+  try {
+    calls.value = (await engine.ask({ kind: 'list' })).calls;
+  } catch (error) {
+    fail(error instanceof EngineError ? error.told : { id: 'trouble.engine' });
+  }
+}
+
+export const DeskContext = createContext<Desk | null>(null);
+
+/** The desk of the page one is in. */
+export function useDesk(): Desk {
+  const desk = useContext(DeskContext);
+  if (desk === null) throw new Error('used outside of a desk');
+  return desk;
+}

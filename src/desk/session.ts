@@ -1,0 +1,221 @@
+import { type Signal, signal } from '@preact/signals';
+import type { Action, ActionView, CallView, PartView } from '../calls/view.ts';
+import type { Message } from '../service/message.ts';
+import { type Rate, startClockwork } from './clockwork.ts';
+import { type Engine, EngineError } from './engine.ts';
+import type { ViewName } from './picture.ts';
+import type { SavedCall } from './protocol.ts';
+import type { Store } from './store.ts';
+
+/** What just changed, for the news strip and the live region. */
+export interface News {
+  readonly key: number;
+  readonly at_s: number;
+  readonly messages: readonly Message[];
+  readonly refused: boolean;
+}
+
+/** One call being worked on: the last view of it, the clock, and the one way in for everything a person does. */
+export interface Session {
+  readonly view: Signal<CallView | null>;
+  readonly rate: Signal<Rate>;
+  /** What is being waited for, so that nothing is pressed twice. */
+  readonly busy: Signal<'open' | 'act' | 'seek' | null>;
+  readonly part: Signal<PartView['id']>;
+  readonly closeUp: Signal<ViewName>;
+  readonly news: Signal<News | null>;
+  /** The action whose form is open. */
+  readonly asking: Signal<ActionView | null>;
+  /** Key of the finished record once the call has ended. */
+  readonly finishedKey: Signal<number | null>;
+  open(callId: string): Promise<void>;
+  resume(saved: SavedCall): Promise<void>;
+  dispatch(action: Action): Promise<void>;
+  /** Does an action, or opens its form where it has one. */
+  press(action: ActionView): void;
+  tick(fault: string, on: boolean): Promise<void>;
+  setRate(rate: Rate): void;
+  runToNextChange(): Promise<void>;
+  select(part: PartView['id']): void;
+  /** Saves and lets go of the call, to come back to later. */
+  leave(): Promise<void>;
+}
+
+interface Needs {
+  readonly engine: Engine;
+  readonly store: Store;
+  readonly wallClock: () => number;
+  readonly fail: (told: Message) => void;
+}
+
+const SAVE_EVERY_MS = 3000;
+const LOOK_AHEAD_MS = 48 * 3_600_000;
+
+export function createSession({ engine, store, wallClock, fail }: Needs): Session {
+  const view = signal<CallView | null>(null);
+  const rate = signal<Rate>(0);
+  const busy = signal<'open' | 'act' | 'seek' | null>(null);
+  const part = signal<PartView['id']>('phone');
+  const closeUp = signal<ViewName>('yard');
+  const news = signal<News | null>(null);
+  const asking = signal<ActionView | null>(null);
+  const finishedKey = signal<number | null>(null);
+  let line: Promise<unknown> = Promise.resolve();
+  let savedAt_ms = 0;
+  let newsKey = 0;
+
+  /** Everything waits its turn, so that an action's instant is the one that was last shown. */
+  function inTurn<T>(work: () => Promise<T>): Promise<T | undefined> {
+    const done = line.then(work).catch((error: unknown) => {
+      rate.value = 0;
+      fail(error instanceof EngineError ? error.told : { id: 'trouble.engine' });
+      return undefined;
+    });
+    line = done;
+    return done;
+  }
+
+  function tell(at: CallView, messages: readonly Message[], refused: boolean) {
+    if (messages.length === 0) return;
+    newsKey += 1;
+    news.value = { key: newsKey, at_s: at.now_ms / 1000, messages, refused };
+  }
+
+  async function show(next: CallView, byAction: boolean, refused?: Message) {
+    const before = view.value;
+    view.value = next;
+    if (refused !== undefined) tell(next, [refused], true);
+    else if (byAction || !sameMessages(before?.changes, next.changes)) tell(next, next.changes, false);
+    if (before?.lamp === 'dark' && next.lamp === 'lit' && rate.value > 1) rate.value = 1;
+    if (next.ended && finishedKey.value === null) await finish(next);
+    else if (byAction || wallClock() - savedAt_ms > SAVE_EVERY_MS) await save();
+  }
+
+  async function save() {
+    const at = view.value;
+    if (at === null || at.ended) return;
+    const { saved } = await engine.ask({ kind: 'save' });
+    savedAt_ms = wallClock();
+    const { callId, stage, clock } = at;
+    await store.putProgress({ version: 1, callId, savedAt: savedAt_ms, stage, clock: { ...clock }, saved });
+  }
+
+  async function finish(ended: CallView) {
+    rate.value = 0;
+    const { saved } = await engine.ask({ kind: 'save' });
+    const { debrief } = await engine.ask({ kind: 'debrief' });
+    const { score, passed } = debrief;
+    const { callId } = ended;
+    const key = await store.addFinished({ version: 1, callId, finishedAt: wallClock(), score, passed, saved });
+    await store.dropProgress(callId);
+    finishedKey.value = key;
+  }
+
+  function clear() {
+    view.value = null;
+    news.value = null;
+    asking.value = null;
+    finishedKey.value = null;
+    rate.value = 0;
+    closeUp.value = 'yard';
+  }
+
+  async function enter(
+    request: { kind: 'open'; callId: string; mode: 'practice' } | { kind: 'resume'; saved: SavedCall },
+  ) {
+    busy.value = 'open';
+    await inTurn(async () => {
+      clear();
+      const reply = await engine.ask(request);
+      const stands = reply.view.scene.standsAt;
+      part.value = stands === 'yard' ? 'house' : stands;
+      await show(reply.view, request.kind === 'open', reply.refused);
+      rate.value = request.kind === 'open' ? 1 : 0;
+    });
+    busy.value = null;
+  }
+
+  const session: Session = {
+    view,
+    rate,
+    busy,
+    part,
+    closeUp,
+    news,
+    asking,
+    finishedKey,
+    open: (callId) => enter({ kind: 'open', callId, mode: 'practice' }),
+    resume: (saved) => enter({ kind: 'resume', saved }),
+    async dispatch(action) {
+      if (busy.value !== null) return;
+      busy.value = 'act';
+      await inTurn(async () => {
+        const at = view.value;
+        if (at === null || at.ended) return;
+        const reply = await engine.ask({ kind: 'act', action, at_ms: at.now_ms });
+        await show(reply.view, true, reply.refused);
+      });
+      busy.value = null;
+    },
+    press(action) {
+      if (!action.available || busy.value !== null) return;
+      if (action.form === undefined || action.form.length === 0) {
+        void session.dispatch(action.action);
+        return;
+      }
+      session.select(action.part);
+      asking.value = action;
+    },
+    async tick(fault, on) {
+      await inTurn(async () => {
+        const at = view.value;
+        if (at === null || at.ended) return;
+        const reply = await engine.ask({ kind: 'tick', fault, on, at_ms: at.now_ms });
+        await show(reply.view, true, reply.refused);
+      });
+    },
+    setRate(next) {
+      if (view.value !== null && !view.value.ended) rate.value = next;
+    },
+    async runToNextChange() {
+      if (busy.value !== null) return;
+      busy.value = 'seek';
+      rate.value = 0;
+      await inTurn(async () => {
+        const at = view.value;
+        if (at === null || at.ended) return;
+        const reply = await engine.ask({ kind: 'nextChange', limit_ms: at.now_ms + LOOK_AHEAD_MS });
+        await show(reply.view, true, reply.refused);
+      });
+      busy.value = null;
+    },
+    select(next) {
+      if (next !== part.value) asking.value = null;
+      part.value = next;
+      if (next !== 'panel' && closeUp.value === 'panel') closeUp.value = 'yard';
+      if (next !== 'pump-tank' && closeUp.value === 'floats') closeUp.value = 'yard';
+    },
+    async leave() {
+      rate.value = 0;
+      await inTurn(save);
+      clear();
+    },
+  };
+
+  startClockwork({
+    rate: () => (busy.value === null ? rate.value : 0),
+    async step(by_ms) {
+      await inTurn(async () => {
+        const at = view.value;
+        if (at === null || at.ended || busy.value !== null) return;
+        const reply = await engine.ask({ kind: 'advance', to_ms: at.now_ms + by_ms });
+        await show(reply.view, false);
+      });
+    },
+  });
+  return session;
+}
+
+function sameMessages(a: readonly Message[] | undefined, b: readonly Message[]): boolean {
+  return b.length === 0 || JSON.stringify(a) === JSON.stringify(b);
+}

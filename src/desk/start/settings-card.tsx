@@ -1,0 +1,79 @@
+import { useDesk } from '../desk.ts';
+import { Icon } from '../icons.tsx';
+
+/** Language, units, sound and motion; kept in this browser. */
+export function SettingsCard() {
+  const desk = useDesk();
+  const { t } = desk;
+  const { language, units, sound, still } = desk.settings.value;
+  return (
+    <section class="card settings-card" aria-labelledby="settings-title">
+      <h2 id="settings-title">{t('set.title')}</h2>
+      <Choice
+        legend={t('set.language')}
+        name="language"
+        value={language}
+        options={[
+          ['en', 'English'],
+          ['es', 'Español'],
+        ]}
+        onChoose={(value) => void desk.change({ language: value })}
+      />
+      <Choice
+        legend={t('set.units')}
+        name="units"
+        value={units}
+        options={[
+          ['us', t('set.units.us')],
+          ['si', t('set.units.si')],
+        ]}
+        onChoose={(value) => void desk.change({ units: value })}
+      />
+      {desk.openSounds !== undefined && (
+        <Switch label={t('set.sound')} on={sound} onFlip={(on) => void desk.change({ sound: on })} />
+      )}
+      <Switch label={t('set.still')} on={still} onFlip={(on) => void desk.change({ still: on })} />
+      <p class="small">{t('set.kept')}</p>
+    </section>
+  );
+}
+
+interface ChoiceProps<V extends string> {
+  readonly legend: string;
+  readonly name: string;
+  readonly value: V;
+  readonly options: readonly (readonly [V, string])[];
+  readonly onChoose: (value: V) => void;
+}
+
+function Choice<V extends string>({ legend, name, value, options, onChoose }: ChoiceProps<V>) {
+  return (
+    <fieldset class="choice">
+      <legend class="vh">{legend}</legend>
+      {options.map(([id, label]) => (
+        <label key={id} lang={name === 'language' ? id : undefined}>
+          <input type="radio" name={name} value={id} checked={id === value} onChange={() => onChoose(id)} />
+          <span>{label}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+interface SwitchProps {
+  readonly label: string;
+  readonly on: boolean;
+  readonly onFlip: (on: boolean) => void;
+}
+
+function Switch({ label, on, onFlip }: SwitchProps) {
+  return (
+    <label class="switch">
+      <span>{label}</span>
+      <input type="checkbox" role="switch" checked={on} onChange={(event) => onFlip(event.currentTarget.checked)} />
+      <span class="knob" aria-hidden="true">
+        <Icon name="check" />
+      </span>
+    </label>
+  );
+}

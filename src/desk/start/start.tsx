@@ -1,0 +1,65 @@
+import { useEffect } from 'preact/hooks';
+import { Bar } from '../bar.tsx';
+import { useDesk } from '../desk.ts';
+import { CautionSign } from '../icons.tsx';
+import { ScreenTitle } from '../screen.tsx';
+import { CallCardView } from './call-card.tsx';
+import { LeftOff } from './left-off.tsx';
+import { SettingsCard } from './settings-card.tsx';
+
+/** The first screen: where one left, the calls there are, what practice is not, and one's settings. */
+export function StartScreen() {
+  const desk = useDesk();
+  useEffect(() => {
+    void desk.session.leave().then(desk.refreshShelves);
+  }, [desk]);
+  return (
+    <div class="start">
+      <Bar />
+      <main>
+        <section class="hero">
+          <img class="hero-art" src={heroUrl} alt="" />
+          <div class="hero-words">
+            <ScreenTitle>{desk.t('start.title')}</ScreenTitle>
+            <p>{desk.t('start.lead')}</p>
+          </div>
+          <LeftOff />
+        </section>
+        <section class="calls" aria-labelledby="calls-title">
+          <h2 id="calls-title">{desk.t('start.calls')}</h2>
+          <ul class="call-cards">
+            {desk.calls.value.map((card, index) => (
+              <CallCardView key={card.id} card={card} number={index + 1} />
+            ))}
+          </ul>
+        </section>
+        <div class="start-foot">
+          <section class="caution-card" aria-labelledby="not-a-licence">
+            <h2 id="not-a-licence">
+              <CautionSign /> {desk.t('start.licence.title')}
+            </h2>
+            <ul>
+              <li>{desk.t('start.licence.1')}</li>
+              <li>{desk.t('start.licence.2')}</li>
+              <li>{desk.t('start.licence.3')}</li>
+              <li>{desk.t('start.licence.4')}</li>
+            </ul>
+            <p class="strong">{desk.t('start.licence.gate')}</p>
+          </section>
+          <section class="card how-card" aria-labelledby="how-title">
+            <h2 id="how-title">{desk.t('start.how.title')}</h2>
+            <ol>
+              <li>{desk.t('start.how.1')}</li>
+              <li>{desk.t('start.how.2')}</li>
+              <li>{desk.t('start.how.3')}</li>
+              <li>{desk.t('start.how.4')}</li>
+            </ol>
+          </section>
+          <SettingsCard />
+        </div>
+      </main>
+    </div>
+  );
+}
+
+const heroUrl = new URL('../art/lawn.svg', import.meta.url).href;

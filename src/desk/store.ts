@@ -1,0 +1,173 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type * as z from 'zod/mini';
+import { DEFAULT_SETTINGS, Finished, Line, Progress, Settings } from './stored.ts';
+
+interface Shelves extends DBSchema {
+  settings: { key: string; value: unknown };
+  progress: { key: string; value: unknown };
+  finished: { key: number; value: unknown };
+  lines: { key: string; value: unknown };
+  /** What could not be read any more, set aside rather than thrown away. */
+  unread: { key: number; value: unknown };
+}
+type Shelf = 'settings' | 'progress' | 'finished' | 'lines';
+
+/** What went wrong with the store, for one visible line each. */
+export type StoreTrouble = 'memory' | 'unread' | 'full';
+
+export interface FinishedEntry extends Finished {
+  readonly key: number;
+}
+
+/** Everything the browser keeps between visits. */
+export interface Store {
+  settings(): Promise<Settings>;
+  putSettings(settings: Settings): Promise<void>;
+  progress(): Promise<Progress[]>;
+  progressOf(callId: string): Promise<Progress | undefined>;
+  putProgress(progress: Progress): Promise<void>;
+  dropProgress(callId: string): Promise<void>;
+  finished(): Promise<FinishedEntry[]>;
+  finishedBy(key: number): Promise<FinishedEntry | undefined>;
+  addFinished(finished: Finished): Promise<number>;
+  lines(): Promise<Line[]>;
+  putLine(line: Line): Promise<void>;
+}
+
+/** Where the values lie: the browser's database, or memory where there is none. */
+interface Backing {
+  all(shelf: Shelf): Promise<{ key: string | number; value: unknown }[]>;
+  get(shelf: Shelf, key: string | number): Promise<unknown>;
+  put(shelf: Shelf, value: unknown, key?: string | number): Promise<string | number>;
+  drop(shelf: Shelf, key: string | number): Promise<void>;
+  setAside(shelf: Shelf, key: string | number, value: unknown): Promise<void>;
+}
+
+const NAME = 'underlawn';
+const VERSION = 1;
+
+/** Opens the store; `trouble` is told, at most once for each kind, what does not work and why it does not matter. */
+export async function openStore(trouble: (what: StoreTrouble) => void): Promise<Store> {
+  const told = new Set<StoreTrouble>();
+  const tell = (what: StoreTrouble) => {
+    if (!told.has(what)) trouble(what);
+    told.add(what);
+  };
+  let backing: Backing;
+  try {
+    backing = inDatabase(await openDatabase());
+  } catch {
+    tell('memory');
+    backing = inMemory();
+  }
+  return overBacking(backing, tell);
+}
+
+function openDatabase(): Promise<IDBPDatabase<Shelves>> {
+  return openDB<Shelves>(NAME, VERSION, {
+    upgrade(db) {
+      db.createObjectStore('settings');
+      db.createObjectStore('progress');
+      db.createObjectStore('finished', { autoIncrement: true });
+      db.createObjectStore('lines');
+      db.createObjectStore('unread', { autoIncrement: true });
+    },
+  });
+}
+
+function inDatabase(db: IDBPDatabase<Shelves>): Backing {
+  return {
+    async all(shelf) {
+      const tx = db.transaction(shelf);
+      const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
+      return keys.map((key, i) => ({ key, value: values[i] }));
+    },
+    get: (shelf, key) => db.get(shelf, key as never),
+    put: (shelf, value, key) => db.put(shelf, value, key as never),
+    drop: (shelf, key) => db.delete(shelf, key as never),
+    async setAside(shelf, key, value) {
+      const tx = db.transaction([shelf, 'unread'], 'readwrite');
+      await Promise.all([
+        tx.objectStore('unread').put?.({ shelf, key, value }),
+        tx.objectStore(shelf).delete?.(key as never),
+        tx.done,
+      ]);
+    },
+  };
+}
+
+function inMemory(): Backing {
+  const shelves = new Map<Shelf, Map<string | number, unknown>>();
+  const of = (shelf: Shelf) => {
+    const found = shelves.get(shelf) ?? new Map<string | number, unknown>();
+    shelves.set(shelf, found);
+    return found;
+  };
+  let last = 0;
+  return {
+    all: async (shelf) => [...of(shelf)].map(([key, value]) => ({ key, value })),
+    get: async (shelf, key) => of(shelf).get(key),
+    async put(shelf, value, key) {
+      const at = key ?? ++last;
+      of(shelf).set(at, value);
+      return at;
+    },
+    async drop(shelf, key) {
+      of(shelf).delete(key);
+    },
+    async setAside(shelf, key) {
+      of(shelf).delete(key);
+    },
+  };
+}
+
+function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Store {
+  async function read<S extends z.ZodMiniType>(shelf: Shelf, schema: S): Promise<[string | number, z.infer<S>][]> {
+    const good: [string | number, z.infer<S>][] = [];
+    for (const { key, value } of await backing.all(shelf)) {
+      const checked = await check(shelf, schema, key, value);
+      if (checked !== undefined) good.push([key, checked]);
+    }
+    return good;
+  }
+  async function check<S extends z.ZodMiniType>(
+    shelf: Shelf,
+    schema: S,
+    key: string | number,
+    value: unknown,
+  ): Promise<z.infer<S> | undefined> {
+    if (value === undefined) return undefined;
+    const parsed = schema.safeParse(value);
+    if (parsed.success) return parsed.data;
+    tell('unread');
+    await backing.setAside(shelf, key, value);
+    return undefined;
+  }
+  async function put(shelf: Shelf, value: unknown, key?: string | number): Promise<number> {
+    try {
+      return Number(await backing.put(shelf, value, key));
+    } catch {
+      tell('full');
+      return Number.NaN;
+    }
+  }
+  const one = async <S extends z.ZodMiniType>(shelf: Shelf, schema: S, key: string | number) =>
+    check(shelf, schema, key, await backing.get(shelf, key));
+
+  return {
+    settings: async () => (await one('settings', Settings, 'settings')) ?? DEFAULT_SETTINGS,
+    putSettings: async (settings) => void (await put('settings', settings, 'settings')),
+    progress: async () => (await read('progress', Progress)).map(([, value]) => value),
+    progressOf: (callId) => one('progress', Progress, callId),
+    putProgress: async (progress) => void (await put('progress', progress, progress.callId)),
+    dropProgress: (callId) => backing.drop('progress', callId),
+    finished: async () => (await read('finished', Finished)).map(([key, value]) => ({ ...value, key: Number(key) })),
+    async finishedBy(key) {
+      const found = await one('finished', Finished, key);
+      return found === undefined ? undefined : { ...found, key };
+    },
+    addFinished: (finished) => put('finished', finished),
+    lines: async () => (await read('lines', Line)).map(([, value]) => value),
+    putLine: async (line) => void (await put('lines', line, line.callId)),
+  };
+}

@@ -24,9 +24,12 @@ export interface Clip {
 
 const TURN = 2 * Math.PI;
 
-/** Compressor at its design point: mains hum at 60 and 120 Hz and their overtones, a breath of air over it. */
+/**
+ * Compressor at its design point: mains hum at 60 and 120 Hz with a breath of air over it. The overtones are strong,
+ * because a telephone's loudspeaker gives nothing below 200 Hz; the ear adds the missing ground.
+ */
 function hum(n: number): Signal {
-  const mains = tone(n, 60, [0.5, 1, 0.24, 0.42, 0.1, 0.2, 0.06, 0.12, 0.03, 0.06, 0, 0.04]);
+  const mains = tone(n, 60, [0.3, 0.7, 0.25, 0.6, 0.15, 0.4, 0.1, 0.28, 0.05, 0.16, 0.03, 0.1]);
   const breath = seamless(n, (length) => filter(noise(length, 11), 'band', 900, 0.6));
   return level(
     mix(
@@ -86,8 +89,8 @@ function buzzer(n: number): Signal {
 
 /** A submersible pump, heard through lid and water: shaft and mains, and the rush in the riser pipe. */
 function pump(n: number): Signal {
-  const shaft = tone(n, 175 / 3, [0.5, 0.5, 0.25, 0.12, 0.08, 0.05]);
-  const mains = tone(n, 120, [0.6, 0.25, 0.12, 0.1, 0.05]);
+  const shaft = tone(n, 175 / 3, [0.3, 0.45, 0.3, 0.25, 0.2, 0.14, 0.1, 0.08]);
+  const mains = tone(n, 120, [0.45, 0.3, 0.2, 0.15, 0.1, 0.06]);
   const rush = seamless(n, (length) => filter(filter(noise(length, 41), 'band', 520, 0.5), 'low', 1800));
   return level(mix(shaft, mains, scale(rush, 0.9)), 0.7);
 }
@@ -137,7 +140,7 @@ function bubbles(n: number): Signal {
   return level(out, 0.65);
 }
 
-/** Water over a weir: a few small, clear bubbles over a thin stream. */
+/** A cup of water poured back: a few small, clear bubbles over a thin stream. */
 function trickle(n: number): Signal {
   const out = scale(
     seamless(n, (length) => filter(filter(noise(length, 71), 'band', 2400, 0.8), 'high', 900)),
@@ -147,7 +150,9 @@ function trickle(n: number): Signal {
   for (let k = 0; k < 46; k++) {
     addRound(out, (n / RATE) * roll(), bubble(900 + 1700 * roll(), 0.1 + 0.4 * roll() * roll(), 0.02 + 0.03 * roll()));
   }
-  return level(out, 0.55);
+  const seconds = n / RATE;
+  const pour = (t: number) => Math.min(1, t / 0.05, (seconds - t) / 0.2);
+  return level(scale(out, pour), 0.55);
 }
 
 /** A relay in the panel. */
@@ -247,7 +252,7 @@ export const CLIPS: readonly Clip[] = [
   { id: 'spray', seconds: 1, loop: true, make: spray },
   { id: 'bubbles', seconds: 1.4, loop: true, make: bubbles },
   { id: 'ring', seconds: 1.4, loop: true, make: ring },
-  { id: 'trickle', seconds: 0.8, loop: true, make: trickle },
+  { id: 'trickle', seconds: 0.8, loop: false, make: trickle },
   { id: 'click', seconds: 0.06, loop: false, make: click },
   { id: 'clack', seconds: 0.14, loop: false, make: clack },
   { id: 'scrape', seconds: 0.5, loop: false, make: scrape },

@@ -3,13 +3,13 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { LocalText, Message, MessageValue } from '../service/message.ts';
 import { type Speak, speak } from '../words/speak.ts';
-import type { Units } from '../words/units.ts';
-import { type Key, type Language, loadWords, type Words } from '../words/words.ts';
+import { type Key, loadWords, type Words } from '../words/words.ts';
 import { type Engine, EngineError } from './engine.ts';
-import type { OpenPicture, OpenSounds } from './picture.ts';
+import type { OpenPicture } from './picture.ts';
 import type { CallCard } from './protocol.ts';
 import { type Route, readRoute, writeRoute } from './routes.ts';
 import { createSession, type Session } from './session.ts';
+import type { OpenSounds } from './sounds.ts';
 import type { FinishedEntry, Store } from './store.ts';
 import type { Line, Progress, Settings } from './stored.ts';
 

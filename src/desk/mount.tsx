@@ -7,5 +7,5 @@ export async function mountDesk(root: HTMLElement, parts: DeskParts): Promise<vo
   const desk = await createDesk(parts);
   root.textContent = '';
   render(<App desk={desk} />, root);
-  document.documentElement.dataset['ready'] = '1';
+  document.documentElement.dataset.ready = '1';
 }

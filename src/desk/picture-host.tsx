@@ -1,22 +1,24 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PartId, Scene } from '../scene/types.ts';
+import type { Hotspot, Yard } from '../yard/index.ts';
 import { useDesk } from './desk.ts';
-import type { Hotspot, Picture, ViewName } from './picture.ts';
+import type { CloseUp } from './picture.ts';
 
 interface Props {
   readonly scene: Scene;
   readonly part: PartId | null;
-  readonly view: ViewName;
+  readonly view: CloseUp;
   readonly onSelect: (part: PartId) => void;
-  readonly children?: (spots: readonly Hotspot[]) => ComponentChildren;
+  readonly children?: (spots: readonly Hotspot[], yard: Yard) => ComponentChildren;
 }
 
 /** Holds the drawn picture: loads it when first needed, keeps it told, and lets it go. */
 export function PictureHost({ scene, part, view, onSelect, children }: Props) {
   const desk = useDesk();
+  const whole = useRef<HTMLDivElement>(null);
   const host = useRef<HTMLDivElement>(null);
-  const [picture, setPicture] = useState<Picture | null>(null);
+  const [yard, setYard] = useState<Yard | null>(null);
   const [spots, setSpots] = useState<readonly Hotspot[]>([]);
   const [failed, setFailed] = useState(false);
   const still = desk.stillWanted.value;
@@ -24,41 +26,42 @@ export function PictureHost({ scene, part, view, onSelect, children }: Props) {
 
   useEffect(() => {
     const at = host.current;
-    if (at === null || desk.openPicture === undefined) return;
+    if (at === null || whole.current === null || desk.openPicture === undefined) return;
     let gone = false;
-    let opened: Picture | undefined;
+    let opened: Yard | undefined;
+    const touch = whole.current;
     desk
-      .openPicture(at, { text: desk.speak.peek(), still: desk.stillWanted.peek(), onSelect })
+      .openPicture(at, { text: desk.speak.peek(), still: desk.stillWanted.peek(), touch, onSelect })
       .then((made) => {
         if (gone) return made.dispose();
         opened = made;
         made.onHotspots(setSpots);
-        setSpots(made.hotspots());
-        setPicture(made);
+        setYard(made);
       })
-      .catch(() => setFailed(true));
+      .catch((error: unknown) => {
+        console.error(error);
+        setFailed(true);
+      });
     return () => {
       gone = true;
       opened?.dispose();
     };
   }, [desk, onSelect]);
 
-  useEffect(() => picture?.draw(scene), [picture, scene]);
-  useEffect(() => picture?.view(view), [picture, view]);
-  useEffect(() => picture?.setStill(still), [picture, still]);
-  useEffect(() => picture?.setText(text), [picture, text]);
+  useEffect(() => yard?.draw(scene), [yard, scene]);
+  useEffect(() => yard?.view(view), [yard, view]);
+  useEffect(() => yard?.setStill(still), [yard, still]);
+  useEffect(() => yard?.setText(text), [yard, text]);
   useEffect(() => {
-    picture?.select(part);
-    if (part !== null) picture?.panTo(part);
-  }, [picture, part]);
+    yard?.select(part);
+    if (part !== null) yard?.panTo(part);
+  }, [yard, part]);
 
   return (
-    <div class="picture">
+    <div class="picture" ref={whole}>
       <div ref={host} class="picture-host" aria-hidden="true" />
-      {picture === null && (
-        <p class="picture-wait">{desk.t(failed ? 'call.picture.failed' : 'call.picture.loading')}</p>
-      )}
-      {picture !== null && children?.(spots)}
+      {yard === null && <p class="picture-wait">{desk.t(failed ? 'call.picture.failed' : 'call.picture.loading')}</p>}
+      {yard !== null && children?.(spots, yard)}
     </div>
   );
 }

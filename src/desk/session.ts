@@ -3,7 +3,7 @@ import type { Action, ActionView, CallView, PartView } from '../calls/view.ts';
 import type { Message } from '../service/message.ts';
 import { type Rate, startClockwork } from './clockwork.ts';
 import { type Engine, EngineError } from './engine.ts';
-import type { ViewName } from './picture.ts';
+import type { CloseUp } from './picture.ts';
 import type { SavedCall } from './protocol.ts';
 import type { Store } from './store.ts';
 
@@ -22,7 +22,7 @@ export interface Session {
   /** What is being waited for, so that nothing is pressed twice. */
   readonly busy: Signal<'open' | 'act' | 'seek' | null>;
   readonly part: Signal<PartView['id']>;
-  readonly closeUp: Signal<ViewName>;
+  readonly closeUp: Signal<CloseUp>;
   readonly news: Signal<News | null>;
   /** The action whose form is open. */
   readonly asking: Signal<ActionView | null>;
@@ -56,7 +56,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   const rate = signal<Rate>(0);
   const busy = signal<'open' | 'act' | 'seek' | null>(null);
   const part = signal<PartView['id']>('phone');
-  const closeUp = signal<ViewName>('yard');
+  const closeUp = signal<CloseUp>('yard');
   const news = signal<News | null>(null);
   const asking = signal<ActionView | null>(null);
   const finishedKey = signal<number | null>(null);

@@ -46,7 +46,7 @@ function ruler(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
   draw(pen, ticks, { stroke: look.seen ? INK : PENCIL, width: 1.1 });
   for (let m = 0.25; m * plan.perMetre < staff.height - 10; m += 0.25) {
     // The number alone: its unit stands on every card beside the staff.
-    const figure = look.text(length(m)).split(' ')[0] ?? '';
+    const figure = look.text(length(m)).split(/\s/)[0] ?? '';
     write(pen, figure, staff.x + staff.width - 3, foot - m * plan.perMetre + look.size * 0.32, {
       size: look.size * 0.78,
       align: 'right',

@@ -31,7 +31,7 @@ export function CallScreen({ callId }: { callId: string }) {
     }
   }, [desk, session, callId]);
   useCallKeys(session);
-  useSounds(desk);
+  const captions = useSounds(desk);
 
   const view = session.view.value;
   if (view === null) {
@@ -53,7 +53,7 @@ export function CallScreen({ callId }: { callId: string }) {
       <main>
         <ScreenTitle hidden>{title}</ScreenTitle>
         <AlarmBand view={view} />
-        <Stage view={view} />
+        <Stage view={view} captions={captions} />
         <PartStrip view={view} onGo={() => setTab('hand')} />
         <NewsStrip view={view} />
         <Tabs tab={tab} onTab={setTab} notes={view.notebook.length} />

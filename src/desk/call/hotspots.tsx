@@ -1,8 +1,8 @@
 import type { ActionView, CallView } from '../../calls/view.ts';
 import { PART_IDS, type PartId } from '../../scene/types.ts';
+import type { Hotspot } from '../../yard/index.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import type { Hotspot } from '../picture.ts';
 import { ActionButton } from './action-button.tsx';
 
 interface Props {
@@ -11,9 +11,6 @@ interface Props {
   readonly menu: readonly ActionView[];
   readonly onMenu: (actions: readonly ActionView[]) => void;
 }
-
-/** Least side of a target, CSS pixels. */
-const LEAST = 24;
 
 /** Real buttons over the drawing, in the order the water takes: parts to go to, or controls to work by hand. */
 export function Hotspots({ spots, view, menu, onMenu }: Props) {
@@ -33,7 +30,7 @@ export function Hotspots({ spots, view, menu, onMenu }: Props) {
             aria-pressed={session.part.value === spot.id}
             onClick={() => isPart(spot.id) && session.select(spot.id)}
           >
-            <span class="vh">{desk.t(`part.${spot.id}`)}</span>
+            <span class="vh">{desk.speak.value(spot.label)}</span>
           </button>
         ) : (
           <button
@@ -49,7 +46,7 @@ export function Hotspots({ spots, view, menu, onMenu }: Props) {
               else onMenu(actions);
             }}
           >
-            <span class="vh">{controlName(desk.t, spot.id)}</span>
+            <span class="vh">{desk.speak.value(spot.label)}</span>
           </button>
         );
       })}
@@ -75,14 +72,7 @@ function ControlMenu({ actions, onDone }: { actions: readonly ActionView[]; onDo
 }
 
 function place(spot: Hotspot) {
-  const width = Math.max(spot.width, LEAST);
-  const height = Math.max(spot.height, LEAST);
-  return {
-    left: `${spot.x - (width - spot.width) / 2}px`,
-    top: `${spot.y - (height - spot.height) / 2}px`,
-    width: `${width}px`,
-    height: `${height}px`,
-  };
+  return { left: `${spot.x}px`, top: `${spot.y}px`, width: `${spot.width}px`, height: `${spot.height}px` };
 }
 
 function isPart(id: string): id is PartId {
@@ -99,23 +89,4 @@ function actionsFor(view: CallView, control: string): ActionView[] {
   const all = view.parts.flatMap((part) => part.actions.filter((one) => one.control === control));
   const open = all.filter((one) => one.available);
   return open.length > 0 ? open : all;
-}
-
-function controlName(t: ReturnType<typeof useDesk>['t'], id: string): string {
-  switch (id) {
-    case 'breaker-alarm':
-    case 'breaker-compressor':
-    case 'breaker-pump':
-    case 'selector':
-    case 'silence':
-    case 'test':
-    case 'timer':
-    case 'float-stop':
-    case 'float-dose':
-    case 'float-override':
-    case 'float-high-water':
-      return t(`control.${id}`);
-    default:
-      return id;
-  }
 }

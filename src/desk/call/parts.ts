@@ -14,7 +14,7 @@ const IN_FLOW: readonly PartId[] = [
 
 /** The number a part carries, or null where it carries none. */
 export function flowNumber(part: PartView['id']): number | null {
-  const at = IN_FLOW.findIndex((one) => one === part);
+  const at = (IN_FLOW as readonly string[]).indexOf(part);
   return at < 0 ? null : at + 1;
 }
 

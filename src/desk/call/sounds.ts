@@ -1,30 +1,33 @@
-import { effect } from '@preact/signals';
+import { effect, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import type { Message } from '../../service/message.ts';
 import type { Desk } from '../desk.ts';
 
-/** Plays what can be heard from where the person stands, for as long as the call is on screen. */
-export function useSounds(desk: Desk): void {
+const VOLUME = 0.7;
+
+/**
+ * Plays what can be heard from where the person stands, for as long as the call is on screen, and gives the captions
+ * of it, which show whether the sound is on or not.
+ */
+export function useSounds(desk: Desk): readonly Message[] {
+  const captions = useSignal<readonly Message[]>([]);
   useEffect(() => {
     if (desk.openSounds === undefined) return;
-    let stop = () => {};
-    let gone = false;
-    void desk.openSounds().then((sounds) => {
-      if (gone) return;
-      stop = effect(() => {
-        const { rate, view } = desk.session;
-        sounds.mute(!desk.settings.value.sound);
-        // Fast or stopped time has no sound of its own.
-        sounds.play(rate.value === 1 ? (view.value?.sounds ?? []) : []);
-      });
-      const unplay = stop;
-      stop = () => {
-        unplay();
-        sounds.play([]);
-      };
+    const sound = desk.openSounds({
+      base: `${document.baseURI.replace(/[^/]*([?#].*)?$/, '')}sounds/`,
+      muted: !desk.settings.peek().sound,
+      volume: VOLUME,
+      onCaption: (next) => {
+        captions.value = next;
+      },
     });
+    const stopMuting = effect(() => sound.setMuted(!desk.settings.value.sound || desk.session.rate.value !== 1));
+    const stopPlaying = effect(() => sound.play(desk.session.view.value?.sounds ?? []));
     return () => {
-      gone = true;
-      stop();
+      stopMuting();
+      stopPlaying();
+      sound.dispose();
     };
-  }, [desk]);
+  }, [desk, captions]);
+  return captions.value;
 }

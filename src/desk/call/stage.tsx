@@ -1,17 +1,21 @@
 import { useState } from 'preact/hooks';
 import type { ActionView, CallView } from '../../calls/view.ts';
+import type { Message } from '../../service/message.ts';
+import type { Yard } from '../../yard/index.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import type { ViewName } from '../picture.ts';
+import type { CloseUp } from '../picture.ts';
 import { PictureHost } from '../picture-host.tsx';
 import { Captions } from './captions.tsx';
 import { Hotspots } from './hotspots.tsx';
 
 /** The close-up that belongs to a part, where there is one. */
-const CLOSE_UPS: Readonly<Record<string, ViewName>> = { panel: 'panel', 'pump-tank': 'floats' };
+const CLOSE_UPS: Readonly<Partial<Record<string, CloseUp>>> = { panel: 'panel', 'pump-tank': 'floats' };
+const ZOOM_STEP = 1.4;
+const PAN_STEP = 160;
 
 /** The cutaway across the width, with real buttons over what can be pressed in it. */
-export function Stage({ view }: { view: CallView }) {
+export function Stage({ view, captions }: { view: CallView; captions: readonly Message[] }) {
   const desk = useDesk();
   const { session } = desk;
   const [menu, setMenu] = useState<readonly ActionView[]>([]);
@@ -31,7 +35,12 @@ export function Stage({ view }: { view: CallView }) {
         view={closeUp}
         onSelect={session.select}
       >
-        {(spots) => <Hotspots spots={spots} view={view} menu={menu} onMenu={setMenu} />}
+        {(spots, yard) => (
+          <>
+            <Hotspots spots={spots} view={view} menu={menu} onMenu={setMenu} />
+            {closeUp === 'yard' && <Moving yard={yard} />}
+          </>
+        )}
       </PictureHost>
       {(offered !== undefined || closeUp !== 'yard') && (
         <button type="button" class="close-up-button" onClick={toggle}>
@@ -39,7 +48,32 @@ export function Stage({ view }: { view: CallView }) {
           {desk.t(closeUp === 'yard' ? (offered === 'panel' ? 'view.panel' : 'view.floats') : 'view.yard')}
         </button>
       )}
-      <Captions cues={view.sounds} />
+      <Captions captions={captions} />
     </section>
+  );
+}
+
+/** Zooming and panning by button, for those who do not drag. */
+function Moving({ yard }: { yard: Yard }) {
+  const { t } = useDesk();
+  return (
+    <div class="moving">
+      <button type="button" class="round" onClick={() => yard.pan(PAN_STEP)}>
+        <Icon name="left" />
+        <span class="vh">{t('view.left')}</span>
+      </button>
+      <button type="button" class="round" onClick={() => yard.pan(-PAN_STEP)}>
+        <Icon name="right" />
+        <span class="vh">{t('view.right')}</span>
+      </button>
+      <button type="button" class="round" onClick={() => yard.zoom(1 / ZOOM_STEP)}>
+        <Icon name="minus" />
+        <span class="vh">{t('view.zoomOut')}</span>
+      </button>
+      <button type="button" class="round" onClick={() => yard.zoom(ZOOM_STEP)}>
+        <Icon name="plus" />
+        <span class="vh">{t('view.zoomIn')}</span>
+      </button>
+    </div>
   );
 }

@@ -70,7 +70,13 @@ function Switch({ label, on, onFlip }: SwitchProps) {
   return (
     <label class="switch">
       <span>{label}</span>
-      <input type="checkbox" role="switch" checked={on} onChange={(event) => onFlip(event.currentTarget.checked)} />
+      <input
+        type="checkbox"
+        role="switch"
+        aria-checked={on}
+        checked={on}
+        onChange={(event) => onFlip(event.currentTarget.checked)}
+      />
       <span class="knob" aria-hidden="true">
         <Icon name="check" />
       </span>

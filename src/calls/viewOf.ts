@@ -1,6 +1,5 @@
 /** Makes the screen's value of a call from the session and the Scene that `scene/known` made of it. */
 import { PLACED_FAULTS } from '../faults/index.ts';
-import type { Scene } from '../scene/types.ts';
 import {
   ACTIONS,
   type ActionDef,
@@ -56,7 +55,7 @@ export function liveFacts(session: CallSession): LiveFacts {
   return perceive(person, unit, readout(unit, session.now_ms / 1000));
 }
 
-export function viewOf(session: CallSession, scene: Scene): CallView {
+export function viewOf(session: CallSession, scene: CallView['scene']): CallView {
   const { call } = session.prepared;
   const { person } = session.service;
   const live = liveFacts(session);

@@ -6,7 +6,7 @@ const MARK: Readonly<Record<Access, string>> = { all: '●', types: '○', none:
 export function importsPage(): string {
   return `# What may import what
 
-<!-- Made by \`node src/tools/run.mjs check-imports --write\` from src/tools/imports/rules.ts. Change it there. -->
+<!-- Made by \`npm run imports\` from src/tools/imports/rules.ts. Change it there. -->
 
 \`npm test\` checks this on every run. A folder of \`src\` may import those before it, never those after it. The row
 imports the column: ${MARK.all} anything, ${MARK.types} types only, from these files: \`scene\`, \`service/message.ts\` and

@@ -135,7 +135,7 @@ function line(id: ScoreLine['id'], points: number, of: number, yes: boolean): Sc
 }
 
 function costReason(used: Spent, reference: Spent): Message {
-  return say('score.cost', {
+  return say('score.spent', {
     minutes: quantity('duration_min', used.minutes, 1),
     money: quantity('money_usd', used.money_usd, 1),
     refMinutes: quantity('duration_min', reference.minutes, 1),

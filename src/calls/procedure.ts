@@ -11,7 +11,8 @@ export const SITE_STEPS = ['safe', 'find', 'cause', 'mend', 'prove', 'record', '
 export type StepId = (typeof PHONE_STEPS)[number] | (typeof SITE_STEPS)[number];
 export type StepState = 'todo' | 'done' | 'skipped' | 'late';
 
-export type ProcedureEvent = { type: StepId | 'close' | 'visit' | 'arrive' | 'leave' | 'breach' };
+/** `quiet`: the buzzer does not sound when the phone rings, so there is nothing to silence. */
+export type ProcedureEvent = { type: StepId | 'quiet' | 'close' | 'visit' | 'arrive' | 'leave' | 'breach' };
 type Phase = 'phone' | 'driving' | 'site' | 'closedByPhone' | 'closed' | 'stopped';
 
 /** A step is skipped when one that comes after it is done while it is still to do. */
@@ -19,7 +20,13 @@ function stepRegion(step: StepId, later: readonly StepId[]) {
   return {
     initial: 'todo',
     states: {
-      todo: { on: { [step]: 'done', ...Object.fromEntries(later.map((l) => [l, 'skipped'])) } },
+      todo: {
+        on: {
+          [step]: 'done',
+          ...(step === 'silence' ? { quiet: 'done' } : {}),
+          ...Object.fromEntries(later.map((l) => [l, 'skipped'])),
+        },
+      },
       done: {},
       skipped: { on: { [step]: 'late' } },
       late: {},

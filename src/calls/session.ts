@@ -92,7 +92,7 @@ export class CallSession {
       now_ms: prepared.report_s * 1000,
     };
     this.noticed = unit.log.length;
-    if (!unit.control.outputs.buzzer) this.happened('silence', false);
+    if (!unit.control.outputs.buzzer) this.happened('quiet');
   }
 
   get now_ms(): number {
@@ -210,10 +210,9 @@ export class CallSession {
     return this.now_ms + ARRIVAL_MIN[this.urgency ?? 'before-dosing'] * 60_000;
   }
 
-  private happened(type: ProcedureEvent['type'], tell = true): void {
-    const before = this.procedure;
+  private happened(type: ProcedureEvent['type']): void {
     this.procedure = procedureNext(this.procedure, type);
-    if (tell && before.value !== this.procedure.value && type === 'breach') this.changes.push(say('change.breach'));
+    if (type === 'breach') this.changes.push(say('change.breach'));
   }
 
   private record(action: Action, at_ms: number): void {

@@ -12,12 +12,9 @@ interface Props {
 export function Bar({ subtitle, children }: Props) {
   const desk = useDesk();
   const [open, setOpen] = useState(false);
-  const leave = () => {
-    if (desk.route.value.screen === 'call') void desk.session.leave();
-  };
   return (
     <header class="bar">
-      <a class="brand" href="#/" onClick={leave}>
+      <a class="brand" href="#/">
         <Mark />
         <span>{desk.t('app.name')}</span>
       </a>

@@ -4,7 +4,7 @@ import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
 
 /** One thing to do, with its minutes and money. One that cannot be done now stays in reach and says why. */
-export function ActionButton({ action }: { action: ActionView }) {
+export function ActionButton({ action, onPressed }: { action: ActionView; onPressed?: () => void }) {
   const desk = useDesk();
   const { available, why } = action;
   const busy = desk.session.busy.value !== null;
@@ -17,7 +17,11 @@ export function ActionButton({ action }: { action: ActionView }) {
         data-action={action.action.id}
         aria-disabled={!available || busy}
         aria-describedby={available ? undefined : whyId}
-        onClick={() => desk.session.press(action)}
+        onClick={() => {
+          if (!available || busy) return;
+          onPressed?.();
+          desk.session.press(action);
+        }}
       >
         <span class="action-label">
           {!available && <Icon name="lock" />}
@@ -35,7 +39,7 @@ export function ActionButton({ action }: { action: ActionView }) {
 }
 
 /** "15 min · $6". */
-export function ActionCost({ action }: { action: ActionView }) {
+export function ActionCost({ action, onPressed }: { action: ActionView; onPressed?: () => void }) {
   const { t } = useDesk();
   const m = { measure: 'duration_min', value: action.minutes, resolution: action.minutes % 1 === 0 ? 1 : 0.1 } as const;
   const c = { measure: 'money_usd', value: action.cost_usd } as const;

@@ -58,16 +58,16 @@ export function Hotspots({ spots, view, menu, onMenu }: Props) {
 function ControlMenu({ actions, onDone }: { actions: readonly ActionView[]; onDone: () => void }) {
   const desk = useDesk();
   return (
-    <div class="card control-menu" role="group" aria-label={desk.t('call.choose')}>
-      <ul onClick={onDone}>
+    <section class="card control-menu" aria-label={desk.t('call.choose')}>
+      <ul>
         {actions.map((one) => (
-          <ActionButton key={one.action.id} action={one} />
+          <ActionButton key={one.action.id} action={one} onPressed={onDone} />
         ))}
       </ul>
       <button type="button" class="secondary" onClick={onDone}>
         <Icon name="cross" /> {desk.t('form.back')}
       </button>
-    </div>
+    </section>
   );
 }
 

@@ -4,6 +4,9 @@ import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
 
+/** What stays in sight under the current stage, CSS pixels: the next one or two. */
+const ROOM_BELOW = 56;
+
 /** What was said when the phone rang, and how far the call has come. */
 export function Sheet({ view }: { view: CallView }) {
   const desk = useDesk();
@@ -14,8 +17,9 @@ export function Sheet({ view }: { view: CallView }) {
   useEffect(() => {
     const sheet = card.current;
     const row = now.current;
-    if (sheet === null || row === null || sheet.scrollHeight <= sheet.clientHeight) return;
-    sheet.scrollTop = Math.max(0, row.offsetTop - sheet.clientHeight / 2);
+    if (sheet === null || row === null) return;
+    const below = row.offsetTop + row.offsetHeight + ROOM_BELOW - sheet.clientHeight;
+    if (below > 0) sheet.scrollTop = below;
   }, [view.stage]);
   return (
     <section ref={card} class="card sheet" aria-labelledby="sheet-title">

@@ -12,7 +12,6 @@ import { Hotspots } from './hotspots.tsx';
 /** The close-up that belongs to a part, where there is one. */
 const CLOSE_UPS: Readonly<Partial<Record<string, CloseUp>>> = { panel: 'panel', 'pump-tank': 'floats' };
 const ZOOM_STEP = 1.4;
-const PAN_STEP = 160;
 
 /** The cutaway across the width, with real buttons over what can be pressed in it. */
 export function Stage({ view, captions }: { view: CallView; captions: readonly Message[] }) {
@@ -38,7 +37,7 @@ export function Stage({ view, captions }: { view: CallView; captions: readonly M
         {(spots, yard) => (
           <>
             <Hotspots spots={spots} view={view} menu={menu} onMenu={setMenu} />
-            {closeUp === 'yard' && <Moving yard={yard} />}
+            {closeUp === 'yard' && <Zoom yard={yard} />}
           </>
         )}
       </PictureHost>
@@ -53,19 +52,11 @@ export function Stage({ view, captions }: { view: CallView; captions: readonly M
   );
 }
 
-/** Zooming and panning by button, for those who do not drag. */
-function Moving({ yard }: { yard: Yard }) {
+/** Zooming by button; choosing a part in the strip below moves the picture there, so that nobody has to drag. */
+function Zoom({ yard }: { yard: Yard }) {
   const { t } = useDesk();
   return (
-    <div class="moving">
-      <button type="button" class="round" onClick={() => yard.pan(PAN_STEP)}>
-        <Icon name="left" />
-        <span class="vh">{t('view.left')}</span>
-      </button>
-      <button type="button" class="round" onClick={() => yard.pan(-PAN_STEP)}>
-        <Icon name="right" />
-        <span class="vh">{t('view.right')}</span>
-      </button>
+    <div class="zoom">
       <button type="button" class="round" onClick={() => yard.zoom(1 / ZOOM_STEP)}>
         <Icon name="minus" />
         <span class="vh">{t('view.zoomOut')}</span>

@@ -37,8 +37,6 @@ export const call = {
   'view.yard': 'Back to the yard',
   'view.zoomIn': 'Closer',
   'view.zoomOut': 'Farther',
-  'view.left': 'Move left',
-  'view.right': 'Move right',
   'group.look': 'Look and listen',
   'group.measure': 'Measure',
   'group.operate': 'Operate',

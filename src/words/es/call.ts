@@ -38,8 +38,6 @@ export const call: Record<keyof typeof en, string> = {
   'view.yard': 'Volver al patio',
   'view.zoomIn': 'Más cerca',
   'view.zoomOut': 'Más lejos',
-  'view.left': 'Hacia la izquierda',
-  'view.right': 'Hacia la derecha',
   'group.look': 'Mirar y escuchar',
   'group.measure': 'Medir',
   'group.operate': 'Accionar',

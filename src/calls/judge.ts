@@ -70,6 +70,7 @@ function phoneOutcome(session: CallSession, flags: readonly Flag[]): OutcomePart
   const has = (id: Flag['id']) => flags.some((f) => f.id === id);
   const watched = !has('closed-unwatched');
   const decided = right && watched;
+  const leversRead = right && !has('reset-before-reading');
   return {
     solved: decided,
     lines: [
@@ -80,7 +81,12 @@ function phoneOutcome(session: CallSession, flags: readonly Flag[]): OutcomePart
         reason: say(!right ? 'score.decision-wrong' : watched ? 'score.decision-right' : 'score.decision-unwatched'),
       },
       line('followUp', right && !has('no-follow-up') ? 15 : 0, 15, right && !has('no-follow-up')),
-      line('record', right && !has('reset-before-reading') ? 10 : 0, 10, right && !has('reset-before-reading')),
+      {
+        id: 'record',
+        points: leversRead ? 10 : 0,
+        of: 10,
+        reason: say(leversRead ? 'score.levers-yes' : 'score.levers-no'),
+      },
     ],
   };
 }

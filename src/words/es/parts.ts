@@ -4,7 +4,7 @@ export const parts: Record<keyof typeof en, string> = {
   'part.phone': 'Teléfono',
   'part.house': 'Casa',
   'part.clean-out': 'Registro de limpieza',
-  'part.trash-tank': 'Tanque de basura',
+  'part.trash-tank': 'Tanque de sólidos',
   'part.aeration': 'Cámara de aireación',
   'part.clarifier': 'Clarificador',
   'part.disinfection': 'Desinfección',

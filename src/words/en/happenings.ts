@@ -1,0 +1,25 @@
+/** What changes and sounds during a call, and what becomes of kept calls and records. */
+export const happenings = {
+  'change.arrived': 'arrived on site',
+  'change.breach': 'stopped: a life-safety step was skipped',
+  'sound.buzzer': 'Buzzer sounding',
+  'sound.hum': 'Compressor humming',
+  'sound.rattle': 'Compressor rattling',
+  'sound.hiss': 'Air hissing',
+  'sound.pump': 'Pump running',
+  'sound.spray': 'Spray on the lawn',
+  'sound.bubbles': 'Bubbles rising',
+  'sound.click': 'Switch clicks',
+  'sound.ring': 'Phone rings',
+  'trouble.progress-broken': 'The kept call cannot be read. Start it over.',
+  'trouble.progress-other-version':
+    'The kept call comes from another version and would not come out the same. Start it over.',
+  'trouble.progress-differs': 'The kept call does not come out as it was. Start it over. {what}',
+  'replay.engine': 'The record was made with engine {made}; this is engine {here}.',
+  'replay.call-changed': 'The call {call} is not the one this record was made on.',
+  'replay.instant': 'Action {n} ({id}) cannot be done at its instant.',
+  'replay.refused': 'Action {n} ({id}) cannot be done: {why}',
+  'replay.state': 'After action {n} ({id}) the unit is in another state than recorded.',
+  'replay.claim': 'The record claims {claim} = {claimed}; the replay gives {came}.',
+  'replay.end': 'The record ends at another instant than the replay.',
+};

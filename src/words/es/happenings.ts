@@ -1,0 +1,25 @@
+import type { happenings as en } from '../en/happenings.ts';
+
+export const happenings: Record<keyof typeof en, string> = {
+  'change.arrived': 'llegada al sitio',
+  'change.breach': 'detenido: se saltó un paso que protege la vida',
+  'sound.buzzer': 'Suena el zumbador',
+  'sound.hum': 'Zumba el compresor',
+  'sound.rattle': 'Traquetea el compresor',
+  'sound.hiss': 'Sisea el aire',
+  'sound.pump': 'Trabaja la bomba',
+  'sound.spray': 'Riego sobre el césped',
+  'sound.bubbles': 'Suben burbujas',
+  'sound.click': 'Chasquido de un interruptor',
+  'sound.ring': 'Suena el teléfono',
+  'trouble.progress-broken': 'El aviso guardado no se puede leer. Empiécelo de nuevo.',
+  'trouble.progress-other-version': 'El aviso guardado viene de otra versión y no saldría igual. Empiécelo de nuevo.',
+  'trouble.progress-differs': 'El aviso guardado no sale como era. Empiécelo de nuevo. {what}',
+  'replay.engine': 'El registro se hizo con el motor {made}; este es el motor {here}.',
+  'replay.call-changed': 'El aviso {call} no es el de este registro.',
+  'replay.instant': 'La acción {n} ({id}) no se puede hacer en su instante.',
+  'replay.refused': 'La acción {n} ({id}) no se puede hacer: {why}',
+  'replay.state': 'Tras la acción {n} ({id}) la unidad está en otro estado que el registrado.',
+  'replay.claim': 'El registro dice {claim} = {claimed}; la repetición da {came}.',
+  'replay.end': 'El registro termina en otro instante que la repetición.',
+};

@@ -44,7 +44,7 @@ export interface Message {
   readonly values?: Readonly<Record<string, MessageValue>>;
 }
 
-/** Shorthand used all over the core: `say('note.pressure', { p: kPa(6.1, 0.1) })`. */
+/** Shorthand used all over the core: `say('reading.pressure', { p: quantity('pressure_kPa', 6.1, 0.5) })`. */
 export function say(id: string, values?: Readonly<Record<string, MessageValue>>): Message {
   return values === undefined ? { id } : { id, values };
 }

@@ -5,7 +5,7 @@ export const breach = {
   'breach.householder-opens-panel':
     'A householder was told to open the panel. Behind a screwed cover parts stay live, even with every lever off. A householder works handles and buttons, with dry hands on dry ground; the rest belongs to licensed practice, under local code and the maker’s instructions.',
   'breach.householder-opens-tank':
-    'A householder was told to open a tank. The gas below kills without warning, and an open riser is deep water a child can fall into. A householder never lifts a lid; opening belongs to trained people, under local code and the maker’s instructions.',
+    'A householder was told to open a tank. The gas below kills without warning, and an open riser is deep water a child can fall into. A householder never lifts a lid; opening belongs to licensed practice, under local code and the maker’s instructions.',
   'breach.site-not-made-safe':
     'Work began before the site was made safe. Sewage, wet ground near live parts, loose lids, gas and animals are looked for first, people and pets kept back, gloves and eye protection on. Local code, the maker’s instructions and licensed practice come before anything here.',
   'breach.not-locked-out':

@@ -6,7 +6,7 @@ export const breach: Record<keyof typeof en, string> = {
   'breach.householder-opens-panel':
     'Se le dijo a la familia que abriera el tablero. Detrás de una cubierta atornillada hay tensión, aun con cada palanca desconectada. La familia maneja palancas y botones, con manos secas y piso seco; lo demás toca al técnico con licencia, según la norma local y las instrucciones del fabricante.',
   'breach.householder-opens-tank':
-    'Se le dijo a la familia que abriera un tanque. El gas de abajo mata sin avisar, y una abertura sin tapa es agua honda donde puede caer un niño. La familia nunca levanta una tapa; abrir toca a gente capacitada, según la norma local y las instrucciones del fabricante.',
+    'Se le dijo a la familia que abriera un tanque. El gas de abajo mata sin avisar, y una abertura sin tapa es agua honda donde puede caer un niño. La familia nunca levanta una tapa; abrir toca al técnico con licencia, según la norma local y las instrucciones del fabricante.',
   'breach.site-not-made-safe':
     'Se empezó a trabajar sin asegurar el sitio. Antes se buscan aguas negras, suelo mojado junto a partes con tensión, tapas sueltas, gas y animales; se aleja a la gente y se ponen guantes y protección de ojos. La norma local, las instrucciones del fabricante y el técnico con licencia van antes que esto.',
   'breach.not-locked-out':

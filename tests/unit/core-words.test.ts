@@ -1,0 +1,255 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Flag } from '../../src/calls/flags.ts';
+import type { ScoreLine, Series, SoundCue } from '../../src/calls/index.ts';
+import { stepsOf } from '../../src/calls/procedure.ts';
+import { faultName, stateCause } from '../../src/calls/session-actions.ts';
+import { PLACES } from '../../src/calls/viewOf.ts';
+import { BREAKERS, FLOATS } from '../../src/control/index.ts';
+import { FAULTS, PLACED_FAULTS, type ProofId } from '../../src/faults/index.ts';
+import type { Lever } from '../../src/service/facts.ts';
+import { ACTIONS, type BreachId, type LidId, say } from '../../src/service/index.ts';
+import { en } from '../../src/words/en.ts';
+import { es } from '../../src/words/es.ts';
+import { gapsOf, speak } from '../../src/words/speak.ts';
+import { ENGLISH, messagesIn, SPANISH, speakAll } from './spoken.ts';
+
+const texts: Readonly<Record<string, string>> = en;
+const spanish: Readonly<Record<string, string>> = es;
+
+/** The dictionary's topics, by file name; the core's are those that its own messages stand in. */
+const topics = new Map(
+  Object.entries(
+    import.meta.glob<Record<string, Record<string, string>>>('../../src/words/en/*.ts', { eager: true }),
+  ).map(([path, module]) => [path.replace(/^.*\/|\.ts$/g, ''), Object.values(module)[0] ?? {}] as const),
+);
+const CORE_TOPICS = [
+  'actions',
+  'about',
+  'notes',
+  'readings',
+  'remarks',
+  'faults',
+  'forms',
+  'why',
+  'breach',
+  'flags',
+  'verdict',
+  'happenings',
+];
+
+/** The members of a union of ids; one that is missing does not compile. */
+function idsOf<T extends string>(all: Record<T, true>): string[] {
+  return Object.keys(all);
+}
+
+const FLAGS = idsOf<Flag['id']>({
+  'reset-before-reading': true,
+  'reset-twice': true,
+  'closed-unwatched': true,
+  'closed-needing-visit': true,
+  'no-follow-up': true,
+  'wrong-urgency': true,
+  'needless-visit': true,
+  'part-not-on-truck': true,
+  'part-not-needed': true,
+  'no-suspect': true,
+  'repeated-check': true,
+  'cause-after-mend': true,
+  'wrong-cause': true,
+  'unverified-close': true,
+  'left-unready': true,
+  'record-short': true,
+  'household-not-told': true,
+  'told-to-open': true,
+  'sprayed-uncleared': true,
+  'over-limit': true,
+});
+const PROOFS = idsOf<ProofId>({
+  pressure: true,
+  watched: true,
+  'air-alarm': true,
+  'water-alarm': true,
+  floats: true,
+  dosing: true,
+  spray: true,
+  clock: true,
+  lamp: true,
+});
+const BREACHES = idsOf<BreachId>({
+  'danger-not-asked': true,
+  'householder-opens-panel': true,
+  'householder-opens-tank': true,
+  'site-not-made-safe': true,
+  'not-locked-out': true,
+  'lid-left-open': true,
+});
+const SOUNDS = idsOf<SoundCue['id']>({
+  buzzer: true,
+  hum: true,
+  rattle: true,
+  hiss: true,
+  pump: true,
+  spray: true,
+  bubbles: true,
+  click: true,
+  ring: true,
+});
+const SERIES = idsOf<Series['id']>({ airPressure_kPa: true, oxygen_mgL: true, pumpTank_m: true });
+const LINES = idsOf<ScoreLine['id']>({
+  safety: true,
+  cause: true,
+  mend: true,
+  proof: true,
+  decision: true,
+  followUp: true,
+  record: true,
+  cost: true,
+  conduct: true,
+});
+const LIDS = idsOf<LidId>({ trash: true, aeration: true, riser: true, pump: true });
+const LEVERS = idsOf<Lever>({ on: true, off: true, tripped: true });
+
+/** Endings that the code joins to a prefix by itself. */
+const JOINED: Readonly<Record<string, readonly string[]>> = {
+  about: PLACES,
+  breach: BREACHES,
+  caution: ['phone', 'arrive', 'open-tank', 'chlorine', 'pump-cord', 'pressure', 'spray', 'live-parts', 'sewage'],
+  circuit: BREAKERS,
+  cost: ['minutes', 'money', 'in-minutes', 'short-of-air', 'onto-the-ground', 'without-oxygen'],
+  event: ['lamp', 'pumpRuns', 'compressorRuns'].flatMap((o) => [`${o}.on`, `${o}.off`]).concat('dialled'),
+  flag: FLAGS,
+  float: FLOATS,
+  lever: LEVERS,
+  lid: LIDS,
+  note: ['advise-save-water', 'advise-keep-away'],
+  part: [...PLACES, ...FAULTS.flatMap((f) => f.parts ?? [])],
+  proof: PROOFS,
+  reading: [
+    ...['lamp-on-buzzer', 'lamp-on-quiet', 'lamp-off-buzzer', 'lamp-off-quiet'],
+    ...['test-lamp-buzzer', 'test-lamp-mute', 'test-dark-buzzer', 'test-dark-mute'],
+    ...['hand', 'off', 'auto'].flatMap((way) => [`selector-${way}`, `selector-at-${way}`]),
+    ...['filter-clean', 'filter-slimed', 'filter-blocked', 'heads-down', 'spray-weak', 'spray-full'],
+    ...['still', 'weak-bubbles', 'bubbles', 'held-down', 'held-up', 'foam-line', 'foam-joint'],
+    ...ACTIONS.filter((a) => a.group === 'mend').map((a) => a.id.split(':')[0] ?? ''),
+  ],
+  score: [...LINES, 'mend-yes', 'mend-no', 'record-yes', 'record-no', 'followUp-yes', 'followUp-no'],
+  series: SERIES,
+  shows: FAULTS.map((f) => f.id),
+  sound: SOUNDS,
+  stage: [...stepsOf('alarm'), 'drive', 'closed'],
+};
+
+/** Prefixes of the core's own messages. `lever.` and `float.` are also names of facts, and come joined. */
+const PREFIXES =
+  'about|act|breach|caution|change|circuit|cost|event|fault|field|flag|follow|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|told|trouble|truth|urgency|verdict|why|word';
+const LITERAL = new RegExp(`'((?:${PREFIXES})\\.[A-Za-z_][\\w.-]*)'`, 'g');
+
+/** Every message id that stands in the core's source as a whole. */
+function literals(): Set<string> {
+  const files = ['service', 'calls', 'scene', 'faults', 'unit', 'desk/answer.ts', 'desk/worker.ts'].flatMap((path) =>
+    path.endsWith('.ts')
+      ? [join('src', path)]
+      : readdirSync(join('src', path), { recursive: true, encoding: 'utf8' }).map((f) => join('src', path, f)),
+  );
+  const source = files.filter((f) => f.endsWith('.ts')).map((f) => readFileSync(f, 'utf8'));
+  return new Set(source.flatMap((text) => [...text.matchAll(LITERAL)].map((m) => m[1] ?? '')));
+}
+
+const form = stateCause([]);
+const catalogue = [
+  ...[...ACTIONS, form].map((a) => a.label),
+  ...[...ACTIONS, form].flatMap((a) => (a.form ?? []).map((f) => say(`field.${f.id}`))),
+  ...ACTIONS.flatMap((a) => (a.form ?? []).flatMap((f) => f.options.map((o) => o.label))),
+  ...[...PLACED_FAULTS.keys()].map(faultName),
+];
+const joined = Object.entries(JOINED).flatMap(([prefix, ids]) => ids.map((id) => `${prefix}.${id}`));
+
+describe('the words of the core', () => {
+  it('hold every id that stands in its source', () => {
+    expect([...literals()].filter((id) => !(id in texts))).toEqual([]);
+    expect(literals().size).toBeGreaterThan(250);
+  });
+
+  it('hold every id that its source joins from a prefix and a name', () => {
+    expect(joined.filter((id) => !(id in texts))).toEqual([]);
+  });
+
+  it('say every label, every answer of a form and every fault', () => {
+    expect(() => speakAll(catalogue)).not.toThrow();
+    const names = [...PLACED_FAULTS.keys()].map((key) => speak(ENGLISH, 'us', true)(faultName(key)));
+    expect(new Set(names).size).toBe(names.length);
+  });
+
+  it('have no text that nothing says', () => {
+    const said = new Set([...literals(), ...joined, ...messagesIn(catalogue).map((m) => m.id)]);
+    const ours = CORE_TOPICS.flatMap((topic) => Object.keys(topics.get(topic) ?? {}));
+    expect(ours.length).toBeGreaterThan(400);
+    expect(ours.filter((id) => !said.has(id))).toEqual([]);
+  });
+
+  it('stand in one topic each: joined, none covers another', () => {
+    const all = [...topics.values()].flatMap((texts) => Object.keys(texts));
+    expect(all.filter((id, i) => all.indexOf(id) !== i)).toEqual([]);
+    expect(new Set(all)).toEqual(new Set(Object.keys(texts)));
+  });
+});
+
+describe('both languages', () => {
+  it('ask for the same values in every text', () => {
+    const differing = Object.keys(texts).filter(
+      (id) => `${gapsOf(texts[id] ?? '')}` !== `${gapsOf(spanish[id] ?? '')}`,
+    );
+    expect(differing).toEqual([]);
+  });
+
+  it('say it in their own words', () => {
+    const ours = CORE_TOPICS.flatMap((topic) => Object.entries(topics.get(topic) ?? {}));
+    const same = ours.filter(([id, text]) => text === spanish[id] && /[a-z]{4}/i.test(text.replace(/\{[^}]*\}/g, '')));
+    expect(same.map(([id]) => id)).toEqual(['note.selector', 'reading.selector-auto']);
+  });
+
+  it.each([
+    ['English', ENGLISH, 28, 24],
+    ['Spanish', SPANISH, 36, 32],
+  ] as const)('keep labels and notes short: %s', (_name, words, longestLabel, longestNote) => {
+    const spoken = speak(words, 'us', true);
+    const labels = [...ACTIONS, form].map((a) => spoken(a.label));
+    expect(labels.filter((label) => label.length > longestLabel)).toEqual([]);
+    const names = ['float', 'lid', 'circuit'].flatMap((gap) => (JOINED[gap] ?? []).map((id) => [gap, id] as const));
+    const minutes = { minutes: { measure: 'duration_min', value: 5 } } as const;
+    const notes = Object.keys(topics.get('notes') ?? {})
+      .filter((id) => id.startsWith('note.') && id !== 'note.line')
+      .flatMap((id) => {
+        const fitting = names.filter(([gap]) => gapsOf(texts[id] ?? '').includes(gap));
+        return fitting.length === 0
+          ? [spoken(say(id, minutes))]
+          : fitting.map(([gap, name]) => spoken(say(id, { [gap]: say(`${gap}.${name}`) })));
+      });
+    expect(notes.filter((note) => note.length > longestNote)).toEqual([]);
+  });
+
+  it('write feedback in at most 60 words, ending in a question, about the work and not the person', () => {
+    const PERSON =
+      /\b(you|your|yours|usted|ustedes|careless|sloppy|lazy|excellent|perfect|bravo|well done|descuidad[oa]|flojo|excelente|perfecto|bien hecho)\b/i;
+    for (const [id, text] of FLAGS.flatMap((flag) =>
+      [texts, spanish].map((t) => [flag, t[`flag.${flag}`] ?? ''] as const),
+    )) {
+      expect(text.split(/\s+/).length, `${id}: ${text}`).toBeLessThanOrEqual(60);
+      expect(text, id).toMatch(/\?$/);
+      expect(text, id).not.toMatch(PERSON);
+    }
+  });
+
+  it('defer to local code, the maker and a licence where a life-safety step was skipped', () => {
+    for (const id of BREACHES.map((b) => `breach.${b}`)) {
+      expect(texts[id], id).toMatch(/local code/i);
+      expect(texts[id], id).toMatch(/maker’s instructions/);
+      expect(texts[id], id).toMatch(/licensed practice/);
+      expect(spanish[id], id).toMatch(/norma local/);
+      expect(spanish[id], id).toMatch(/instrucciones del fabricante/);
+      expect(spanish[id], id).toMatch(/técnico con licencia/);
+    }
+  });
+});

@@ -1,0 +1,39 @@
+/** Speaks whole values of the core in every language and system of units, strictly: a missing text or gap throws. */
+import type { Message } from '../../src/service/index.ts';
+import { en } from '../../src/words/en.ts';
+import { es } from '../../src/words/es.ts';
+import { type Speak, speak } from '../../src/words/speak.ts';
+import type { Words } from '../../src/words/words.ts';
+
+export const ENGLISH: Words = { language: 'en', texts: en };
+export const SPANISH: Words = { language: 'es', texts: es };
+
+const SPEAKERS: readonly Speak[] = [ENGLISH, SPANISH].flatMap((words) => [
+  speak(words, 'us', true),
+  speak(words, 'si', true),
+]);
+
+/** Every message within a value, the nested ones too. An action to be sent back is no message, though it looks like one. */
+export function messagesIn(value: unknown, found: Message[] = []): Message[] {
+  if (typeof value !== 'object' || value === null) return found;
+  if (Array.isArray(value)) {
+    for (const one of value) messagesIn(one, found);
+    return found;
+  }
+  const { id, values, ...more } = value as Record<string, unknown>;
+  if (typeof id === 'string' && Object.keys(more).length === 0) found.push(value as Message);
+  for (const [key, inner] of Object.entries(value)) if (key !== 'action') messagesIn(inner, found);
+  return found;
+}
+
+/** Speaks every message within a value, and returns the ids that were spoken. */
+export function speakAll(value: unknown, spoken = new Set<string>()): Set<string> {
+  for (const message of messagesIn(value)) {
+    spoken.add(message.id);
+    for (const say of SPEAKERS) {
+      const text = say(message);
+      if (text.trim() === '' || /[{}[\]]|undefined|NaN/.test(text)) throw new Error(`${message.id}: "${text}"`);
+    }
+  }
+  return spoken;
+}

@@ -14,7 +14,7 @@ export function Bar({ subtitle, children }: Props) {
   const [open, setOpen] = useState(false);
   return (
     <header class="bar">
-      <a class="brand" href="#/">
+      <a class="brand" href="#/" aria-label={desk.t('app.name')}>
         <Mark />
         <span>{desk.t('app.name')}</span>
       </a>

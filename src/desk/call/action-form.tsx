@@ -64,6 +64,7 @@ function Field({ field, value, wanting, onChange }: FieldProps) {
   const desk = useDesk();
   const many = field.kind === 'many';
   const chosen: readonly string[] = typeof value === 'string' ? [value] : (value ?? []);
+  const full = field.most !== undefined && chosen.length >= field.most;
   const errorId = `error-${field.id}`;
   const flip = (id: string) => {
     if (!many) onChange(id);
@@ -73,7 +74,12 @@ function Field({ field, value, wanting, onChange }: FieldProps) {
     <fieldset class="field" aria-describedby={wanting ? errorId : undefined}>
       <legend>
         <Said message={field.label} />
-        {many && <span class="small"> {desk.t('form.many')}</span>}
+        {many && (
+          <span class="small">
+            {' '}
+            {field.most === undefined ? desk.t('form.many') : desk.t('form.most', { n: field.most })}
+          </span>
+        )}
       </legend>
       {wanting && (
         <p class="error" id={errorId}>
@@ -85,6 +91,7 @@ function Field({ field, value, wanting, onChange }: FieldProps) {
           <label key={option.id} class="option">
             <input
               type={many ? 'checkbox' : 'radio'}
+              disabled={full && !chosen.includes(option.id)}
               name={field.id}
               value={option.id}
               checked={chosen.includes(option.id)}

@@ -67,6 +67,7 @@ function HandCard({ part }: { part: PartView }) {
               <button
                 key={group.id}
                 type="button"
+                data-group={group.id}
                 aria-current={group.id === narrow?.id}
                 onClick={() => setPicked(group.id)}
               >
@@ -79,6 +80,7 @@ function HandCard({ part }: { part: PartView }) {
               <section
                 key={group.id}
                 class={group.id === narrow?.id ? 'group front' : 'group'}
+                data-group={group.id}
                 aria-labelledby={`group-${group.id}`}
               >
                 <h3 id={`group-${group.id}`}>

@@ -9,7 +9,8 @@ export function Notebook({ view }: { view: CallView }) {
   const desk = useDesk();
   const entries = [...view.notebook].reverse();
   return (
-    <section class="card notebook" aria-labelledby="notebook-title">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region that the keyboard must reach
+    <section class="card notebook" aria-labelledby="notebook-title" tabIndex={0}>
       <h2 id="notebook-title">{desk.t('tab.notes')}</h2>
       {entries.length === 0 ? (
         <p class="small">{desk.t('notes.empty')}</p>

@@ -22,7 +22,9 @@ export function Sheet({ view }: { view: CallView }) {
     if (below > 0) sheet.scrollTop = below;
   }, [view.stage]);
   return (
-    <section ref={card} class="card sheet" aria-labelledby="sheet-title">
+    // The card scrolls by itself where it is short of room, so the keyboard must reach it.
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region
+    <section ref={card} class="card sheet" aria-labelledby="sheet-title" tabIndex={0}>
       <h2 id="sheet-title">{desk.t('tab.sheet')}</h2>
       {nextTime !== '' && (
         <p class="next-time">

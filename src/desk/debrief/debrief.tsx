@@ -53,7 +53,7 @@ function Onward({ debrief }: { debrief: DebriefView }) {
   };
   return (
     <div class="onward">
-      <button type="button" class="pill" onClick={() => void keepRecord(desk)}>
+      <button type="button" class="pill" data-keep-record onClick={() => void keepRecord(desk)}>
         <Icon name="save" /> {desk.t('debrief.keep')}
       </button>
       <button type="button" class="pill" onClick={() => void take(debrief.callId)}>

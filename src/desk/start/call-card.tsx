@@ -56,7 +56,12 @@ export function CallCardView({ card, number }: Props) {
           )}
         </p>
         <div class="buttons">
-          <button type="button" class={started === undefined ? 'primary' : 'secondary'} onClick={open}>
+          <button
+            type="button"
+            class={started === undefined ? 'primary' : 'secondary'}
+            data-call={card.id}
+            onClick={open}
+          >
             {started === undefined ? t('start.take') : t('start.goOn')}
             <span class="vh">: {local(card.title)}</span>
           </button>

@@ -23,7 +23,16 @@ export default defineConfig(({ mode }) => {
     build: { outDir: '../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, manifest: true },
     worker: { format: 'es' },
     optimizeDeps: {
-      include: ['pixi.js', 'pixi.js/unsafe-eval', 'preact', 'preact/hooks', '@preact/signals', 'xstate', 'howler', 'idb'],
+      include: [
+        'pixi.js',
+        'pixi.js/unsafe-eval',
+        'preact',
+        'preact/hooks',
+        '@preact/signals',
+        'xstate',
+        'howler',
+        'idb',
+      ],
     },
     server: { host: '127.0.0.1' },
     preview: { host: '127.0.0.1' },

@@ -107,10 +107,7 @@ function seriesOf(session: CallSession, trace: Trace): Series[] {
   return [
     series('airPressure_kPa', trace.points('airPressure_kPa', POINTS), [[airSwitch.falls_kPa, 'mark.air-switch']]),
     series('oxygen_mgL', trace.points('oxygen_mgL', POINTS), [[2, 'mark.oxygen']]),
-    series('pumpTank_m', trace.points('pumpTank_m', POINTS), [
-      [floats.highWaterFloat.makes_m, 'mark.high-water'],
-      [floats.overrideFloat.makes_m, 'mark.override'],
-    ]),
+    series('pumpTank_m', trace.points('pumpTank_m', POINTS), [[floats.highWaterFloat.makes_m, 'mark.high-water']]),
   ];
 }
 

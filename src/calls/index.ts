@@ -1,15 +1,14 @@
 /** A call: its file, its procedure, its taking, its judgement, its record. */
-export { type Checked, checkCall, type Library, loadCall } from './check.ts';
-export { costOf, type Spent, spent } from './cost.ts';
+export { type Checked, loadCall } from './check.ts';
 export { debriefOf } from './debrief.ts';
-export { flagsOf, isCleared, trueFaults } from './flags.ts';
+export { isCleared, trueFaults } from './flags.ts';
 export type { Judgement } from './judge.ts';
 export { PLAYERS, type PlayerId, play, playSteps, solutionMinutes, stepsFor } from './players.ts';
 export { LARGEST_FILE_bytes, type Problem, problemLine, tooLarge } from './problems.ts';
 export * from './record.ts';
-export type { CallFile, CallRecord, Progress } from './schema.ts';
+export type { CallFile } from './schema.ts';
 export { CallSession } from './session.ts';
-export { type Prepared, prepare, unitAtReport, unitFaults, unitSetup } from './setup.ts';
+export { type Prepared, unitSetup } from './setup.ts';
 export { prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
 export { Trace } from './trace.ts';
 export * from './view.ts';

@@ -2,7 +2,6 @@
  * A call being taken: the property, the person, the procedure and the log. Every front end (page, command line, replay,
  * scripted people, tests) drives it by the same two calls, `advance` and `act`.
  */
-import { PLACED_FAULTS } from '../faults/index.ts';
 import {
   ACTION_BY_ID,
   type ActionDef,
@@ -147,6 +146,7 @@ export class CallSession {
     }
     const outcome = perform(this.service, def, action.fill ?? {});
     this.done.push({ action, def, at_ms, outcome, suspects: [...this.suspects] });
+    this.changes.push(...outcome.notes.map((n) => say('note.line', { what: n.what, reading: n.reading })));
     this.notice();
     this.follow(def, action, outcome);
     this.record(action, at_ms);
@@ -269,9 +269,4 @@ function formProblem(def: ActionDef, fill: Fill): Message | undefined {
     if (field.most !== undefined && answers.length > field.most) return say('why.too-many', { most: field.most });
   }
   return undefined;
-}
-
-/** Whether a suspect's key is in the catalogue. */
-export function isSuspect(key: string): boolean {
-  return PLACED_FAULTS.has(key);
 }

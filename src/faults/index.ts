@@ -8,7 +8,7 @@ import { POWER_FAULTS } from './power.ts';
 import { PUMP_FAULTS } from './pump.ts';
 import { USE_FAULTS } from './use.ts';
 
-export { type FaultEntry, type FaultFamily, type FaultPlace, faultKey, type ProofId, type Urgency } from './entry.ts';
+export { type FaultEntry, faultKey, type ProofId } from './entry.ts';
 
 export const FAULTS: readonly FaultEntry[] = [
   ...AIR_FAULTS,

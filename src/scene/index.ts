@@ -1,5 +1,4 @@
 /** Makes the Scene: of a call (`known`) or with everything open (`xray`). */
-export { type Knowledge, known } from './known.ts';
+export { known } from './known.ts';
 export type * from './types.ts';
-export { PART_IDS } from './types.ts';
 export { type Surroundings, xray } from './xray.ts';

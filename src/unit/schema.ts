@@ -1,7 +1,5 @@
 /** What a unit file and a household file must hold. */
 import * as z from 'zod/mini';
-import type { HouseholdSpec } from '../plant/index.ts';
-import type { UnitSpec } from './spec.ts';
 
 const positive = z.number().check(z.positive());
 const share = z.number().check(z.gte(0), z.lte(1));
@@ -127,15 +125,3 @@ export const householdSchema = z.strictObject({
   demand_gPersonDay: positive,
   fixtures: z.array(fixture).check(z.minLength(1)),
 });
-
-export type UnitFile = z.infer<typeof unitSchema>;
-export type HouseholdFile = z.infer<typeof householdSchema>;
-
-/** Compile-time proof that a checked file is what the engine takes. */
-export function asUnit(file: UnitFile): UnitSpec {
-  return file;
-}
-
-export function asHousehold(file: HouseholdFile): HouseholdSpec {
-  return file;
-}

@@ -36,9 +36,10 @@ function callouts(layout: Layout, size: number, narrow: boolean): Partial<Record
     ),
     'pump-tank': at(
       pump.inside.x + pump.inside.width * 0.53,
-      below(pump) - 66,
-      pump.inside.x + pump.inside.width * 0.3,
-      below(pump),
+      pump.inside.y + pump.inside.height * 0.72,
+      pump.inside.x + size * 1.6,
+      // The deepest tank: its name stands in it, so that it is never cut off below.
+      narrow ? below(pump) : pump.inside.y + pump.inside.height - size * 1.4,
     ),
     'disc-filter': at(d.x + 28, d.y + 34, d.x + 18, d.y + 86),
     'spray-field': at(right, 16, right - size * 5.6, d.y + 86),

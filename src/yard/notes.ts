@@ -30,7 +30,7 @@ function place(layout: Layout, part: PartId): readonly [number, number, number] 
     case 'panel':
       return [b.x + b.width + 84, b.y + 30, 150];
     case 'compressor':
-      return [b.x - 66, b.y - 30, 150];
+      return [b.x - 96, b.y - 78, 150];
     case 'spray-field':
       return [b.x + b.width * 0.45, b.y - 34, 190];
     case 'disc-filter':

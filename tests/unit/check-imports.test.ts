@@ -11,7 +11,6 @@ describe('reading a source', () => {
     const source = [
       "const a = 'Date'; // Date",
       '/* Date',
-      // biome-ignore lint/suspicious/noTemplateCurlyInString: it is source under test
       ' Date */ const b = `Date ${`in ${c} Date`} Date`;',
       'const d = /[/"]Date/.test(a) ? e / Date : "it\\"s";',
     ].join('\n');
@@ -151,7 +150,6 @@ describe('the bans', () => {
     ['names.sort((a, b) => a.localeCompare(b));', '.localeCompare depends on the language data of the machine'],
     ["const e = document.querySelector('p');", 'document belongs to a browser or to Node'],
     ["const r = await fetch('/x');", 'fetch belongs to a browser or to Node'],
-    // biome-ignore lint/suspicious/noTemplateCurlyInString: it is source under test
     ['const t = `${new Date()}`;', 'Date reads the clock of the machine'],
   ])('in a pure folder stop %s', (source, rule) => {
     expect(rulesBroken('plant/x.ts', source)).toEqual([`1: ${rule}`]);

@@ -39,7 +39,7 @@ export function ActionButton({ action, onPressed }: { action: ActionView; onPres
 }
 
 /** "15 min · $6". */
-export function ActionCost({ action, onPressed }: { action: ActionView; onPressed?: () => void }) {
+export function ActionCost({ action }: { action: ActionView }) {
   const { t } = useDesk();
   const m = { measure: 'duration_min', value: action.minutes, resolution: action.minutes % 1 === 0 ? 1 : 0.1 } as const;
   const c = { measure: 'money_usd', value: action.cost_usd } as const;

@@ -166,19 +166,26 @@ function Events({ debrief, scale }: { debrief: DebriefView; scale: Scale }) {
   const placed = placeLabels(texts, scale.width, 1, 'start');
   return (
     <g class="events">
-      {debrief.events.map((one, index) => {
+      {debrief.events.map((one) => {
         const x = scale.x(one.at_ms);
-        const label = placed[index];
         return (
           <g key={`${one.at_ms}${one.label.id}`} class={one.tone}>
-            <path class="drop" d={`M${x} ${top.events + 8}V${top.done - ROWS.gap}`} />
-            <path class="pin" d={`M${x - 5} ${top.events + 4}h10l-5 9z`} />
-            {label !== null && label !== undefined && (
-              <text x={label.x} y={top.events + 15} text-anchor={label.anchor}>
+            <path class="drop" d={`M${x} ${top.events + 9}V${top.done - ROWS.gap}`} />
+            <path class="pin" d={`M${x - 5} ${top.events}h10l-5 9z`} />
+          </g>
+        );
+      })}
+      {debrief.events.map((one, index) => {
+        const label = placed[index];
+        return (
+          label !== null &&
+          label !== undefined && (
+            <g key={`${one.at_ms}${one.label.id}`} class={one.tone}>
+              <text x={label.x} y={top.events + 25} text-anchor={label.anchor}>
                 {texts[index]?.text}
               </text>
-            )}
-          </g>
+            </g>
+          )
         );
       })}
     </g>

@@ -47,7 +47,6 @@ export const verdict = {
   'mark.air-switch': 'air switch',
   'mark.oxygen': '2 mg/L',
   'mark.high-water': 'high water',
-  'mark.override': 'override',
   'event.fault': '{^fault}',
   'event.mended': 'Over: {fault}',
   'event.lamp.on': 'Lamp on',

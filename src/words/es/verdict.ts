@@ -48,7 +48,6 @@ export const verdict: Record<keyof typeof en, string> = {
   'mark.air-switch': 'presostato',
   'mark.oxygen': '2 mg/L',
   'mark.high-water': 'nivel alto',
-  'mark.override': 'exceso',
   'event.fault': '{^fault}',
   'event.mended': 'Resuelto: {fault}',
   'event.lamp.on': 'Luz encendida',

@@ -10,8 +10,11 @@ const KPA_PER_METRE = 9.79;
 const HOLE_CD = 0.65;
 /** Critical pressure ratio of air. */
 const CRITICAL = 0.52828;
-/** Conductance of a sharp hole per area: standard m3/s per Pa and m2, at discharge coefficient 1. */
-const SONIC_CONDUCTANCE = 1.9919e-3;
+/**
+ * Choked flow per area and upstream pressure at discharge coefficient 1, standard m3/s per Pa and m2:
+ * 0.6847 / sqrt(R T) over the density of standard air (20 C, 1.2041 kg/m3).
+ */
+const SONIC_CONDUCTANCE = 1.9603e-3;
 
 /**
  * Air that escapes through a hole, standard L/min. ISO 6358 form of the nozzle equation (b = 0.528), choked below the

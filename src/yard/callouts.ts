@@ -27,7 +27,13 @@ function callouts(layout: Layout, size: number, narrow: boolean): Partial<Record
       below(trash),
     ),
     aeration: at(firstDrop, air - 84, layout.aeration.inside.x + size, air),
-    clarifier: at(middle, air - 84, middle + size * (narrow ? -1.8 : 1.2), air),
+    clarifier: at(
+      middle,
+      air - 84,
+      // Clear of the aeration chamber's name, however small the plate is shown.
+      narrow ? middle - size * 1.8 : Math.max(middle + size * 1.2, layout.aeration.inside.x + size * 11.8),
+      air,
+    ),
     disinfection: at(
       riser.shell.x + 17,
       riser.shell.y + riser.shell.height - 18,
@@ -73,7 +79,7 @@ export function paintCallouts(
     if (c === undefined) continue;
     const [fx, fy] = c.from;
     const [x, y] = c.at;
-    const inside = narrow && IN_WATER.includes(part);
+    const inside = part === 'pump-tank' || (narrow && IN_WATER.includes(part));
     if (!inside) leader(pen, fx, fy, x, y, size);
     disc(pen, x, y, size * 0.86, { fill: PAPER, width: size * 0.11 });
     write(pen, String(i + 1), x, y + size * 0.34, { size: size * 0.95, weight: 700, align: 'center' });

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { loadRecord, prepareCall, replay, shippedCalls } from '../../src/calls/index.ts';
+import { type PersonAtPage, takeCall, withKeyboard, withPointer } from '../../src/tools/people.ts';
 import { inBrowser, openApp, runAxe } from './page.ts';
-import { type PersonAtPage, takeCall, withKeyboard, withPointer } from './people.ts';
 
 const call = shippedCalls().find((c) => c.id === 'sunny-line');
 if (!call) throw new Error('the call does not ship');

@@ -13,7 +13,7 @@ export function NewsStrip({ view }: { view: CallView }) {
         {news === null ? '' : formatClock(clockAt(view, news.at_s))}
       </span>
       <p role="status" key="news">
-        {news === null ? desk.t('call.quiet') : news.messages.map(desk.speak.value).join(' ')}
+        {news === null ? desk.t('call.quiet') : news.messages.map(desk.speak.value).join(' · ')}
       </p>
       <p class="spent">
         {desk.t('call.spent', {

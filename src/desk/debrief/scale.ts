@@ -21,7 +21,7 @@ const MINUTE = 60_000;
 const MARGIN_MS = 4 * MINUTE;
 /** An idle stretch longer than this is torn out. */
 const TORN_FROM_MS = 20 * MINUTE;
-const TORN_WIDTH = 56;
+const TORN_WIDTH = 64;
 
 /** Lays the call out over `width` pixels. Long drives and waits take a fixed width, so that the steps stay legible. */
 export function layOut(debrief: DebriefView, width: number): Scale {

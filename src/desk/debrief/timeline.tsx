@@ -5,6 +5,11 @@ import { placeLabels } from './labels.ts';
 import { clockMarks, type Scale, type Stretch } from './scale.ts';
 import { rangeOf } from './series.ts';
 
+/** Half a clock label: nearer to the edge than this it would be cut off. */
+const EDGE = 20;
+/** What the handle's own clock takes, CSS pixels. */
+const NOW_WIDTH = 56;
+
 /** Heights of the drawing's rows, CSS pixels; the labels beside it use the same. */
 export const ROWS = { clock: 30, events: 30, series: 52, gap: 10, blocks: 84 } as const;
 
@@ -35,6 +40,7 @@ export function Timeline({ debrief, scale, at_ms, onSeek }: Props) {
     onSeek(scale.at(event.clientX - svg.getBoundingClientRect().left));
   };
   const nowX = scale.x(at_ms);
+  const pill = Math.min(scale.width - NOW_WIDTH / 2, Math.max(NOW_WIDTH / 2, nowX));
   return (
     <svg
       class="timeline-drawing"
@@ -47,14 +53,17 @@ export function Timeline({ debrief, scale, at_ms, onSeek }: Props) {
       {scale.stretches.map((one) => (
         <Ground key={one.from_ms} stretch={one} top={top} />
       ))}
-      {clockMarks(scale, debrief.startOfDay_ms, 72).map((ms) => (
-        <g key={ms}>
-          <text class="clock-mark" x={scale.x(ms)} y={16}>
-            {clock(ms)}
-          </text>
-          <path class="tick" d={`M${scale.x(ms)} 22v6`} />
-        </g>
-      ))}
+      {clockMarks(scale, debrief.startOfDay_ms, 72)
+        .map((ms) => ({ ms, x: scale.x(ms) }))
+        .filter(({ x }) => x > EDGE && x < scale.width - EDGE && Math.abs(x - nowX) > NOW_WIDTH)
+        .map(({ ms, x }) => (
+          <g key={ms}>
+            <text class="clock-mark" x={x} y={16}>
+              {clock(ms)}
+            </text>
+            <path class="tick" d={`M${x} 22v6`} />
+          </g>
+        ))}
       {debrief.series.map((one, index) => (
         <SeriesLine key={one.id} series={one} scale={scale} top={top.series + index * ROWS.series} />
       ))}
@@ -84,7 +93,7 @@ export function Timeline({ debrief, scale, at_ms, onSeek }: Props) {
           height={24}
           rx={12}
         />
-        <text x={nowX < 28 ? 28 - nowX : nowX > scale.width - 28 ? scale.width - nowX - 28 : 0} y={17}>
+        <text x={pill - nowX} y={17}>
           {clock(at_ms)}
         </text>
       </g>

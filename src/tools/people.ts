@@ -1,7 +1,7 @@
 /** Two people at the page: one has a keyboard and nothing else, one a pointer. Both take a call's own solution. */
 import type { Page } from 'playwright-core';
-import type { CallFile } from '../../src/calls/index.ts';
-import { ACTION_BY_ID } from '../../src/service/index.ts';
+import type { CallFile } from '../calls/index.ts';
+import { ACTION_BY_ID } from '../service/index.ts';
 
 export interface PersonAtPage {
   /** Reaches the one element that a selector names and presses it. */

@@ -3,8 +3,15 @@ import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
 
+interface Props {
+  readonly action: ActionView;
+  /** The reason why not stands above already and needs no line under the button. */
+  readonly whySaid?: boolean;
+  readonly onPressed?: () => void;
+}
+
 /** One thing to do, with its minutes and money. One that cannot be done now stays in reach and says why. */
-export function ActionButton({ action, onPressed }: { action: ActionView; onPressed?: () => void }) {
+export function ActionButton({ action, whySaid = false, onPressed }: Props) {
   const desk = useDesk();
   const { available, why } = action;
   const busy = desk.session.busy.value !== null;
@@ -30,7 +37,7 @@ export function ActionButton({ action, onPressed }: { action: ActionView; onPres
         <ActionCost action={action} />
       </button>
       {!available && (
-        <p class="why" id={whyId}>
+        <p class={whySaid ? 'vh' : 'why'} id={whyId}>
           {why === undefined ? desk.t('call.notNow') : <Said message={why} />}
         </p>
       )}

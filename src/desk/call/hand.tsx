@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { ActionGroup, ActionView, CallView, PartView } from '../../calls/view.ts';
+import type { Message } from '../../service/message.ts';
 import { useDesk } from '../desk.ts';
 import { CautionSign, Icon, type IconName } from '../icons.tsx';
 import { Said } from '../screen.tsx';
@@ -14,8 +15,6 @@ const GROUPS: readonly { readonly id: ActionGroup; readonly icon: IconName }[] =
   { id: 'mend', icon: 'mend' },
   { id: 'say', icon: 'say' },
 ];
-/** With at most this many actions in each of several groups, the groups stand side by side as columns. */
-const SHORT_GROUP = 5;
 
 /** The part at hand: what is known of it, what bites there, and what can be done, each with its time. */
 export function Hand({ view }: { view: CallView }) {
@@ -34,10 +33,10 @@ function HandCard({ part }: { part: PartView }) {
     actions: part.actions.filter((one) => one.group === group.id),
   })).filter((group) => group.actions.length > 0);
   const narrow = groups.find((one) => one.id === picked) ?? groups.find(hasOpen) ?? groups[0];
-  const columns = groups.length >= 2 && groups.every((one) => one.actions.length <= SHORT_GROUP);
   const open = asking.value;
   const fresh = open === null ? undefined : part.actions.find((one) => actionKey(one) === actionKey(open));
   const number = flowNumber(part.id);
+  const reason = oneReason(part.actions);
   return (
     <section class="card hand" aria-labelledby="hand-title">
       <header>
@@ -62,6 +61,12 @@ function HandCard({ part }: { part: PartView }) {
       <Cautions part={part} />
       {fresh === undefined ? (
         <>
+          {reason !== undefined && (
+            <p class="why-all">
+              <Icon name="lock" />
+              <Said message={reason} />
+            </p>
+          )}
           <nav class="group-tabs" aria-label={desk.t('call.groups')}>
             {groups.map((group) => (
               <button
@@ -75,7 +80,7 @@ function HandCard({ part }: { part: PartView }) {
               </button>
             ))}
           </nav>
-          <div class={columns ? 'groups columns' : 'groups'} data-group={narrow?.id}>
+          <div class={groups.length > 1 ? 'groups columns' : 'groups'} data-group={narrow?.id}>
             {groups.map((group) => (
               <section
                 key={group.id}
@@ -89,7 +94,7 @@ function HandCard({ part }: { part: PartView }) {
                 </h3>
                 <ul>
                   {group.actions.map((one) => (
-                    <ActionButton key={actionKey(one)} action={one} />
+                    <ActionButton key={actionKey(one)} action={one} whySaid={reason !== undefined} />
                   ))}
                 </ul>
               </section>
@@ -118,6 +123,12 @@ function Cautions({ part }: { part: PartView }) {
       </div>
     </div>
   );
+}
+
+/** Where nothing at all can be done here, and always for the same reason, that reason is said once. */
+function oneReason(actions: readonly ActionView[]): Message | undefined {
+  const reasons = new Set(actions.map((one) => (one.available ? '' : JSON.stringify(one.why ?? null))));
+  return actions.length > 1 && reasons.size === 1 ? actions[0]?.why : undefined;
 }
 
 function hasOpen(group: { readonly actions: readonly ActionView[] }): boolean {

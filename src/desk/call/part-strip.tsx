@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { CallView, PartView } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
@@ -8,6 +9,17 @@ export function PartStrip({ view, onGo }: { view: CallView; onGo: () => void }) 
   const desk = useDesk();
   const { session } = desk;
   const chosen = session.part.value;
+  const strip = useRef<HTMLElement>(null);
+  // Brings the chosen part's chip into the strip's sight, without moving the page.
+  useEffect(() => {
+    const box = strip.current;
+    const chip = document.getElementById(`part-${chosen}`);
+    if (box === null || chip === null) return;
+    const left = chip.offsetLeft - box.offsetLeft;
+    if (left < box.scrollLeft || left + chip.offsetWidth > box.scrollLeft + box.clientWidth) {
+      box.scrollLeft = left - (box.clientWidth - chip.offsetWidth) / 2;
+    }
+  }, [chosen]);
   const go = (part: PartView) => {
     session.select(part.id);
     onGo();
@@ -22,7 +34,7 @@ export function PartStrip({ view, onGo }: { view: CallView; onGo: () => void }) 
     document.getElementById(`part-${next.id}`)?.focus();
   };
   return (
-    <nav class="part-strip" aria-label={desk.t('call.parts')}>
+    <nav ref={strip} class="part-strip" aria-label={desk.t('call.parts')}>
       {view.parts.map((part, index) => {
         const number = flowNumber(part.id);
         return (

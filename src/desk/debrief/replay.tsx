@@ -25,6 +25,13 @@ export function Replay({ debrief }: { debrief: DebriefView }) {
   const play = usePlay(debrief, at_ms, setAt);
   const { box, width } = useWidth();
   const scale = layOut(debrief, Math.max(width, NARROWEST));
+  const x = scale.x(at_ms);
+  // On a narrow screen the drawing scrolls; the handle stays in its sight.
+  useEffect(() => {
+    const at = box.current;
+    if (at === null) return;
+    if (x < at.scrollLeft || x > at.scrollLeft + at.clientWidth) at.scrollLeft = x - at.clientWidth / 3;
+  }, [box, x]);
   const clock = formatClock((at_ms - debrief.startOfDay_ms) / 1000);
   const current = debrief.done.find((one) => one.from_ms <= at_ms && at_ms < one.to_ms);
   return (
@@ -119,7 +126,7 @@ function RowNames({ debrief, at_ms }: { debrief: DebriefView; at_ms: number }) {
 
 /** The replay opens where something first went wrong, if anything did. */
 function firstLook(debrief: DebriefView): number {
-  return debrief.events.find((one) => one.tone === 'bad')?.at_ms ?? debrief.from_ms;
+  return debrief.events.find((one) => one.tone === 'bad')?.at_ms ?? debrief.done[0]?.from_ms ?? debrief.from_ms;
 }
 
 function useWidth() {

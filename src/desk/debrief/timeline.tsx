@@ -143,13 +143,16 @@ function SeriesLine({ series, scale, top }: { series: Series; scale: Scale; top:
   const [low, high] = rangeOf(series);
   const inner = ROWS.series - 8;
   const y = (value: number) => top + 4 + inner * (1 - (value - low) / (high - low));
+  const first = scale.x(series.points[0]?.[0] ?? 0);
+  const last = scale.x(series.points[series.points.length - 1]?.[0] ?? 0);
+  const foot = top + ROWS.series - 4;
   const line = series.points.map(([t, v]) => `${scale.x(t).toFixed(1)} ${y(v).toFixed(1)}`).join('L');
   const mark = series.marks.map((one) => ({ ...one, y: y(one.value) }));
   return (
     <g class={`series ${series.id}`}>
       {line !== '' && (
         <>
-          <path class="under" d={`M0 ${top + ROWS.series - 4}L${line}L${scale.width} ${top + ROWS.series - 4}Z`} />
+          <path class="under" d={`M${first} ${foot}L${line}L${last} ${foot}Z`} />
           <path class="line" d={`M${line}`} />
         </>
       )}

@@ -54,7 +54,10 @@ export class ControlTable {
     const known = this.states.get(key);
     if (known) return known;
     const value = JSON.parse(key) as Record<string, string>;
-    return this.intern(controlMachine.resolveState({ value, context: {} }));
+    const state = this.intern(controlMachine.resolveState({ value, context: {} }));
+    // XState fills in what a value leaves out: a key that is not whole would pass for another state.
+    if (state.key !== key) throw new Error('the key of no control state');
+    return state;
   }
 
   /** States and edges met so far. */

@@ -137,6 +137,16 @@ describe('what the table remembers', () => {
     expect(() => table.step(new ControlTable().initial().to, 0)).toThrow(/foreign/);
     expect(() => table.step(table.initial().to, EVENTS.length)).toThrow();
     expect(() => eventNumber('nothing' as 'dose.ends')).toThrow(/nothing/);
-    expect(() => table.restore('{"supply":"nowhere"}')).toThrow();
+    const key = table.initial().to.key;
+    for (const other of [
+      '',
+      '{}',
+      '{"supply":"nowhere"}',
+      '{"supply":"on"}',
+      key.replace('{', '{"more":"on",'),
+      ` ${key}`,
+    ]) {
+      expect(() => new ControlTable().restore(other), other).toThrow();
+    }
   });
 });

@@ -1,3 +1,4 @@
+import type { ComponentChildren, RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { DebriefView } from '../../calls/view.ts';
 import type { Scene } from '../../scene/types.ts';
@@ -73,11 +74,22 @@ export function Replay({ debrief }: { debrief: DebriefView }) {
       />
       <div class="timeline">
         <RowNames debrief={debrief} at_ms={at_ms} />
-        <div class="timeline-scroll" ref={box}>
+        <TimelineScroll box={box}>
           <Timeline debrief={debrief} scale={scale} at_ms={at_ms} onSeek={setAt} />
-        </div>
+        </TimelineScroll>
       </div>
       {asText && <TextVersion debrief={debrief} />}
+    </section>
+  );
+}
+
+/** The drawing is wider than a phone: this scrolls it, by finger and by arrow keys. */
+function TimelineScroll({ box, children }: { box: RefObject<HTMLElement | null>; children: ComponentChildren }) {
+  const desk = useDesk();
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region that the keyboard must reach
+    <section class="timeline-scroll" ref={box} aria-label={desk.t('replay.line')} tabIndex={0}>
+      {children}
     </section>
   );
 }
@@ -130,7 +142,7 @@ function firstLook(debrief: DebriefView): number {
 }
 
 function useWidth() {
-  const box = useRef<HTMLDivElement>(null);
+  const box = useRef<HTMLElement>(null);
   const [width, setWidth] = useState(NARROWEST);
   useEffect(() => {
     const at = box.current;

@@ -44,6 +44,7 @@ export const debrief = {
   'replay.next': 'Next step',
   'replay.between': 'between two steps',
   'replay.handle': 'Instant of the replay',
+  'replay.line': 'Time line, also as text',
   'replay.picture': 'The works at that instant, everything open',
   'replay.text': 'Text version',
   'replay.text.happened': 'What happened and what was done',

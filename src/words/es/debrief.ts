@@ -45,6 +45,7 @@ export const debrief: Record<keyof typeof en, string> = {
   'replay.next': 'Paso siguiente',
   'replay.between': 'entre dos pasos',
   'replay.handle': 'Instante de la repetición',
+  'replay.line': 'Línea de tiempo, también en texto',
   'replay.picture': 'La instalación en ese instante, todo abierto',
   'replay.text': 'Versión en texto',
   'replay.text.happened': 'Qué pasó y qué se hizo',

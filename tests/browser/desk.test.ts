@@ -1,0 +1,226 @@
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { shippedCalls } from '../../src/calls/index.ts';
+import { takeCall, withKeyboard, withPointer } from '../../src/tools/people.ts';
+import { inBrowser, openApp, runAxe } from './page.ts';
+
+const call = shippedCalls().find((c) => c.id === 'storm-light');
+if (!call) throw new Error('the call does not ship');
+
+const DESK = { width: 1280, height: 800 };
+const PHONE = { width: 390, height: 844, touch: true };
+
+/** Puts values into the browser's store the way an earlier visit, or a stranger, might have left them. */
+function leave(page: Page, shelf: string, key: string, value: unknown): Promise<void> {
+  return page.evaluate(
+    ([shelf, key, value]) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('underlawn', 1);
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const tx = opening.result.transaction(shelf, 'readwrite');
+          tx.objectStore(shelf).put(value, key);
+          tx.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+    [shelf, key, value] as const,
+  );
+}
+
+async function finishStorm(page: Page) {
+  if (!call) return;
+  await takeCall(page, withPointer(page), call);
+  await page.locator('dialog[open] button[aria-disabled="false"]').click();
+  await page.waitForSelector('.verdict-head');
+}
+
+inBrowser('the desk', () => {
+  it('switches language and units everywhere, and keeps both through a reload', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await page.getByRole('radio', { name: 'Español' }).check();
+    await page.getByRole('radio', { name: 'L, cm, kPa' }).check();
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/^Practique/);
+    await page.waitForTimeout(200);
+    await page.reload();
+    await page.waitForSelector('html[lang="es"] .call-card');
+    expect(await page.locator('.call-card h3').first().textContent()).toBe(shippedCalls()[0]?.title.es);
+    expect(await page.locator('.bar-options .pill').first().textContent()).toContain('L · cm');
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('keeps a finished call: debrief by address, best result and next-time line on the list, text version', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await finishStorm(page);
+    const verdict = await page.locator('.verdict-head h1').textContent();
+    await page.getByLabel('What comes first next time?').fill('<img src=x onerror="window.hit=1">Read the levers');
+    await page.getByRole('button', { name: 'Keep this line' }).click();
+    await page.getByText('Kept.', { exact: true }).waitFor();
+    await page.reload();
+    await page.waitForSelector('.verdict-head');
+    expect(await page.locator('.verdict-head h1').textContent()).toBe(verdict);
+    await page.getByRole('button', { name: 'Text version' }).click();
+    expect(await page.locator('.text-version tbody tr').count()).toBeGreaterThan(10);
+    expect(await runAxe(page)).toEqual([]);
+    await page.locator('.brand').click();
+    await page.waitForSelector('.call-card');
+    const card = page.locator('.call-card', { has: page.locator('[data-call="storm-light"]') });
+    expect(await card.textContent()).toMatch(/Passed, best \d+/);
+    expect(await card.locator('.next-time').textContent()).toContain(
+      '<img src=x onerror="window.hit=1">Read the levers',
+    );
+    expect(await page.evaluate(() => (window as unknown as { hit?: number }).hit)).toBeUndefined();
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('moves the replay by keyboard, and has nothing that axe finds on a phone', async () => {
+    const { page, close, errors } = await openApp(PHONE);
+    await page.waitForSelector('.call-card button');
+    await page.goto(`${page.url()}#/call/storm-light`);
+    await page.waitForSelector('.part-chip');
+    for (const step of call.solution) {
+      const action = page.locator(`[data-action="${step.do}"]`);
+      const group = await action.evaluate((e) => e.closest('.group')?.getAttribute('data-group'));
+      await page.locator(`.group-tabs [data-group="${group}"]`).click();
+      await action.click();
+      for (const value of Object.values(step.fill ?? {}).flat()) await page.locator(`input[value="${value}"]`).check();
+      if (step.fill) await page.locator('.action-form [type="submit"]').click();
+      await page.waitForFunction(
+        () => !document.querySelector('.action[aria-disabled="true"]:not([aria-describedby])'),
+      );
+    }
+    await page.locator('dialog[open] button[aria-disabled="false"]').click();
+    await page.waitForSelector('.verdict-head');
+    const handle = page.getByRole('slider');
+    const before = await handle.getAttribute('aria-valuetext');
+    await handle.press('ArrowRight');
+    await handle.press('ArrowRight');
+    expect(await handle.getAttribute('aria-valuetext')).not.toBe(before);
+    expect(await runAxe(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('shows text of a stored title as text', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await page.waitForSelector('.call-card');
+    const title = '<img src=x onerror="window.hit=1">';
+    await leave(page, 'progress', 'storm-light', {
+      version: 1,
+      callId: 'storm-light',
+      savedAt: 1,
+      stage: 'ask',
+      clock: { year: 2031, month: 5, day: 14, weekday: 2, secondOfDay: 0 },
+      saved: {
+        version: 1,
+        callId: 'storm-light',
+        mode: 'practice',
+        record: {},
+        now_ms: 0,
+        title: { en: title, es: title },
+      },
+    });
+    await page.reload();
+    expect(await page.locator('.left-off h2').textContent()).toBe(title);
+    expect(await page.evaluate(() => (window as unknown as { hit?: number }).hit)).toBeUndefined();
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('says what it could not read and goes on without it', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await page.waitForSelector('.call-card');
+    await leave(page, 'settings', 'settings', { version: 7, language: 'tlh' });
+    await leave(page, 'progress', 'storm-light', 'nonsense');
+    await page.reload();
+    await page.waitForSelector('.call-card');
+    expect(await page.locator('.troubles').textContent()).toContain('could not be read');
+    await page.getByRole('button', { name: 'Put this message away' }).click();
+    expect(await page.locator('.troubles').count()).toBe(0);
+    await page.reload();
+    await page.waitForSelector('.call-card');
+    expect(await page.locator('.troubles').count()).toBe(0);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('works where the browser keeps nothing, and says so', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }));
+    await page.reload();
+    await page.waitForSelector('.call-card');
+    expect(await page.locator('.troubles').textContent()).toContain('keeps nothing');
+    await page.getByRole('button', { name: 'Put this message away' }).click();
+    await finishStorm(page);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('stops at a breach of life safety, says why at once, and leads to a debrief that failed', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await page.waitForSelector('.call-card button');
+    await page.locator('[data-call="storm-light"]').click();
+    await page.locator('[data-action="tell-open-panel"]').click();
+    const dialog = page.getByRole('dialog');
+    await dialog.waitFor();
+    expect(await dialog.getByRole('alert').textContent()).toMatch(/panel|cover/i);
+    expect(await runAxe(page)).toEqual([]);
+    await dialog.locator('button[aria-disabled="false"]').click();
+    await page.waitForSelector('.verdict-head');
+    expect(await page.locator('.tag.bad').textContent()).toContain('Broken');
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('reaches every part and every action of it by keyboard', async () => {
+    const { page, close } = await openApp(DESK);
+    const person = withKeyboard(page);
+    await page.waitForSelector('.call-card button');
+    await person.press('[data-call="storm-light"]');
+    await page.waitForSelector('.part-chip');
+    for (const id of ['phone', 'house', 'pump-tank', 'panel', 'compressor']) {
+      await person.goTo(id);
+      const wanted = await page.locator('.hand [data-action]').count();
+      expect(wanted).toBeGreaterThan(0);
+      const reached = new Set<string>();
+      for (let i = 0; i < wanted + 12; i++) {
+        await page.keyboard.press('Tab');
+        reached.add(await page.evaluate(() => document.activeElement?.getAttribute('data-action') ?? ''));
+      }
+      reached.delete('');
+      expect([id, reached.size]).toEqual([id, new Set(await actionIds(page)).size]);
+      await page.locator(`#part-${id}`).focus();
+    }
+    await close();
+  });
+
+  it('stops and starts the clock with the space bar where no control has the focus', async () => {
+    const { page, close } = await openApp(DESK);
+    await page.waitForSelector('.call-card button');
+    await page.locator('[data-call="storm-light"]').click();
+    await page.waitForSelector('.part-chip');
+    const pause = page.locator('.rates .icon-pill');
+    expect(await pause.getAttribute('aria-pressed')).toBe('false');
+    await page.locator('h1').focus();
+    await page.keyboard.press('Space');
+    expect(await pause.getAttribute('aria-pressed')).toBe('true');
+    const at = await page.locator('.clock time').textContent();
+    await page.waitForTimeout(1300);
+    expect(await page.locator('.clock time').textContent()).toBe(at);
+    await page.getByRole('button', { name: '1 min/s' }).click();
+    await page.waitForFunction(
+      (before) => document.querySelector('.clock time')?.textContent !== before?.slice(0, 5),
+      at,
+    );
+    await close();
+  });
+});
+
+function actionIds(page: Page): Promise<string[]> {
+  return page.locator('.hand [data-action]').evaluateAll((all) => all.map((e) => e.getAttribute('data-action') ?? ''));
+}

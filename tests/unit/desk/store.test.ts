@@ -1,0 +1,50 @@
+import { describe, expect, it, vi } from 'vitest';
+import { openStore } from '../../../src/desk/store.ts';
+import type { Finished, Progress } from '../../../src/desk/stored.ts';
+
+const saved = {
+  version: 1,
+  callId: 'sunny-line',
+  mode: 'practice',
+  record: { actions: [] },
+  now_ms: 5000,
+  title: { en: 'Red light', es: 'Luz roja' },
+} as const;
+const progress: Progress = {
+  version: 1,
+  callId: 'sunny-line',
+  savedAt: 7,
+  stage: 'ask',
+  clock: { year: 2031, month: 5, day: 14, weekday: 2, secondOfDay: 100 },
+  saved,
+};
+const finished: Finished = { version: 1, callId: 'sunny-line', finishedAt: 9, score: 86, passed: true, saved };
+
+/** Node has no IndexedDB, so this is the store of a browser that keeps nothing; the real one is tested in a browser. */
+describe('the store without a database', () => {
+  it('works in memory, and says so once', async () => {
+    const trouble = vi.fn();
+    const store = await openStore(trouble);
+    await store.putSettings({ version: 1, language: 'es', units: 'si', sound: false, still: true });
+    await store.putProgress(progress);
+    const key = await store.addFinished(finished);
+    await store.putLine({ version: 1, callId: 'sunny-line', toldMost: '', costMost: '', nextTime: 'Soap first' });
+    expect(await store.settings()).toMatchObject({ language: 'es', units: 'si' });
+    expect(await store.progressOf('sunny-line')).toEqual(progress);
+    expect(await store.finishedBy(key)).toEqual({ ...finished, key });
+    expect((await store.lines()).map((one) => one.nextTime)).toEqual(['Soap first']);
+    await store.dropProgress('sunny-line');
+    expect(await store.progress()).toEqual([]);
+    expect(trouble.mock.calls).toEqual([['memory']]);
+  });
+
+  it('sets aside what it cannot read, says so, and goes on', async () => {
+    const trouble = vi.fn();
+    const store = await openStore(trouble);
+    // A value of a later version, as a newer Underlawn might have left it.
+    await store.putSettings({ ...(await store.settings()), version: 9 as never });
+    expect(await store.settings()).toMatchObject({ language: 'en', units: 'us' });
+    expect(await store.settings()).toMatchObject({ language: 'en', units: 'us' });
+    expect(trouble.mock.calls).toEqual([['memory'], ['unread']]);
+  });
+});

@@ -115,9 +115,10 @@ export class CallSession {
   /** Lets time pass until something changes that the person sees or hears, at the latest until `limit_ms`. */
   nextChange(limit_ms: number): void {
     const { unit } = this.service;
+    const limit = Math.floor(limit_ms);
     do {
-      this.advance(Math.min(limit_ms, Math.max(this.now_ms + 1, Math.ceil(unit.horizon() * 1000))));
-    } while (!this.ended && this.now_ms < limit_ms && this.changes.length === 0);
+      this.advance(Math.min(limit, Math.max(this.now_ms + 1, Math.ceil(unit.horizon() * 1000))));
+    } while (!this.ended && this.now_ms < limit && this.changes.length === 0);
   }
 
   /** Definition of an action as it stands now (the cause form lists the notebook). */

@@ -1,7 +1,6 @@
 import type { en } from './en.ts';
 
 export type Language = 'en' | 'es';
-export const LANGUAGES: readonly Language[] = ['en', 'es'];
 
 /** Every message id there is. English leads; Spanish is typed to have the same. */
 export type Key = keyof typeof en;

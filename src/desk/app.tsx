@@ -1,6 +1,5 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { CallScreen } from './call/call.tsx';
-import { DebriefScreen } from './debrief/debrief.tsx';
 import { type Desk, DeskContext, useDesk } from './desk.ts';
 import { Troubles } from './screen.tsx';
 import { StartScreen } from './start/start.tsx';
@@ -26,8 +25,19 @@ function Screen() {
     case 'call':
       return <CallScreen key={route.callId} callId={route.callId} />;
     case 'debrief':
-      return <DebriefScreen key={route.key} recordKey={route.key} />;
+      return <LaterDebrief key={route.key} recordKey={route.key} />;
     default:
       return <StartScreen />;
   }
+}
+
+/** The debrief comes as a file of its own: nobody needs it before the first call is over. */
+function LaterDebrief({ recordKey }: { recordKey: number }) {
+  const desk = useDesk();
+  const [screen, setScreen] = useState<typeof import('./debrief/debrief.tsx') | null>(null);
+  useEffect(() => {
+    import('./debrief/debrief.tsx').then(setScreen, () => desk.fail({ id: 'trouble.notLoaded' }));
+  }, [desk]);
+  if (screen === null) return <main class="waiting">{desk.t('debrief.opening')}</main>;
+  return <screen.DebriefScreen recordKey={recordKey} />;
 }

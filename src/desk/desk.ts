@@ -11,7 +11,7 @@ import { type Route, readRoute, writeRoute } from './routes.ts';
 import { createSession, type Session } from './session.ts';
 import type { OpenSounds } from './sounds.ts';
 import type { FinishedEntry, Store } from './store.ts';
-import type { Line, Progress, Settings } from './stored.ts';
+import { firstSettings, type Line, type Progress, type Settings } from './stored.ts';
 
 /** What the desk is built on; a test brings its own. */
 export interface DeskParts {
@@ -55,7 +55,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     if (!troubles.value.some((one) => one.id === told.id)) troubles.value = [...troubles.value, told];
   };
   const store = await parts.openStore((what) => fail({ id: `trouble.store.${what}` }));
-  const settings = signal(await store.settings());
+  const settings = signal((await store.settings()) ?? firstSettings(navigator.languages));
   const words = signal(await loadWords(settings.value.language));
   const said = computed(() => speak(words.value, settings.value.units));
   const route = signal<Route>(readRoute(location.hash));

@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type * as z from 'zod/mini';
-import { DEFAULT_SETTINGS, Finished, Line, Progress, Settings } from './stored.ts';
+import { Finished, Line, Progress, Settings } from './stored.ts';
 
 interface Shelves extends DBSchema {
   settings: { key: string; value: unknown };
@@ -21,7 +21,8 @@ export interface FinishedEntry extends Finished {
 
 /** Everything the browser keeps between visits. */
 export interface Store {
-  settings(): Promise<Settings>;
+  /** None on a first visit. */
+  settings(): Promise<Settings | undefined>;
   putSettings(settings: Settings): Promise<void>;
   progress(): Promise<Progress[]>;
   progressOf(callId: string): Promise<Progress | undefined>;
@@ -155,7 +156,7 @@ function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Stor
     check(shelf, schema, key, await backing.get(shelf, key));
 
   return {
-    settings: async () => (await one('settings', Settings, 'settings')) ?? DEFAULT_SETTINGS,
+    settings: () => one('settings', Settings, 'settings'),
     putSettings: async (settings) => void (await put('settings', settings, 'settings')),
     progress: async () => (await read('progress', Progress)).map(([, value]) => value),
     progressOf: (callId) => one('progress', Progress, callId),

@@ -58,4 +58,8 @@ export const Line = z.object({
 });
 export type Line = z.infer<typeof Line>;
 
-export const DEFAULT_SETTINGS: Settings = { version: 1, language: 'en', units: 'us', sound: true, still: false };
+/** What a first visit starts with: the first of the reader's languages that Underlawn speaks, else English. */
+export function firstSettings(languages: readonly string[]): Settings {
+  const spoken = languages.map((one) => one.slice(0, 2).toLowerCase()).find((one) => one === 'en' || one === 'es');
+  return { version: 1, language: spoken === 'es' ? 'es' : 'en', units: 'us', sound: true, still: false };
+}

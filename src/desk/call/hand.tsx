@@ -51,7 +51,7 @@ function HandCard({ part }: { part: PartView }) {
       </p>
       {part.known.length > 0 && (
         <ul class="known" aria-label={desk.t('call.known')}>
-          {part.known.map((one, index) => (
+          {[...part.known].reverse().map((one, index) => (
             <li key={`${one.id}${index}`}>
               <Said message={one} />
             </li>

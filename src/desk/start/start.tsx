@@ -54,6 +54,7 @@ export function StartScreen() {
               <li>{desk.t('start.how.3')}</li>
               <li>{desk.t('start.how.4')}</li>
             </ol>
+            <p class="small">{desk.t('start.how.keys')}</p>
           </section>
           <SettingsCard />
         </div>

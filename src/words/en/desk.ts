@@ -41,6 +41,8 @@ export const desk = {
   'start.how.2': 'Close it with a follow-up, or drive out with the right things on the truck.',
   'start.how.3': 'On site: make safe, find the cause with evidence, mend it, prove it.',
   'start.how.4': 'Leave the record, tell the household, and read the debrief.',
+  'start.how.keys':
+    'By keyboard: Tab reaches everything, arrow keys walk along the parts, and the space bar stops and starts the clock where no button has the focus.',
   'set.title': 'Language and units',
   'set.language': 'Language',
   'set.units': 'Units',
@@ -53,8 +55,8 @@ export const desk = {
   'trouble.engine': 'The simulation stopped with an error. Reload the page: the call goes on from its last save.',
   'trouble.no-call': 'There is no call open. Choose one from the list.',
   'trouble.call-unknown': 'This call is not on the list any more.',
+  'trouble.notLoaded': 'A part of Underlawn could not be fetched. Check the connection and reload the page.',
   'trouble.noRecord': 'This record is not in this browser.',
-  'trouble.sounds': 'The sounds could not be loaded. Captions still show.',
   'trouble.store.memory':
     'This browser keeps nothing for this page (private mode?). Calls work, but a reload loses them.',
   'trouble.store.unread':

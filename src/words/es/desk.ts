@@ -44,6 +44,8 @@ export const desk: Record<keyof typeof en, string> = {
   'start.how.2': 'Ciérrelo con un seguimiento, o salga con lo que hace falta en la camioneta.',
   'start.how.3': 'En el sitio: asegurar, hallar la causa con pruebas, reparar y comprobar.',
   'start.how.4': 'Deje el registro, informe a la familia y lea el repaso.',
+  'start.how.keys':
+    'Con el teclado: el tabulador llega a todo, las flechas recorren las partes y la barra espaciadora para y reanuda el reloj si ningún botón tiene el foco.',
   'set.title': 'Idioma y unidades',
   'set.language': 'Idioma',
   'set.units': 'Unidades',
@@ -57,8 +59,8 @@ export const desk: Record<keyof typeof en, string> = {
     'La simulación se detuvo por un error. Recargue la página: el aviso sigue desde lo último guardado.',
   'trouble.no-call': 'No hay ningún aviso abierto. Elija uno de la lista.',
   'trouble.call-unknown': 'Este aviso ya no está en la lista.',
+  'trouble.notLoaded': 'No se pudo traer una parte de Underlawn. Revise la conexión y recargue la página.',
   'trouble.noRecord': 'Este registro no está en este navegador.',
-  'trouble.sounds': 'No se pudieron cargar los sonidos. Los subtítulos siguen saliendo.',
   'trouble.store.memory':
     'Este navegador no guarda nada de esta página (¿modo privado?). Los avisos funcionan, pero al recargar se pierden.',
   'trouble.store.unread':

@@ -13,7 +13,7 @@ export async function serveHarness(): Promise<Served> {
     cacheDir: '../../../node_modules/.vite-harness',
     logLevel: 'error',
     server: { host: '127.0.0.1', port: 0, hmr: false, watch: null, fs: { allow: ['../../..'] } },
-    optimizeDeps: { include: ['pixi.js', 'pixi.js/unsafe-eval'] },
+    optimizeDeps: { include: ['pixi.js', 'pixi.js/graphics', 'pixi.js/unsafe-eval'] },
   });
   await server.listen();
   const url = server.resolvedUrls?.local[0];

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { openStore } from '../../../src/desk/store.ts';
-import type { Finished, Progress } from '../../../src/desk/stored.ts';
+import { type Finished, firstSettings, type Progress } from '../../../src/desk/stored.ts';
 
 const saved = {
   version: 1,
@@ -42,9 +42,17 @@ describe('the store without a database', () => {
     const trouble = vi.fn();
     const store = await openStore(trouble);
     // A value of a later version, as a newer Underlawn might have left it.
-    await store.putSettings({ ...(await store.settings()), version: 9 as never });
-    expect(await store.settings()).toMatchObject({ language: 'en', units: 'us' });
-    expect(await store.settings()).toMatchObject({ language: 'en', units: 'us' });
+    await store.putSettings({ ...firstSettings(['es']), version: 9 as never });
+    expect(await store.settings()).toBeUndefined();
+    expect(await store.settings()).toBeUndefined();
     expect(trouble.mock.calls).toEqual([['memory'], ['unread']]);
+  });
+});
+
+describe('a first visit', () => {
+  it('speaks the first of the reader’s languages that there is', () => {
+    expect(firstSettings(['fr-CA', 'es-MX', 'en']).language).toBe('es');
+    expect(firstSettings(['en-GB', 'es']).language).toBe('en');
+    expect(firstSettings(['fr']).language).toBe('en');
   });
 });

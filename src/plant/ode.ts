@@ -16,8 +16,6 @@ export interface Step {
   readonly f1: Float64Array;
   /** Step size the error control proposes next, not cut by anything. */
   next: number;
-  /** Derivatives computed for it. */
-  calls: number;
 }
 
 export function emptyStep(size: number): Step {
@@ -29,7 +27,6 @@ export function emptyStep(size: number): Step {
     y1: new Float64Array(size),
     f1: new Float64Array(size),
     next: 0,
-    calls: 0,
   };
 }
 
@@ -80,7 +77,6 @@ export function makeStepper(size: number, rules: StepRules): Stepper {
       out.y1[i] = at(out.y0, i) + (h / 9) * (2 * at(out.f0, i) + 3 * at(k2, i) + 4 * at(k3, i));
     }
     derivative(t1, out.y1, out.f1);
-    out.calls += 3;
   }
 
   return {

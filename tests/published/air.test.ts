@@ -20,7 +20,7 @@ function point(condition: Partial<typeof SOUND> = {}, depth_m = DEPTH_m, spec = 
   });
 }
 
-/** Source: handbook table of free air through orifices, cfm at Cd 1, 14.7 psia, 70 degF. Within 1.5 %. */
+/** Source: handbook table of free air through orifices, cfm at Cd 1, 14.7 psia, 70 degF. Within 1 %; observed 0.8 %. */
 describe('free air through an orifice', () => {
   it.each([
     [1, 0.45, 1.8, 7.18],
@@ -36,12 +36,12 @@ describe('free air through an orifice', () => {
       [1 / 4, quarter],
     ] as const) {
       const observed = holeFlow(bore * INCH, psi * PSI_kPa, 1) / CFM_Lmin;
-      expect(Math.abs(observed / cfm - 1)).toBeLessThan(0.015);
+      expect(Math.abs(observed / cfm - 1)).toBeLessThan(0.01);
     }
   });
 });
 
-/** Derived (isentropic nozzle, Cd 0.65, 20 C; a separate trial): standard L/min, within 1 %. */
+/** Derived (isentropic nozzle, Cd 0.65, 20 C; a separate trial): standard L/min, within 0.3 %; observed 0.24 %. */
 describe('air lost through a hole', () => {
   it.each([
     [1, 4.81, 5.54, 6.19, 6.77],
@@ -52,37 +52,55 @@ describe('air lost through a hole', () => {
     [6, 173.14, 199.57, 222.74, 243.57],
   ])('%d mm', (mm, ...row) => {
     row.forEach((Lmin, i) => {
-      expect(Math.abs(holeFlow(mm / 1000, 15 + 5 * i) / Lmin - 1)).toBeLessThan(0.01);
+      expect(Math.abs(holeFlow(mm / 1000, 15 + 5 * i) / Lmin - 1)).toBeLessThan(0.003);
     });
   });
 });
 
-/** Derived (a separate trial of the same invented pump): 1.2 m of water, pressure in kPa, flow in L/min; 1.5 %. */
+/**
+ * Derived (a separate trial of the same invented pump): 1.2 m of water; pressure in kPa, pump, diffusers and leak in
+ * L/min. Within 0.1 kPa and 1 L/min; observed 0.09 and 0.7, worst at the 6 mm hole, where the isentropic nozzle gives
+ * 6.00 kPa and ours 6.02. Of the 2.15 kPa at 80 L/min, 0.13 is the line's: fouling multiplies the rest.
+ */
 describe('the operating point at 1.2 m', () => {
+  const fouled = (times: number) => ({ ...air, loss_kPa_per_Lmin2: (0.13 + 2.02 * times) / 6400 });
   it.each([
-    ['sound', {}, 15.23, 85.8],
-    ['2 mm hole', { lineHole_m: 0.002 }, 14.38, 69.6],
-    ['3 mm hole', { lineHole_m: 0.003 }, 13.59, 49.8],
-    ['6 mm hole', { lineHole_m: 0.006 }, 6.11, 0],
-    ['open line (10 mm)', { lineHole_m: 0.01 }, 0.93, 0],
-    ['60 % of its flow', { compressorFlow: 0.6 }, 13.74, 54.1],
-    ['30 % of its flow', { compressorFlow: 0.3 }, 13.01, 27.6],
-  ])('%s', (_name, condition, kPa, Lmin) => {
-    const observed = point(condition, 1.2);
-    expect(Math.abs(observed.pressure_kPa / kPa - 1)).toBeLessThan(0.015);
-    expect(Math.abs(observed.diffuser_Lmin - Lmin)).toBeLessThan(0.015 * 86);
+    ['sound', {}, 1.2, air, [15.23, 85.8, 85.8, 0]],
+    ['1.5 m of water', {}, 1.5, air, [17.75, 78.3, 78.3, 0]],
+    ['diffusers fouled fourfold', {}, 1.2, fouled(4), [19.51, 72.8, 72.8, 0]],
+    ['diffusers fouled sixteenfold', {}, 1.2, fouled(16), [26.02, 51.4, 51.4, 0]],
+    ['diffusers blocked', {}, 1.2, fouled(1e12), [40, 0, 0, 0]],
+    ['2 mm hole', { lineHole_m: 0.002 }, 1.2, air, [14.38, 88.2, 69.6, 18.6]],
+    ['3 mm hole', { lineHole_m: 0.003 }, 1.2, air, [13.59, 90.5, 49.8, 40.7]],
+    ['4 mm hole', { lineHole_m: 0.004 }, 1.2, air, [12.92, 92.4, 21.8, 70.6]],
+    ['6 mm hole', { lineHole_m: 0.006 }, 1.2, air, [6.11, 109.6, 0, 109.6]],
+    ['open line (10 mm)', { lineHole_m: 0.01 }, 1.2, air, [0.93, 119.1, 0, 119.1]],
+    ['60 % of its flow', { compressorFlow: 0.6 }, 1.2, air, [13.74, 54.1, 54.1, 0]],
+    ['30 % of its flow', { compressorFlow: 0.3 }, 1.2, air, [13.01, 27.6, 27.6, 0]],
+  ] as const)('%s', (_name, condition, depth_m, spec, [kPa, ...row]) => {
+    const observed = point(condition, depth_m, spec);
+    expect(Math.abs(observed.pressure_kPa - kPa)).toBeLessThan(0.1);
+    [observed.pump_Lmin, observed.diffuser_Lmin, observed.leak_Lmin].forEach((flow, i) => {
+      expect(Math.abs(flow - (row[i] ?? 0))).toBeLessThan(1);
+    });
+  });
+
+  it('a switch set at 10 kPa trips from holes of 5.08 mm (1 %; observed 5.05)', () => {
+    expect(point({ lineHole_m: 0.0050292 }, 1.2).pressure_kPa).toBeGreaterThan(10);
+    expect(point({ lineHole_m: 0.0051308 }, 1.2).pressure_kPa).toBeLessThan(10);
   });
 });
 
-/** Our unit U1; the windows are what the trade must learn (quoted from a separate trial, confirmed here). */
+/** Our unit U1: numbers of its own data sheet, quoted there from a separate trial and confirmed here. No other source. */
 describe('U1 and its low-air switch at 8.5 kPa', () => {
-  it('runs sound at 16.06 kPa (2.33 psi) and 83 L/min (0.5 %)', () => {
+  it('runs sound at 16.06 kPa (2.33 psi) and 83.3 L/min (0.1 %; observed 16.061 and 83.36)', () => {
     const sound = point();
-    expect(Math.abs(sound.pressure_kPa / 16.06 - 1)).toBeLessThan(0.005);
-    expect(Math.abs(sound.diffuser_Lmin / 83.3 - 1)).toBeLessThan(0.005);
+    expect(Math.abs(sound.pressure_kPa / 16.06 - 1)).toBeLessThan(0.001);
+    expect(Math.abs(sound.diffuser_Lmin / 83.3 - 1)).toBeLessThan(0.001);
+    expect(sound.pressure_kPa / PSI_kPa).toBeCloseTo(2.33, 2);
   });
 
-  it('a 3 mm hole stands at 14.4 kPa, takes half the air, and is silent', () => {
+  it('a 3 mm hole stands at 14.4 kPa, takes half the air (observed 45 %), and is silent', () => {
     const leak = point({ lineHole_m: 0.003 });
     expect(leak.pressure_kPa).toBeCloseTo(14.4, 1);
     expect(leak.diffuser_Lmin / point().diffuser_Lmin).toBeLessThan(0.6);
@@ -95,7 +113,7 @@ describe('U1 and its low-air switch at 8.5 kPa', () => {
     expect(leak.pressure_kPa).toBeGreaterThan(8.5);
   });
 
-  it('it trips from 5.4 mm, 6 mm stands at 5.98 kPa, an open line at 0.9', () => {
+  it('it trips from 5.4 mm (observed 5.36), 6 mm stands at 5.98 kPa (0.05; observed 6.02), an open line at 0.9', () => {
     expect(point({ lineHole_m: 0.0052 }).pressure_kPa).toBeGreaterThan(8.5);
     expect(point({ lineHole_m: 0.0054 }).pressure_kPa).toBeLessThan(8.5);
     expect(point({ lineHole_m: 0.006 }).pressure_kPa).toBeCloseTo(5.98, 1);

@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { pixiParts } from './src/tools/pixi-parts.ts';
 
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
 export default defineConfig(({ mode }) => {
@@ -19,6 +20,9 @@ export default defineConfig(({ mode }) => {
   return {
     root: 'src',
     base: './',
+    // The core alone: no sound here comes from a place in space.
+    resolve: { alias: { howler: 'howler/dist/howler.core.min.js' } },
+    plugins: [pixiParts()],
     publicDir: '../assets',
     build: { outDir: '../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, manifest: true },
     worker: { format: 'es' },

@@ -2,7 +2,7 @@
  * A cel: one sheet painted on a 2D canvas and shown as a sprite. It is painted again only when its key or its scale
  * changes, so a frame costs one copy of it. The canvas stays, so a lost graphics context loses nothing.
  */
-import { Sprite, Texture } from 'pixi.js';
+import { CanvasSource, Sprite, Texture } from 'pixi.js';
 import type { Box, Pen } from './pen.ts';
 
 /** Longest side of a cel in device pixels: every graphics chip still in use takes it. */
@@ -57,7 +57,7 @@ export class Cel {
     canvas.width = width;
     canvas.height = height;
     const old = this.sprite.texture;
-    this.sprite.texture = Texture.from(canvas, true);
+    this.sprite.texture = new Texture({ source: new CanvasSource({ resource: canvas }) });
     if (old !== Texture.EMPTY) old.destroy(true);
     this.#canvas = canvas;
     return canvas;

@@ -1,5 +1,5 @@
 /** The small textures that many sprites share: a bubble, a drop, a glow, a ring. Painted on canvases of their own. */
-import { Texture } from 'pixi.js';
+import { CanvasSource, Texture } from 'pixi.js';
 import { disc, draw, type Pen } from './pen.ts';
 
 function sheet(size: number, paint: (pen: Pen) => void): Texture {
@@ -8,7 +8,7 @@ function sheet(size: number, paint: (pen: Pen) => void): Texture {
   canvas.height = size;
   const pen = canvas.getContext('2d');
   if (pen !== null) paint(pen);
-  return Texture.from(canvas, true);
+  return new Texture({ source: new CanvasSource({ resource: canvas }) });
 }
 
 export interface Sparks {

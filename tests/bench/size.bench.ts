@@ -1,7 +1,8 @@
 /**
  * First load, gzipped kilobytes (1 kB = 1000 bytes) of JavaScript in `dist/web`: the shell, which is what the page
  * imports at once, and all that is loaded until a call can be played. Of alternatives a visitor gets one: one language,
- * one renderer (the larger counts). Anything not named here counts, so that a new chunk cannot hide.
+ * one renderer. Whatever is not named here counts, so that a new part cannot hide. The sounds come after, when there is
+ * first something to hear, and are shown by themselves.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,48 +12,51 @@ import { isFresh } from '../../src/tools/fresh.mjs';
 
 interface Chunk {
   readonly file: string;
+  readonly isDynamicEntry?: boolean;
   readonly imports?: readonly string[];
 }
+type Manifest = Readonly<Record<string, Chunk>>;
 
 const WEB = 'dist/web';
-const LIMIT_KB = { shell: 60, call: 260 };
+const LIMIT_kB = { shell: 60, call: 260, sound: 15 };
 
-/** Never loaded on the way into a call: no such renderer is asked for, and this is the other language. */
-const NOT_ON_THE_WAY = /^(?:WebGPURenderer|webworkerAll|es|debrief)-/;
-const RENDERERS = ['CanvasRenderer', 'WebGLRenderer'];
+/** Loaded on no way into a call: renderers and environments nobody asks for, the other language, what comes after. */
+const NOT_ON_THE_WAY = /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/es\.ts$|^desk\/debrief\/|^sound\//;
+const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };
 
 export async function run(print: (line: string) => void): Promise<void> {
   const sources = ['src', 'scenarios', 'assets', 'package.json', 'vite.config.ts'];
   if (!isFresh(join(WEB, 'index.html'), sources)) await build({ logLevel: 'error' });
-  const shell = sum(shellFiles());
-  const files = readdirSync(join(WEB, 'assets')).filter((file) => file.endsWith('.js') && !NOT_ON_THE_WAY.test(file));
-  const isRenderer = (file: string) => RENDERERS.some((name) => file.startsWith(name));
-  const common = sum(files.filter((file) => !isRenderer(file)));
-  const renderer = Math.max(...RENDERERS.map((name) => sum(files.filter((file) => file.startsWith(name)))));
-  for (const [part, kB] of [['shell', shell] as const, ['call', common + renderer] as const]) {
-    const limit = LIMIT_KB[part];
-    print(
-      JSON.stringify({ bench: 'size', part, gzip_kB: round(kB), limit_kB: limit, ratioToLimit: round(kB / limit) }),
-    );
+  const manifest = JSON.parse(readFileSync(join(WEB, '.vite/manifest.json'), 'utf8')) as Manifest;
+  const show = (part: keyof typeof LIMIT_kB, files: readonly string[], renderer?: string) => {
+    const gzip_kB = files.reduce((sum, file) => sum + gzipSync(readFileSync(join(WEB, file))).length / 1000, 0);
+    const limit_kB = LIMIT_kB[part];
+    const ratioToLimit = round(gzip_kB / limit_kB);
+    print(JSON.stringify({ bench: 'size', part, renderer, gzip_kB: round(gzip_kB), limit_kB, ratioToLimit }));
+  };
+  show('shell', closure(manifest, ['index.html']));
+  // Workers are bundles of their own that the manifest leaves out.
+  const workers = readdirSync(join(WEB, 'assets')).filter((file) => /^worker-.*\.js$/.test(file));
+  const late = Object.keys(manifest).filter((key) => manifest[key]?.isDynamicEntry && !NOT_ON_THE_WAY.test(key));
+  const common = late.filter((key) => !Object.values(RENDERERS).some((it) => it.test(key)));
+  for (const [renderer, its] of Object.entries(RENDERERS)) {
+    const roots = ['index.html', ...common, ...late.filter((key) => its.test(key))];
+    show('call', [...closure(manifest, roots), ...workers.map((file) => `assets/${file}`)], renderer);
   }
+  show('sound', closure(manifest, ['sound/player.ts']));
 }
 
-/** The page's own script and all it imports before it can run. */
-function shellFiles(): readonly string[] {
-  const manifest = JSON.parse(readFileSync(join(WEB, '.vite/manifest.json'), 'utf8')) as Record<string, Chunk>;
-  const seen = new Set<string>();
+/** The files of these entries and of all they import at once. */
+function closure(manifest: Manifest, roots: readonly string[]): readonly string[] {
+  const files = new Set<string>();
   const visit = (key: string) => {
     const chunk = manifest[key];
-    if (chunk === undefined || seen.has(chunk.file)) return;
-    seen.add(chunk.file);
+    if (chunk === undefined || files.has(chunk.file)) return;
+    files.add(chunk.file);
     for (const next of chunk.imports ?? []) visit(next);
   };
-  visit('index.html');
-  return [...seen].map((file) => file.replace(/^assets\//, ''));
-}
-
-function sum(files: readonly string[]): number {
-  return files.reduce((total, file) => total + gzipSync(readFileSync(join(WEB, 'assets', file))).length / 1000, 0);
+  for (const root of roots) visit(root);
+  return [...files].filter((file) => file.endsWith('.js'));
 }
 
 function round(x: number): number {

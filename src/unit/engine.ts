@@ -39,6 +39,7 @@ import {
   type Works,
 } from '../plant/index.ts';
 import {
+  clockDrift,
   clockShift,
   conditionAt,
   type FaultState,
@@ -50,6 +51,7 @@ import {
   type UnitFault,
 } from './fault.ts';
 import type { UnitSpec } from './spec.ts';
+import { nextStart, startAt } from './timer.ts';
 import { locate, type Watch, watchedLevel, watchesOf } from './watch.ts';
 
 export interface UnitSetup {
@@ -369,17 +371,16 @@ export class Unit {
     return Math.min(timer, next);
   }
 
-  /** Next start of the night timer after an instant, by the panel's own clock. */
+  /**
+   * Next start of the night timer after an instant, by the panel's own clock. A clock that drifts (a growing fault)
+   * goes evenly until the next instant of a fault; one that runs backwards comes to no start.
+   */
   private nextTimerStart(t: number): number {
-    const panel = t + this.clockAhead(t);
-    const day = Math.floor(panel / 86_400);
-    let next = Number.POSITIVE_INFINITY;
-    for (const hour of this.spec.panel.timer.starts_h) {
-      const start = day * 86_400 + hour * 3600;
-      const at = start > panel + 1e-6 ? start : start + 86_400;
-      if (at < next) next = at;
-    }
-    return next - this.clockAhead(t);
+    const ahead = this.clockAhead(t);
+    const rate = 1 + clockDrift(this.faults, t);
+    if (rate <= 0) return Number.POSITIVE_INFINITY;
+    const start = nextStart(this.spec.panel.timer.starts_h, t + ahead);
+    return rate === 1 ? start - ahead : t + (start - t - ahead) / rate;
   }
 
   /** Everything that is due at the present instant, in a fixed order: faults, delays, timer, draws, thresholds. */
@@ -397,8 +398,9 @@ export class Unit {
       this.deliver(DELAYS[delay]);
       anything = true;
     }
-    if (this.timerStartsNow()) {
-      this.timerStart();
+    const start = startAt(this.spec.panel.timer.starts_h, this.t + this.clockAhead());
+    if (start !== undefined) {
+      this.timerStart(start);
       anything = true;
     }
     if (anything || this.source.nextEdge(this.t - 1e-3) === this.t || this.faults.some((f) => isGrowing(f, this.t))) {
@@ -407,15 +409,10 @@ export class Unit {
     this.settle();
   }
 
-  private timerStartsNow(): boolean {
-    return Math.abs(this.nextTimerStart(this.t - 1) - this.t) < 1e-6;
-  }
-
   /** The panel clock reaches a start. Minutes are counted per night, from its first start. */
-  private timerStart(): void {
+  private timerStart(hour: number): void {
     const { starts_h, nightLimit_min } = this.spec.panel.timer;
-    const panel_s = Math.round(this.t + this.clockAhead()) % 86_400;
-    if (panel_s === (starts_h[0] ?? 0) * 3600) this.registers.dosed_s = 0;
+    if (hour === starts_h[0]) this.registers.dosed_s = 0;
     if (this.registers.dosed_s < nightLimit_min * 60) this.deliver('timer.start');
   }
 

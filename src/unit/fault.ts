@@ -129,3 +129,13 @@ export function clockShift(states: readonly FaultState[], t: number): number {
   for (const state of states) shift += severityAt(state, t) * (state.fault.effect.clock_h ?? 0) * 3600;
   return shift;
 }
+
+/** How fast the panel clock gains on true time right after an instant, s/s; even until the next fault instant. */
+export function clockDrift(states: readonly FaultState[], t: number): number {
+  let drift = 0;
+  for (const state of states) {
+    const { effect, severity, ramp_s } = state.fault;
+    if (effect.clock_h !== undefined && isGrowing(state, t)) drift += (severity * effect.clock_h * 3600) / ramp_s;
+  }
+  return drift;
+}

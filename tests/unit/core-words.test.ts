@@ -13,31 +13,10 @@ import { ACTIONS, type BreachId, type LidId, say } from '../../src/service/index
 import { en } from '../../src/words/en.ts';
 import { es } from '../../src/words/es.ts';
 import { gapsOf, speak } from '../../src/words/speak.ts';
-import { ENGLISH, messagesIn, SPANISH, speakAll } from './spoken.ts';
+import { coreTexts, ENGLISH, messagesIn, SPANISH, speakAll, TOPICS } from './spoken.ts';
 
 const texts: Readonly<Record<string, string>> = en;
 const spanish: Readonly<Record<string, string>> = es;
-
-/** The dictionary's topics, by file name; the core's are those that its own messages stand in. */
-const topics = new Map(
-  Object.entries(
-    import.meta.glob<Record<string, Record<string, string>>>('../../src/words/en/*.ts', { eager: true }),
-  ).map(([path, module]) => [path.replace(/^.*\/|\.ts$/g, ''), Object.values(module)[0] ?? {}] as const),
-);
-const CORE_TOPICS = [
-  'actions',
-  'about',
-  'notes',
-  'readings',
-  'remarks',
-  'faults',
-  'forms',
-  'why',
-  'breach',
-  'flags',
-  'verdict',
-  'happenings',
-];
 
 /** The members of a union of ids; one that is missing does not compile. */
 function idsOf<T extends string>(all: Record<T, true>): string[] {
@@ -184,13 +163,13 @@ describe('the words of the core', () => {
 
   it('have no text that nothing says', () => {
     const said = new Set([...literals(), ...joined, ...messagesIn(catalogue).map((m) => m.id)]);
-    const ours = CORE_TOPICS.flatMap((topic) => Object.keys(topics.get(topic) ?? {}));
+    const ours = coreTexts().map(([id]) => id);
     expect(ours.length).toBeGreaterThan(400);
     expect(ours.filter((id) => !said.has(id))).toEqual([]);
   });
 
   it('stand in one topic each: joined, none covers another', () => {
-    const all = [...topics.values()].flatMap((texts) => Object.keys(texts));
+    const all = [...TOPICS.values()].flatMap((texts) => Object.keys(texts));
     expect(all.filter((id, i) => all.indexOf(id) !== i)).toEqual([]);
     expect(new Set(all)).toEqual(new Set(Object.keys(texts)));
   });
@@ -205,7 +184,7 @@ describe('both languages', () => {
   });
 
   it('say it in their own words', () => {
-    const ours = CORE_TOPICS.flatMap((topic) => Object.entries(topics.get(topic) ?? {}));
+    const ours = coreTexts();
     const same = ours.filter(([id, text]) => text === spanish[id] && /[a-z]{4}/i.test(text.replace(/\{[^}]*\}/g, '')));
     expect(same.map(([id]) => id)).toEqual(['note.selector', 'reading.selector-auto']);
   });
@@ -219,7 +198,7 @@ describe('both languages', () => {
     expect(labels.filter((label) => label.length > longestLabel)).toEqual([]);
     const names = ['float', 'lid', 'circuit'].flatMap((gap) => (JOINED[gap] ?? []).map((id) => [gap, id] as const));
     const minutes = { minutes: { measure: 'duration_min', value: 5 } } as const;
-    const notes = Object.keys(topics.get('notes') ?? {})
+    const notes = Object.keys(TOPICS.get('notes') ?? {})
       .filter((id) => id.startsWith('note.') && id !== 'note.line')
       .flatMap((id) => {
         const fitting = names.filter(([gap]) => gapsOf(texts[id] ?? '').includes(gap));

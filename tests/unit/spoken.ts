@@ -13,6 +13,32 @@ const SPEAKERS: readonly Speak[] = [ENGLISH, SPANISH].flatMap((words) => [
   speak(words, 'si', true),
 ]);
 
+/** The dictionary's topics, by file name; the core's are those that its own messages stand in. */
+export const TOPICS = new Map(
+  Object.entries(
+    import.meta.glob<Record<string, Record<string, string>>>('../../src/words/en/*.ts', { eager: true }),
+  ).map(([path, module]) => [path.replace(/^.*\/|\.ts$/g, ''), Object.values(module)[0] ?? {}] as const),
+);
+const CORE_TOPICS = [
+  'actions',
+  'about',
+  'notes',
+  'readings',
+  'remarks',
+  'faults',
+  'forms',
+  'why',
+  'breach',
+  'flags',
+  'verdict',
+  'happenings',
+];
+
+/** Ids and English texts of the core's own messages. */
+export function coreTexts(): [string, string][] {
+  return CORE_TOPICS.flatMap((topic) => Object.entries(TOPICS.get(topic) ?? {}));
+}
+
 /** Every message within a value, the nested ones too. An action to be sent back is no message, though it looks like one. */
 export function messagesIn(value: unknown, found: Message[] = []): Message[] {
   if (typeof value !== 'object' || value === null) return found;
@@ -21,7 +47,10 @@ export function messagesIn(value: unknown, found: Message[] = []): Message[] {
     return found;
   }
   const { id, values, ...more } = value as Record<string, unknown>;
-  if (typeof id === 'string' && Object.keys(more).length === 0) found.push(value as Message);
+  if (typeof id === 'string' && Object.keys(more).length === 0) {
+    found.push(value as Message);
+    return messagesIn(Object.values(values ?? {}), found);
+  }
   for (const [key, inner] of Object.entries(value)) if (key !== 'action') messagesIn(inner, found);
   return found;
 }

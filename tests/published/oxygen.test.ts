@@ -88,13 +88,13 @@ describe('after the air stops', () => {
    * Minutes from 3 mg/L down to `left` at an uptake of 16 mg/L/h in a closed vessel. Ours slows as oxygen runs out
    * (half at 0.2 mg/L), so it comes near nothing but never to it.
    */
-  function minutes(left: number): number {
+  const minutes = (left: number): number => {
     const uptake = { ...u1.plant.uptake, endogenous_gm3h: 16 };
     let oxygen = 3;
     let t = 0;
     for (; oxygen > left; t++) oxygen -= endogenousUptake(uptake, oxygen);
     return t / 60;
-  }
+  };
 
   it('oxygen of 3 mg/L is under 0.5 mg/L in 11 min (10 %; observed 10.7)', () => {
     expect(Math.abs(minutes(0.5) / 11 - 1)).toBeLessThan(0.1);

@@ -15,6 +15,7 @@ const STEPS: readonly (readonly [name: string, command: string])[] = [
   ['types without a DOM', 'tsc --noEmit -p src/tsconfig.core.json'],
   ['lint and format', 'biome check --error-on-warnings .'],
   ['imports and bans', 'node src/tools/run.mjs check-imports'],
+  ['JSON Schemas', 'node src/tools/run.mjs make-schemas --check'],
   ['dead code', 'knip'],
   ['build the page', 'vite build --logLevel warn'],
   ['build the command line', 'vite build --mode cli --logLevel warn'],

@@ -19,7 +19,7 @@ export const readings: Record<keyof typeof en, string> = {
   'reading.lamp-on-quiet': 'luz encendida, zumbador callado',
   'reading.lamp-off-buzzer': 'luz apagada, zumbador sonando',
   'reading.lamp-off-quiet': 'luz apagada, zumbador callado',
-  'reading.levers': 'alarma {alarmBreaker}, compresor {compressorBreaker}, bomba {pumpBreaker}',
+  'reading.levers': 'alarma: {alarmBreaker}; compresor: {compressorBreaker}; bomba: {pumpBreaker}',
   'reading.told': 'dicho',
   'reading.closed-by-phone': 'cerrado por teléfono',
   'reading.made-safe': 'peligros revisados, personas y animales lejos, equipo puesto',

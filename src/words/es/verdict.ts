@@ -10,7 +10,7 @@ export const verdict: Record<keyof typeof en, string> = {
   'score.cause-guessed': 'Se dijo la causa, pero las notas dadas no la muestran.',
   'score.cause-wrong': 'Lo que se dijo no es lo que fallaba, o no todo.',
   'score.cause-unnamed': 'No se dijo ninguna causa.',
-  'score.mend-yes': 'Toda causa que había terminó.',
+  'score.mend-yes': 'Ya no queda ninguna de las causas que había.',
   'score.mend-no': 'Una causa que había sigue ahí.',
   'score.proof-yes': 'Todo el arreglo se mostró después de la última reparación, y la unidad quedó lista.',
   'score.proof-missing': 'No se mostró después de la última reparación: {proof}.',

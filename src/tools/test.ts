@@ -61,8 +61,14 @@ function browserIsSettled(): boolean {
 function run(name: string, command: string, env: Record<string, string>): boolean {
   const started = performance.now();
   const PATH = [resolve('node_modules/.bin'), process.env.PATH].join(delimiter);
-  const { status } = spawnSync(command, { shell: true, stdio: 'inherit', env: { ...process.env, PATH, ...env } });
-  console.log(`${seconds(performance.now() - started)}  ${name}${status === 0 ? '' : ': failed'}`);
+  const { status, signal } = spawnSync(command, {
+    shell: true,
+    stdio: 'inherit',
+    env: { ...process.env, PATH, ...env },
+  });
+  console.log(
+    `${seconds(performance.now() - started)}  ${name}${status === 0 ? '' : `: failed (${signal ?? status})`}`,
+  );
   return status === 0;
 }
 

@@ -96,46 +96,73 @@ function secondOfDay(hours: readonly number[], u: number): number {
 
 /** A household as a source of water. `extra` draws (a wash day, a guest) are added as they stand. */
 export function householdSource(household: HouseholdSpec, seed: number, extra: readonly Draw[] = []): DrawSource {
-  const days = new Map<number, readonly Draw[]>();
+  const days = new Map<number, { readonly draws: readonly Draw[]; table: Timetable | undefined }>();
   const leak = (household.leak_LPersonDay * household.persons) / 1000 / DAY_s;
-  const drawsOn = (day: number): readonly Draw[] => {
-    if (day < 0) return [];
+  const knownDay = (day: number) => {
     const known = days.get(day);
     if (known) return known;
-    const made = drawsOfDay(household, seed, day);
+    const made = { draws: day < 0 ? [] : drawsOfDay(household, seed, day), table: undefined };
     days.set(day, made);
     return made;
   };
-  const near = function* (day: number): Generator<Draw> {
-    yield* drawsOn(day - 1);
-    yield* drawsOn(day);
-    yield* extra;
+  /** What runs on a day: its own draws, and those of the day before that last past midnight. */
+  const tableOf = (t: number): Timetable => {
+    const day = Math.floor(t / DAY_s);
+    const known = knownDay(day);
+    known.table ??= timetable(
+      [...knownDay(day - 1).draws, ...known.draws, ...extra],
+      leak,
+      day * DAY_s,
+      (day + 1) * DAY_s,
+    );
+    return known.table;
   };
   return {
     demand_gm3: (household.demand_gPersonDay * household.persons) / meanDaily(household),
-    flowAt(t) {
-      let flow = leak;
-      for (const d of near(Math.floor(t / DAY_s))) if (d.start_s <= t && t < d.end_s) flow += d.flow_m3s;
-      return flow;
-    },
-    nextEdge(t) {
-      const day = Math.floor(t / DAY_s);
-      let next = (day + 1) * DAY_s;
-      for (const d of near(day)) {
-        if (d.start_s > t && d.start_s < next) next = d.start_s;
-        if (d.end_s > t && d.end_s < next) next = d.end_s;
-      }
-      return next;
-    },
+    flowAt: (t) => flowIn(tableOf(t), t),
+    nextEdge: (t) => edgeAfter(tableOf(t), t),
   };
 }
 
 /** A fixed list of draws as a source of water (tests, standard loading). */
 export function listSource(draws: readonly Draw[], demand_gm3: number, base_m3s = 0): DrawSource {
-  const edges = [...new Set(draws.flatMap((d) => [d.start_s, d.end_s]))].sort((a, b) => a - b);
-  return {
-    demand_gm3,
-    flowAt: (t) => draws.reduce((sum, d) => (d.start_s <= t && t < d.end_s ? sum + d.flow_m3s : sum), base_m3s),
-    nextEdge: (t) => edges.find((e) => e > t) ?? Number.POSITIVE_INFINITY,
-  };
+  const table = timetable(draws, base_m3s, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+  return { demand_gm3, flowAt: (t) => flowIn(table, t), nextEdge: (t) => edgeAfter(table, t) };
+}
+
+/** Flow by time, looked up and not summed again: `flows[i]` runs from `edges[i]` to `edges[i + 1]`. */
+interface Timetable {
+  readonly edges: readonly number[];
+  readonly flows: readonly number[];
+}
+
+/** Draws over a base flow, as they add up between two instants; the second is an edge too. */
+function timetable(draws: readonly Draw[], base_m3s: number, from: number, to: number): Timetable {
+  const here = draws.filter((d) => d.end_s > from && d.start_s < to);
+  const inside = here.flatMap((d) => [d.start_s, d.end_s]).filter((t) => t > from && t < to);
+  const edges = [from, ...[...new Set(inside)].sort((a, b) => a - b), to];
+  const flows = edges.map((t) =>
+    here.reduce((sum, d) => (d.start_s <= t && t < d.end_s ? sum + d.flow_m3s : sum), base_m3s),
+  );
+  return { edges, flows };
+}
+
+/** Place of the last edge at or before an instant. */
+function placeOf({ edges }: Timetable, t: number): number {
+  let low = 0;
+  let high = edges.length - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((edges[middle] as number) <= t) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+function flowIn(table: Timetable, t: number): number {
+  return table.flows[placeOf(table, t)] as number;
+}
+
+function edgeAfter(table: Timetable, t: number): number {
+  return table.edges[placeOf(table, t) + 1] as number;
 }

@@ -46,13 +46,13 @@ export function main(): number {
 
 /** True when the browser tests can run, or are skipped with a word about it. */
 function browserIsSettled(): boolean {
-  const { NO_BROWSER, REQUIRE_BROWSER } = process.env;
+  const { CHROME_PATH, NO_BROWSER, REQUIRE_BROWSER } = process.env;
   if (findBrowser() !== undefined) return true;
   if (NO_BROWSER && !REQUIRE_BROWSER) {
     console.log('NO_BROWSER is set: browser tests are skipped.');
     return true;
   }
-  if (!NO_BROWSER && installBrowser() && findBrowser() !== undefined) return true;
+  if (!NO_BROWSER && !CHROME_PATH && installBrowser() && findBrowser() !== undefined) return true;
   const reason = NO_BROWSER ? 'NO_BROWSER and REQUIRE_BROWSER are both set.' : howToGetBrowser();
   console.log(REQUIRE_BROWSER ? reason : `${reason} Browser tests are skipped.`);
   return !REQUIRE_BROWSER;

@@ -52,7 +52,7 @@ export const STATE_SIZE = GAUGE + 4;
 /** Absolute tolerances of the integrator by state; 0 leaves a ledger out of the error norm. */
 export function tolerances(): Float64Array {
   const atol = new Float64Array(STATE_SIZE);
-  for (let i = 0; i < MASS; i++) atol[i] = 1e-5;
+  for (let i = 0; i < MASS; i++) atol[i] = 1e-6;
   for (let i = MASS; i < LEDGER; i++) atol[i] = 0.02;
   atol[GAUGES.hoursWithoutOxygen] = 0.01;
   return atol;

@@ -16,18 +16,18 @@ import {
   eventNumber,
 } from '../control/index.ts';
 import {
+  type AirPoint,
   COMPARTMENT,
   COMPONENT,
   conditionFilterLoss,
   type DrawSource,
   type Drive,
-  emptyFlows,
   emptyStep,
-  type Flows,
   interpolate,
   makeStepper,
   makeWorks,
   massIndex,
+  operatingPoint,
   SOUND,
   STATE_SIZE,
   type Step,
@@ -94,7 +94,8 @@ export interface Registers {
 
 /** More events than this within one simulated second: the wiring chases its own tail. */
 const ENDLESS = 1000;
-const RULES = { rtol: 1e-5, atol: tolerances(), largest: 900, smallest: 1e-6 };
+/** Tolerances under which every float turns within 0.02 mm of its height (held by tests/unit/engine-accuracy.test.ts). */
+const RULES = { rtol: 1e-6, atol: tolerances(), largest: 900, smallest: 1e-6 };
 /** While a pump runs a level may turn round within minutes: keep steps short enough to see it. */
 const LARGEST_WHILE_PUMPING_s = 60;
 const FIRST_STEP_s = 5;
@@ -134,7 +135,7 @@ export class Unit {
   private growing = false;
   private slopeKnown = false;
   private readonly scratch = new Float64Array(STATE_SIZE);
-  private readonly flows: Flows = emptyFlows();
+  private readonly air: AirPoint = { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 };
   private readonly pastEvents: number[] = [];
 
   constructor(setup: UnitSetup) {
@@ -257,8 +258,8 @@ export class Unit {
   /** Line pressure at the air switch, kPa, at an instant and state. */
   airPressure(t: number, y: Float64Array): number {
     if (this.drive.compressorRuns) {
-      this.works.observe(this.driveAt(t), y, this.flows);
-      return this.flows.air.pressure_kPa;
+      const { condition } = this.driveAt(t);
+      return operatingPoint(this.spec.plant.air, condition, this.works.diffuserDepth(y), this.air).pressure_kPa;
     }
     const { airStopped_kPa, airStopped_s } = this.registers;
     return standingPressure(this.spec.plant.air, this.driveAt(t).condition, airStopped_kPa, t - airStopped_s);

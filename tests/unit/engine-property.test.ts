@@ -105,23 +105,27 @@ describe('a sound unit with power', () => {
 });
 
 describe('whatever happens', () => {
-  it('water, oxygen and demand are accounted for to 1e-9', () => {
+  it('water, oxygen and demand are accounted for to 1e-9 after every step and event', () => {
+    let worst = 0;
     fc.assert(
       fc.property(anySetup, actions(2 * DAY), (setup, acts) => {
         const unit = new Unit(setup);
         const start = Float64Array.from(unit.y);
+        unit.observer = ({ y }) => {
+          const { water, components } = balance(start, y);
+          worst = Math.max(worst, water, ...components);
+        };
         for (const { at, event } of acts) {
           unit.cutAt(at);
           unit.send(event);
         }
         unit.advance(2 * DAY);
-        const { water, components } = balance(start, unit.y);
-        expect(water).toBeLessThan(1e-9);
-        for (const c of components) expect(c).toBeLessThan(1e-9);
+        expect(worst).toBeLessThan(1e-9);
         for (const v of unit.y) expect(Number.isFinite(v)).toBe(true);
       }),
       { numRuns: 30, seed: 5 },
     );
+    console.info(`worst balance error of 30 runs: ${worst}`);
   });
 
   it('time in slices gives the same bits as time in one go', () => {

@@ -230,9 +230,6 @@ export class Unit {
       if (wasThere) for (const event of state.fault.effect.control?.ends ?? []) this.deliver(event);
     }
     this.follow();
-    this.refresh();
-    this.settle();
-    this.observer?.(this);
   }
 
   /** Sets the panel clock so that it shows true time plus `ahead_s`. */
@@ -246,13 +243,12 @@ export class Unit {
     return this.registers.clock_s + clockShift(this.faults, t);
   }
 
-  /** Tells freed or released floats and switches where the water and the air really are. */
+  /** Lets released floats and switches follow the water and the air again, at the present instant. */
   follow(): void {
-    for (let i = 0; i < this.watches.length; i++) {
-      const watch = this.watches[i];
-      const event = this.above[i] ? watch?.rises : watch?.falls;
-      if (event) this.deliver(event);
-    }
+    this.tellParts();
+    this.refresh();
+    this.settle();
+    this.observer?.(this);
   }
 
   /** Line pressure at the air switch, kPa, at an instant and state. */
@@ -422,7 +418,16 @@ export class Unit {
     this.note(there ? `fault.${state.fault.id}` : `mended.${state.fault.id}`);
     const control = state.fault.effect.control;
     for (const event of (there ? control?.starts : control?.ends) ?? []) this.deliver(event);
-    if (!there) this.follow();
+    if (!there) this.tellParts();
+  }
+
+  /** Tells freed parts where the water and the air really are; those that follow them already are told nothing new. */
+  private tellParts(): void {
+    for (let i = 0; i < this.watches.length; i++) {
+      const watch = this.watches[i];
+      const event = this.above[i] ? watch?.rises : watch?.falls;
+      if (event) this.deliver(event);
+    }
   }
 
   private deliver(name: ControlEventName): void {
@@ -472,9 +477,10 @@ export class Unit {
     return Math.min(run_min * 60, Math.max(1, nightLimit_min * 60 - this.registers.dosed_s));
   }
 
-  /** Brings what drives the works in line with control, draws and faults. */
+  /** Brings what drives the works in line with control, draws and faults; a step worked out before that is void. */
   private refresh(): void {
     const { drive } = this;
+    this.held = undefined;
     drive.inflow_m3s = this.source.flowAt(this.t);
     drive.inflowDemand_gs = drive.inflow_m3s * this.source.demand_gm3;
     drive.pumpRuns = this.control.outputs.pumpRuns;

@@ -69,7 +69,13 @@ export function drawsOfDay(household: HouseholdSpec, seed: number, day: number):
       draws.push(...useOf(fixture, start, volume));
     }
   }
-  return draws.sort((a, b) => a.start_s - b.start_s || a.end_s - b.end_s || (a.fixture < b.fixture ? -1 : 1));
+  return draws.sort(inOrder);
+}
+
+/** A true order: what is equal keeps its place, so that every engine's sort gives the same list and the same sums. */
+function inOrder(a: Draw, b: Draw): number {
+  const byName = a.fixture < b.fixture ? -1 : Number(a.fixture > b.fixture);
+  return a.start_s - b.start_s || a.end_s - b.end_s || byName;
 }
 
 /** The draws of one use of a fixture that begins at `start_s`. */

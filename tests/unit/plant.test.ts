@@ -1,7 +1,7 @@
 /** What the engine stands on: the calendar, the digest, levels and volumes, days of draws. */
 import { createHash } from 'node:crypto';
 import * as fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import {
   clarifierSurface,
   clarifierVolume,
@@ -156,6 +156,27 @@ describe('draws', () => {
     expect(drawsOfDay(household, 10, 3)).not.toEqual(forward[3]);
     const tomorrow = forward[4]?.map((d) => ({ ...d, start_s: d.start_s - DAY, end_s: d.end_s - DAY }));
     expect(tomorrow).not.toEqual(forward[3]);
+  });
+
+  it('are in an order that no engine may change: equal ones stay as they were made', () => {
+    const [faucet] = household.fixtures;
+    if (!faucet) throw new Error('no fixture');
+    const busy = { ...faucet, usesPerPersonDay: 90, spread: 0.001, hours: [1, ...new Array<number>(23).fill(0)] };
+    const sort = vi.spyOn(Array.prototype, 'sort');
+    let equal = 0;
+    for (let day = 0; day < 20; day++) {
+      sort.mockClear();
+      const draws = drawsOfDay({ ...household, persons: 1, fixtures: [busy] }, 3, day);
+      const inOrder = sort.mock.lastCall?.[0] as (a: unknown, b: unknown) => number;
+      for (const [i, a] of draws.entries()) {
+        const b = draws[i + 1];
+        if (a.start_s !== b?.start_s || a.end_s !== b.end_s) continue;
+        equal += 1;
+        expect([inOrder(a, b), inOrder(b, a)]).toEqual([0, 0]);
+      }
+    }
+    sort.mockRestore();
+    expect(equal).toBeGreaterThan(5);
   });
 
   it('start within their day, in order, at whole seconds', () => {

@@ -6,6 +6,7 @@ import {
   hindrance,
   type LiveFacts,
   type Message,
+  PLACES,
   type Place,
   perceive,
   say,
@@ -27,21 +28,6 @@ import type {
   StageView,
   SuspectView,
 } from './view.ts';
-
-export const PLACES: readonly Place[] = [
-  'phone',
-  'house',
-  'clean-out',
-  'trash-tank',
-  'aeration',
-  'clarifier',
-  'disinfection',
-  'pump-tank',
-  'disc-filter',
-  'spray-field',
-  'panel',
-  'compressor',
-];
 
 /** Calendar and time of day at an engine instant. */
 export function clockAt(session: CallSession, t_s: number): CalendarClock {

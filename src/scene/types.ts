@@ -6,22 +6,11 @@
  * `null` always means "not known": the yard draws pencil there.
  */
 import type { Message } from '../service/message.ts';
+import { PLACES, type Place } from '../service/person.ts';
 
-/** The parts one can go to, in the order the water takes, then the dry ones. */
-export const PART_IDS = [
-  'house',
-  'clean-out',
-  'trash-tank',
-  'aeration',
-  'clarifier',
-  'disinfection',
-  'pump-tank',
-  'disc-filter',
-  'spray-field',
-  'panel',
-  'compressor',
-] as const;
-export type PartId = (typeof PART_IDS)[number];
+/** The parts one can go to, in the order the water takes, then the dry ones: every place but the phone. */
+export type PartId = Exclude<Place, 'phone'>;
+export const PART_IDS: readonly PartId[] = PLACES.filter((place) => place !== 'phone');
 
 export type FloatId = 'stop' | 'dose' | 'override' | 'high-water';
 export type BreakerId = 'alarm' | 'compressor' | 'pump';

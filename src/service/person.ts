@@ -3,20 +3,22 @@ import type { BreakerName } from '../control/index.ts';
 import type { Facts } from './facts.ts';
 import type { Message } from './message.ts';
 
-/** Where an action is done. The same words as the parts of the picture, and the phone. */
-export type Place =
-  | 'phone'
-  | 'house'
-  | 'clean-out'
-  | 'trash-tank'
-  | 'aeration'
-  | 'clarifier'
-  | 'disinfection'
-  | 'pump-tank'
-  | 'disc-filter'
-  | 'spray-field'
-  | 'panel'
-  | 'compressor';
+/** Where an action is done: the phone, then the parts of the picture, in the order the water takes and then the dry ones. */
+export const PLACES = [
+  'phone',
+  'house',
+  'clean-out',
+  'trash-tank',
+  'aeration',
+  'clarifier',
+  'disinfection',
+  'pump-tank',
+  'disc-filter',
+  'spray-field',
+  'panel',
+  'compressor',
+] as const;
+export type Place = (typeof PLACES)[number];
 
 export type LidId = 'trash' | 'aeration' | 'riser' | 'pump';
 

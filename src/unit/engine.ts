@@ -17,8 +17,6 @@ import {
 } from '../control/index.ts';
 import {
   type AirPoint,
-  COMPARTMENT,
-  COMPONENT,
   conditionFilterLoss,
   type DrawSource,
   type Drive,
@@ -26,7 +24,6 @@ import {
   interpolate,
   makeStepper,
   makeWorks,
-  massIndex,
   operatingPoint,
   SOUND,
   STATE_SIZE,
@@ -34,8 +31,6 @@ import {
   standingPressure,
   staticHead,
   tolerances,
-  VOLUME,
-  volumeAt,
   type Works,
 } from '../plant/index.ts';
 import {
@@ -50,6 +45,10 @@ import {
   switchInstants,
   type UnitFault,
 } from './fault.ts';
+import { type Happening, SHOWN } from './happening.ts';
+import { type Registers, registersAtRest } from './registers.ts';
+import { fillAtRest } from './rest.ts';
+import type { Snapshot } from './snapshot.ts';
 import type { UnitSpec } from './spec.ts';
 import { nextStart, startAt } from './timer.ts';
 import { locate, type Watch, watchedLevel, watchesOf } from './watch.ts';
@@ -60,36 +59,6 @@ export interface UnitSetup {
   readonly faults: readonly UnitFault[];
   readonly seed: number;
   readonly temperature_C: number;
-}
-
-/** Something that happened, for logs: a control event, a fault, a mark, the dialler's call. */
-export interface Happening {
-  readonly t: number;
-  readonly what:
-    | ControlEventName
-    | `fault.${string}`
-    | `mended.${string}`
-    | `mark.${string}`
-    | `${Shown}.${'on' | 'off'}`
-    | 'dialled';
-}
-
-/** Outputs whose every change is logged: what a person may see or hear. */
-const SHOWN = ['lamp', 'buzzer', 'pumpRuns', 'compressorRuns'] as const;
-export type Shown = (typeof SHOWN)[number];
-
-/** Numbers that belong to the engine, not to the control. */
-export interface Registers {
-  /** Seconds the panel clock is ahead of true time, beyond what faults shift it by. */
-  clock_s: number;
-  /** Seconds the timer has dosed since the night's first start, and since when a dose runs (-1: none does). */
-  dosed_s: number;
-  doseSince_s: number;
-  /** When the compressor last stopped, and at what line pressure. */
-  airStopped_s: number;
-  airStopped_kPa: number;
-  pumpCycles: number;
-  dialled: number;
 }
 
 /** More events than this within one simulated second: the wiring chases its own tail. */
@@ -150,15 +119,7 @@ export class Unit {
       switches: switchInstants(fault, setup.seed),
       mended_s: Number.POSITIVE_INFINITY,
     }));
-    this.registers = {
-      clock_s: 0,
-      dosed_s: 0,
-      doseSince_s: -1,
-      airStopped_s: 0,
-      airStopped_kPa: 0,
-      pumpCycles: 0,
-      dialled: 0,
-    };
+    this.registers = registersAtRest();
     this.drive = {
       inflow_m3s: 0,
       inflowDemand_gs: 0,
@@ -271,16 +232,7 @@ export class Unit {
   }
 
   /** Takes over a snapshot's state (see snapshot.ts, which checks that it fits). */
-  resume(from: {
-    readonly t: number;
-    readonly h: number;
-    readonly y: readonly number[];
-    readonly control: string;
-    readonly due: readonly (readonly [DelayId, number])[];
-    readonly above: readonly boolean[];
-    readonly registers: Registers;
-    readonly mended: readonly (number | null)[];
-  }): void {
+  resume(from: Snapshot): void {
     this.t = from.t;
     this.h = from.h;
     this.y.set(from.y);
@@ -339,7 +291,7 @@ export class Unit {
     if (watch.quantity === 'air') value = this.airPressure(t, y);
     else {
       value = watchedLevel(this.spec, watch.quantity, y);
-      if (watch.id.endsWith('Float')) shift = floatShift(this.faults, watch.id as 'stopFloat', t);
+      if (watch.float) shift = floatShift(this.faults, watch.float, t);
     }
     return this.above[i] ? value <= watch.lower + shift : value >= watch.upper + shift;
   }
@@ -517,16 +469,4 @@ export class Unit {
   private note(what: Happening['what']): void {
     this.log.push({ t: this.t, what });
   }
-}
-
-/** A sound works at rest: chambers at their outlets, pump tank a little above the stop float, oxygen in the liquor. */
-function fillAtRest(spec: UnitSpec, y: Float64Array): void {
-  const { plant } = spec;
-  y[VOLUME.trash] = volumeAt(plant.trash, plant.trash.outlet_m);
-  y[VOLUME.aeration] = volumeAt(plant.aeration, plant.aeration.outlet_m);
-  y[VOLUME.pump] = volumeAt(plant.pump, plant.pump.floor_m + spec.panel.floats.stopFloat.breaks_m + 0.08);
-  y[massIndex(COMPARTMENT.aeration, COMPONENT.oxygen)] = 8;
-  y[massIndex(COMPARTMENT.clarifier, COMPONENT.oxygen)] = 2;
-  y[massIndex(COMPARTMENT.pump, COMPONENT.oxygen)] = 3;
-  y[massIndex(COMPARTMENT.trash, COMPONENT.demand)] = 500;
 }

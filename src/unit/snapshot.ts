@@ -1,7 +1,7 @@
 /** A unit's whole state as JSON: restore(snapshot) goes on bit for bit. */
 import type { DelayId } from '../control/index.ts';
-import type { Registers } from './engine.ts';
 import { Unit, type UnitSetup } from './engine.ts';
+import type { Registers } from './registers.ts';
 
 export const SNAPSHOT_VERSION = 1;
 

@@ -2,7 +2,7 @@
  * Watched thresholds: quantities that turn a switch when they pass a height. Each remembers its side, so a switch has
  * its swing (makes high, breaks low) and cannot chatter.
  */
-import type { ControlEventName } from '../control/index.ts';
+import type { ControlEventName, FloatName } from '../control/index.ts';
 import { levelOf, pumpLevel, type Step, VOLUME } from '../plant/index.ts';
 import type { UnitSpec } from './spec.ts';
 
@@ -18,6 +18,8 @@ export type WatchId =
 
 export interface Watch {
   readonly id: WatchId;
+  /** The float it is, where it is one: a fault may shift its heights. */
+  readonly float?: FloatName;
   readonly quantity: 'pumpTank' | 'air' | 'trashTank';
   /** Passing `upper` from below, or `lower` from above, turns it. Heights in m (from the pump tank's floor, or from grade for the trash tank), pressure in kPa. */
   readonly upper: number;
@@ -35,6 +37,7 @@ export function watchesOf(spec: UnitSpec): readonly Watch[] {
   const inlet = plant.pump.inlet_m - plant.pump.floor_m;
   const float = (id: keyof typeof floats): Watch => ({
     id,
+    float: id,
     quantity: 'pumpTank',
     upper: floats[id].makes_m,
     lower: floats[id].breaks_m,

@@ -3,7 +3,7 @@ import type { PartId } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import { INK, PAPER } from './ink.ts';
 import { NUMBERED, partName } from './labels.ts';
-import type { Layout, Tank } from './layout.ts';
+import { type Layout, PLATE_TOP, type Tank } from './layout.ts';
 import { type Box, box, disc, draw, type Pen, textWidth, write } from './pen.ts';
 
 interface Callout {
@@ -27,13 +27,7 @@ function callouts(layout: Layout, size: number, narrow: boolean): Partial<Record
       below(trash),
     ),
     aeration: at(firstDrop, air - 84, layout.aeration.inside.x + size, air),
-    clarifier: at(
-      middle,
-      air - 84,
-      // Clear of the aeration chamber's name, however small the plate is shown.
-      narrow ? middle - size * 1.8 : Math.max(middle + size * 1.2, layout.aeration.inside.x + size * 11.8),
-      air,
-    ),
+    clarifier: at(middle, air - 84, middle + size * (narrow ? -1.8 : 1.2), air),
     disinfection: at(
       riser.shell.x + 17,
       riser.shell.y + riser.shell.height - 18,
@@ -74,11 +68,16 @@ export function paintCallouts(
   narrow: boolean,
 ): void {
   const all = callouts(layout, size, narrow);
+  /** Where the last name in a row ends: the next one keeps clear of it, in any language and at any size. */
+  let row = { y: Number.NaN, end: 0 };
   for (const [i, part] of NUMBERED.entries()) {
     const c = all[part];
     if (c === undefined) continue;
     const [fx, fy] = c.from;
-    const [x, y] = c.at;
+    const [, y] = c.at;
+    const clear = Math.abs(y - row.y) < size ? row.end + size * 1.4 : Number.NEGATIVE_INFINITY;
+    const x = narrow ? c.at[0] : Math.max(c.at[0], clear);
+    row = { y, end: x + size * 1.25 + textWidth(pen, text(partName(part)), { size, weight: 700 }) };
     const inside = part === 'pump-tank' || (narrow && IN_WATER.includes(part));
     if (!inside) leader(pen, fx, fy, x, y, size);
     disc(pen, x, y, size * 0.86, { fill: PAPER, width: size * 0.11 });
@@ -102,8 +101,11 @@ export function paintFrame(pen: Pen, around: Box, size: number, name: string | n
   if (name === null) return;
   const width = textWidth(pen, name, { size, weight: 700 }) + size * 1.5;
   const left = flush === 'right' ? b.x + b.width - width : b.x;
+  // Over the frame, or under it where the plate ends above.
+  const over = b.y - size * 1.9;
+  const top = over < PLATE_TOP ? b.y + b.height + size * 0.25 : over;
   const tag = new Path2D();
-  tag.roundRect(left, b.y - size * 1.9, width, size * 1.65, size * 0.82);
+  tag.roundRect(left, top, width, size * 1.65, size * 0.82);
   draw(pen, tag, { fill: '#2f5d73' });
-  write(pen, name, left + size * 0.75, b.y - size * 0.72, { size, weight: 700, colour: '#fffaf0' });
+  write(pen, name, left + size * 0.75, top + size * 1.18, { size, weight: 700, colour: '#fffaf0' });
 }

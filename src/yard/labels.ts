@@ -29,6 +29,7 @@ export type CloseupLabel =
   | 'yard.panel.airSwitch'
   | 'yard.panel.relay'
   | 'yard.panel.selector'
+  | 'yard.panel.selectorOff'
   | 'yard.panel.hand'
   | 'yard.panel.auto'
   | 'yard.panel.hours'

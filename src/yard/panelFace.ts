@@ -167,7 +167,7 @@ function selector(pen: Pen, look: Look): void {
   const line = s === null ? PENCIL : INK;
   const stands = [
     ['hand', 'yard.panel.hand', -Math.PI * 0.78, 'right'],
-    ['off', 'yard.panel.off', -Math.PI / 2, 'center'],
+    ['off', 'yard.panel.selectorOff', -Math.PI / 2, 'center'],
     ['auto', 'yard.panel.auto', -Math.PI * 0.22, 'left'],
   ] as const;
   for (const [id, text, a, align] of stands) {

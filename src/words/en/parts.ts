@@ -33,6 +33,7 @@ export const parts = {
   'yard.panel.on': 'on',
   'yard.panel.trip': 'trip',
   'yard.panel.off': 'off',
+  'yard.panel.selectorOff': 'off',
   'yard.panel.timer': 'Timer',
   'yard.panel.airSwitch': 'Air switch',
   'yard.panel.relay': 'Pump relay',

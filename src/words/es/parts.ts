@@ -34,6 +34,7 @@ export const parts: Record<keyof typeof en, string> = {
   'yard.panel.on': 'sí',
   'yard.panel.trip': 'disp.',
   'yard.panel.off': 'no',
+  'yard.panel.selectorOff': 'fuera',
   'yard.panel.timer': 'Temporizador',
   'yard.panel.airSwitch': 'Presostato',
   'yard.panel.relay': 'Relé de bomba',

@@ -1,30 +1,68 @@
 import type { Plugin } from 'vite';
 
-/** Modules of Pixi for WebGPU, which is never asked for; other parts name them all the same. */
-const WEBGPU = /\b(WebGPURenderer|GpuUboSystem)\.mjs$/;
 /** Entries that only register extras for every page; the yard registers what it needs itself. */
-const EXTRAS = /\/pixi\.js\/lib\/(?:index|rendering\/init|spritesheet\/init)\.mjs$/;
-const STUB = '\0no-webgpu:';
+const EXTRAS = ['index', 'rendering/init', 'spritesheet/init'];
+
+/** What other parts of Pixi name, but nothing here asks for. */
+const UNUSED = [
+  // WebGPU, which is never asked for.
+  'rendering/renderers/gpu/WebGPURenderer',
+  'rendering/renderers/gpu/GpuUboSystem',
+  'rendering/renderers/gpu/shader/GpuProgram',
+  // Drawings come as strokes of our own, never as SVG text.
+  'scene/graphics/shared/svg/SVGParser',
+  'scene/graphics/shared/svg/parseSVGPath',
+  // Masks are shapes, never pictures.
+  'rendering/mask/alpha/AlphaMaskPipe',
+  // Nothing drawn is read back.
+  'rendering/renderers/shared/extract/ExtractSystem',
+  'rendering/renderers/shared/extract/GenerateTextureSystem',
+  // Neither meshes nor particle containers are shown, and nothing is said in the console.
+  'scene/mesh/gl/GlMeshAdaptor',
+  'scene/particle-container/shared/ParticleBuffer',
+  'unsafe-eval/particle/generateParticleUpdatePolyfill',
+  'rendering/renderers/shared/startup/HelloSystem',
+];
+
+const PIXI = /\/pixi\.js\/lib\/(.+)\.mjs$/;
+/** Names of colours; ours are numbers. */
+const COLOUR_NAMES = /\/@pixi\/colord\/plugins\/names\.mjs$/;
 
 /**
  * Bundles only the parts of Pixi that are used. Without this its entry counts as needed for its effects, and the
- * drawing code then waits for all three renderers, where each visitor needs one.
+ * drawing code then waits for all three renderers, where each visitor needs one. What is left out has a stand-in that
+ * registers nowhere, makes no program, and throws where it is used after all.
  */
 export function pixiParts(): Plugin {
   return {
     name: 'pixi-parts',
     apply: 'build',
     enforce: 'pre',
-    resolveId(id) {
-      const name = WEBGPU.exec(id)?.[1];
-      return name === undefined ? undefined : STUB + name;
-    },
-    load(id) {
-      if (!id.startsWith(STUB)) return undefined;
-      return { code: `export class ${id.slice(STUB.length)} {}`, moduleSideEffects: false };
-    },
     transform(code, id) {
-      return EXTRAS.test(id.replaceAll('\\', '/')) ? { code, map: null, moduleSideEffects: false } : undefined;
+      const file = id.replaceAll('\\', '/');
+      if (COLOUR_NAMES.test(file)) return bare('export default function () {}');
+      const part = PIXI.exec(file)?.[1];
+      if (part === undefined) return undefined;
+      if (EXTRAS.includes(part)) return bare(code);
+      return UNUSED.includes(part) ? bare(exportsOf(code).map(standIn).join('\n')) : undefined;
     },
   };
+}
+
+function bare(code: string) {
+  return { code, map: null, moduleSideEffects: false };
+}
+
+/** Names in the one list of exports that a module of Pixi ends with. */
+function exportsOf(code: string): readonly string[] {
+  return [...code.matchAll(/^export \{ (.+) \};$/gm)].flatMap(([, names = '']) => names.split(', '));
+}
+
+function standIn(name: string): string {
+  const why = JSON.stringify(`${name} of Pixi is left out of the bundle (src/tools/pixi-parts.ts)`);
+  return `export class ${name} {
+  static extension = { type: [] };
+  static from() {}
+  constructor() { throw new Error(${why}); }
+}`;
 }

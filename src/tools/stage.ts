@@ -3,9 +3,9 @@
  * and frame times. Every page collects what went wrong in it.
  */
 import { type Browser, chromium, type Page } from 'playwright-core';
-import { build, type PreviewServer, preview } from 'vite';
+import { type PreviewServer, preview } from 'vite';
 import { findBrowser, howToGetBrowser, LAUNCH_ARGS } from './browser.ts';
-import { isFresh } from './fresh.mjs';
+import { buildPage } from './build-page.ts';
 
 export interface AppOptions {
   /** Size of the window, CSS pixels. */
@@ -38,7 +38,8 @@ export interface Stage {
 export async function openStage(): Promise<Stage> {
   const executablePath = findBrowser();
   if (executablePath === undefined) throw new Error(howToGetBrowser());
-  await buildPage();
+  // `npm test` has just built and says so; a rebuild then could change files under a page that is open.
+  if (!process.env.UNDERLAWN_BUILT) buildPage();
   const server = await preview({ preview: { port: 0, strictPort: false, open: false }, logLevel: 'silent' });
   const browser = await chromium.launch({ executablePath, args: LAUNCH_ARGS });
   return {
@@ -48,13 +49,6 @@ export async function openStage(): Promise<Stage> {
       await server.close();
     },
   };
-}
-
-/** `npm test` has just built and says so; a rebuild then could change files under a page that is open. */
-async function buildPage(): Promise<void> {
-  if (process.env.UNDERLAWN_BUILT) return;
-  const sources = ['src', 'scenarios', 'assets', 'package.json', 'vite.config.ts'];
-  if (!isFresh('dist/web/index.html', sources)) await build({ logLevel: 'error' });
 }
 
 function address(server: PreviewServer): string {

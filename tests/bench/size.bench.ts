@@ -1,14 +1,12 @@
 /**
  * First load, gzipped kilobytes (1 kB = 1000 bytes) of JavaScript in `dist/web`: the shell, which is what the page
- * imports at once, and all that is loaded until a call can be played. Of alternatives a visitor gets one: one language,
- * one renderer. Whatever is not named here counts, so that a new part cannot hide. The sounds come after, when there is
- * first something to hear, and are shown by themselves.
+ * imports at once, and all that is loaded until a call can be played and heard. Of alternatives a visitor gets one: one
+ * language, one renderer. Whatever is not named here counts, so that a new part cannot hide.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { build } from 'vite';
-import { isFresh } from '../../src/tools/fresh.mjs';
+import { buildPage, PAGE } from '../../src/tools/build-page.ts';
 
 interface Chunk {
   readonly file: string;
@@ -17,33 +15,30 @@ interface Chunk {
 }
 type Manifest = Readonly<Record<string, Chunk>>;
 
-const WEB = 'dist/web';
-const LIMIT_kB = { shell: 60, call: 260, sound: 15 };
+const LIMIT_kB = { shell: 60, call: 260 };
 
 /** Loaded on no way into a call: renderers and environments nobody asks for, the other language, what comes after. */
-const NOT_ON_THE_WAY = /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/es\.ts$|^desk\/debrief\/|^sound\//;
+const NOT_ON_THE_WAY = /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/es\.ts$|^desk\/debrief\//;
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };
 
 export async function run(print: (line: string) => void): Promise<void> {
-  const sources = ['src', 'scenarios', 'assets', 'package.json', 'vite.config.ts'];
-  if (!isFresh(join(WEB, 'index.html'), sources)) await build({ logLevel: 'error' });
-  const manifest = JSON.parse(readFileSync(join(WEB, '.vite/manifest.json'), 'utf8')) as Manifest;
+  buildPage();
+  const manifest = JSON.parse(readFileSync(join(PAGE, '.vite/manifest.json'), 'utf8')) as Manifest;
   const show = (part: keyof typeof LIMIT_kB, files: readonly string[], renderer?: string) => {
-    const gzip_kB = files.reduce((sum, file) => sum + gzipSync(readFileSync(join(WEB, file))).length / 1000, 0);
+    const gzip_kB = files.reduce((sum, file) => sum + gzipSync(readFileSync(join(PAGE, file))).length / 1000, 0);
     const limit_kB = LIMIT_kB[part];
     const ratioToLimit = round(gzip_kB / limit_kB);
     print(JSON.stringify({ bench: 'size', part, renderer, gzip_kB: round(gzip_kB), limit_kB, ratioToLimit }));
   };
   show('shell', closure(manifest, ['index.html']));
   // Workers are bundles of their own that the manifest leaves out.
-  const workers = readdirSync(join(WEB, 'assets')).filter((file) => /^worker-.*\.js$/.test(file));
+  const workers = readdirSync(join(PAGE, 'assets')).filter((file) => /^worker-.*\.js$/.test(file));
   const late = Object.keys(manifest).filter((key) => manifest[key]?.isDynamicEntry && !NOT_ON_THE_WAY.test(key));
   const common = late.filter((key) => !Object.values(RENDERERS).some((it) => it.test(key)));
   for (const [renderer, its] of Object.entries(RENDERERS)) {
     const roots = ['index.html', ...common, ...late.filter((key) => its.test(key))];
     show('call', [...closure(manifest, roots), ...workers.map((file) => `assets/${file}`)], renderer);
   }
-  show('sound', closure(manifest, ['sound/player.ts']));
 }
 
 /** The files of these entries and of all they import at once. */

@@ -1,12 +1,10 @@
 import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { shippedCalls } from '../../src/calls/index.ts';
+import { type CallFile, shippedCalls } from '../../src/calls/index.ts';
 import { takeCall, withPointer } from '../../src/tools/people.ts';
 import { inBrowser, openApp } from './page.ts';
 
-const call = shippedCalls().find((c) => c.id === 'sunny-line');
-if (!call) throw new Error('the call does not ship');
 /** By then one stands in the yard and hears the buzzer. */
 const STEPS_TO_SITE = 8;
 
@@ -18,9 +16,15 @@ function pretendGraphicsChip(): void {
   };
 }
 
+function sunnyLine(): CallFile {
+  const call = shippedCalls().find(({ id }) => id === 'sunny-line');
+  if (call === undefined) throw new Error('the call does not ship');
+  return call;
+}
+
 /** Takes a call as far as the site and returns all scripts fetched until then, with those that play the sounds. */
 async function scriptsUntilHeard(page: Page): Promise<readonly string[]> {
-  await takeCall(page, withPointer(page), call, STEPS_TO_SITE);
+  await takeCall(page, withPointer(page), sunnyLine(), STEPS_TO_SITE);
   await page.waitForSelector('canvas');
   await page.waitForFunction(() => performance.getEntriesByType('resource').some(({ name }) => /player/.test(name)));
   await page.waitForLoadState('networkidle');

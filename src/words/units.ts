@@ -103,18 +103,36 @@ function scaleOf(measure: Exclude<Measure, 'clock_s'>, value: number, units: Uni
   }
 }
 
-/** Decimals for a step: a step of 0.1 gives 1, and one of 0.39 still 0, since it stands nearer to 1 than to 0.1. */
+const MOST_DECIMALS = 4;
+
+/** Decimals that a step needs to be written out: 1 for 0.5, 2 for 0.25, none for 5. */
 export function decimalsOf(step: number): number {
+  let decimals = 0;
+  for (let n = step; decimals < MOST_DECIMALS && Math.abs(n - Math.round(n)) > 1e-6 * n; n *= 10) decimals++;
+  return decimals;
+}
+
+/** Decimals for a step that another unit made uneven: 0.145 stands nearest to 0.1 and gets 1, 0.39 to 1 and gets none. */
+export function decimalsNear(step: number): number {
   const HALF_A_DECADE = 3.1623;
   let decimals = 0;
-  for (let unit = 1; unit > step * HALF_A_DECADE && decimals < 4; unit /= 10) decimals++;
+  for (let unit = 1; unit > step * HALF_A_DECADE && decimals < MOST_DECIMALS; unit /= 10) decimals++;
   return decimals;
+}
+
+/** Whether a factor only moves the decimal mark, as from metres to centimetres. */
+function isDecade(per: number): boolean {
+  return per === 1 || per === 100 || per === 1000;
 }
 
 /** The number, unit and decimals a quantity is shown with. `clock_s` has no unit and is not for here. */
 export function shown(quantity: Quantity, units: Units): Shown {
   if (quantity.measure === 'clock_s') return { value: quantity.value, decimals: 0, unit: 'none' };
   const scale = scaleOf(quantity.measure, quantity.value, units);
-  const step = quantity.resolution === undefined ? scale.step : quantity.resolution * scale.per;
-  return { value: quantity.value * scale.per + (scale.offset ?? 0), decimals: decimalsOf(step), unit: scale.unit };
+  const { resolution } = quantity;
+  const decimals =
+    resolution === undefined
+      ? decimalsOf(scale.step)
+      : (isDecade(scale.per) ? decimalsOf : decimalsNear)(resolution * scale.per);
+  return { value: quantity.value * scale.per + (scale.offset ?? 0), decimals, unit: scale.unit };
 }

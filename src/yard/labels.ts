@@ -67,10 +67,10 @@ export const clock = (s: number): Message => ({
   values: { clock: { measure: 'clock_s', value: s } },
 });
 
-/** A height or a thickness, to the centimetre or its nearest step. */
+/** A height or a thickness, as fine as a tape is read. */
 export const length = (m: number): Message => ({
   id: 'word.quantity',
-  values: { q: { measure: 'length_m', value: m, resolution: 0.0025 } },
+  values: { q: { measure: 'length_m', value: m, resolution: 0.005 } },
 });
 
 export const pressure = (kPa: number): Message => ({

@@ -6,7 +6,7 @@ import { en } from '../../src/words/en.ts';
 import { es } from '../../src/words/es.ts';
 import { formatClock, formatNumber, formatQuantity } from '../../src/words/measure.ts';
 import { gapsOf, MissingWord, speak } from '../../src/words/speak.ts';
-import { decimalsOf } from '../../src/words/units.ts';
+import { decimalsNear, decimalsOf } from '../../src/words/units.ts';
 import { loadWords } from '../../src/words/words.ts';
 import { ENGLISH, SPANISH } from './spoken.ts';
 
@@ -69,7 +69,15 @@ describe('measures', () => {
   it.each([
     [us('pressure_kPa', 16.06, 0.1), '2.33 psi'],
     [si('pressure_kPa', 16.06, 0.1), '16,1 kPa'],
+    [us('pressure_kPa', 14.5, 0.5), '2.1 psi'],
+    [us('pressure_kPa', 17.9, 0.5), '2.6 psi'],
+    [si('pressure_kPa', 14.5, 0.5), '14,5 kPa'],
+    [si('pressure_kPa', 17.9, 0.5), '17,9 kPa'],
+    [us('pressure_kPa', 206, 10), '30 psi'],
+    [si('pressure_kPa', 210, 10), '210 kPa'],
     [us('length_m', 1.31, 0.01), '52 in'],
+    [us('length_m', 1.315, 0.005), '51.8 in'],
+    [si('length_m', 1.315, 0.005), '131,5 cm'],
     [us('length_m', 8.78), '28.8 ft'],
     [us('length_m', 0.003, 0.001), '0.1 in'],
     [si('length_m', 1.31, 0.01), '131 cm'],
@@ -92,8 +100,13 @@ describe('measures', () => {
     [us('volume_m3', 100), '26,417 gal'],
   ])('shows %s', (shown, expected) => expect(shown).toBe(expected));
 
-  it('earns its decimals from the resolution', () => {
-    expect([10, 1, 0.5, 0.39, 0.25, 0.1, 0.0145, 0.01].map(decimalsOf)).toEqual([0, 0, 0, 0, 1, 1, 2, 2]);
+  it('shows every decimal that a step needs', () => {
+    expect([10, 5, 1, 0.5, 0.25, 0.1, 0.05, 0.01].map(decimalsOf)).toEqual([0, 0, 0, 1, 2, 1, 2, 2]);
+  });
+
+  it('rounds a step from another unit to the nearest decade', () => {
+    // 1 cm and 5 mm in inches; 10, 0.5 and 0.1 kPa in psi.
+    expect([0.394, 0.197, 1.45, 0.0725, 0.0145].map(decimalsNear)).toEqual([0, 1, 0, 1, 2]);
   });
 
   it('writes no minus before a nought', () => expect(formatNumber(ENGLISH, -0.04, 1)).toBe('0.0'));

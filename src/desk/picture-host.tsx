@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PartId, Scene } from '../scene/types.ts';
+import { STAFFS } from '../words/units.ts';
 import type { Hotspot, Yard } from '../yard/index.ts';
 import { useDesk } from './desk.ts';
 import type { CloseUp } from './picture.ts';
@@ -23,6 +24,8 @@ export function PictureHost({ scene, part, view, onSelect, children }: Props) {
   const [failed, setFailed] = useState(false);
   const still = desk.stillWanted.value;
   const text = desk.speak.value;
+  const staff = STAFFS[desk.settings.value.units];
+  const atFirst = useRef({ text, staff, still });
 
   useEffect(() => {
     const at = host.current;
@@ -31,7 +34,7 @@ export function PictureHost({ scene, part, view, onSelect, children }: Props) {
     let opened: Yard | undefined;
     const touch = whole.current;
     desk
-      .openPicture(at, { text: desk.speak.peek(), still: desk.stillWanted.peek(), touch, onSelect })
+      .openPicture(at, { ...atFirst.current, touch, onSelect })
       .then((made) => {
         if (gone) return made.dispose();
         opened = made;
@@ -51,7 +54,7 @@ export function PictureHost({ scene, part, view, onSelect, children }: Props) {
   useEffect(() => yard?.draw(scene), [yard, scene]);
   useEffect(() => yard?.view(view), [yard, view]);
   useEffect(() => yard?.setStill(still), [yard, still]);
-  useEffect(() => yard?.setText(text), [yard, text]);
+  useEffect(() => yard?.setSpeech({ text, staff }), [yard, text, staff]);
   useEffect(() => {
     yard?.select(part);
     if (part !== null) yard?.panTo(part);

@@ -125,6 +125,12 @@ function isDecade(per: number): boolean {
   return per === 1 || per === 100 || per === 1000;
 }
 
+/** How a staff is marked: every so many whole units a mark, a longer mark, a figure. */
+export const STAFFS = {
+  us: { unit_m: 1 / INCH_PER_M, mark: 1, long: 3, figure: 6 },
+  si: { unit_m: 0.01, mark: 5, long: 10, figure: 20 },
+} as const satisfies Record<Units, object>;
+
 /** The number, unit and decimals a quantity is shown with. `clock_s` has no unit and is not for here. */
 export function shown(quantity: Quantity, units: Units): Shown {
   if (quantity.measure === 'clock_s') return { value: quantity.value, decimals: 0, unit: 'none' };

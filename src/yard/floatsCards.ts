@@ -5,7 +5,9 @@ import type { FloatsPlan } from './floatsPlan.ts';
 import { paintContactSign } from './floatsTank.ts';
 import { ACTION, CARD, FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL, SLUDGE } from './ink.ts';
 import { floatName, label, length } from './labels.ts';
-import { box, disc, draw, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
+import { type Box, box, disc, draw, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
+import { paintStaff } from './staff.ts';
+import type { Staff } from './types.ts';
 
 export interface CardsLook {
   readonly floats: readonly FloatScene[];
@@ -15,14 +17,17 @@ export interface CardsLook {
   readonly inlet_m: number;
   readonly seen: boolean;
   readonly size: number;
+  /** What is on the screen: a name that would be cut is left out, the level moves along. */
+  readonly view: Box;
   readonly text: (m: Message) => string;
+  readonly staff: Staff;
 }
 
 const SOFT = '#5d5648';
-const CARD_WIDTH = 164;
+const LEAST_CARD = 164;
 
 export function paintCards(pen: Pen, plan: FloatsPlan, look: CardsLook, levelY: number | null): void {
-  ruler(pen, plan, look);
+  paintStaff(pen, plan, look.staff, look.seen, look.size);
   floatCards(pen, plan, look);
   names(pen, plan, look);
   if (!look.seen) return;
@@ -30,35 +35,11 @@ export function paintCards(pen: Pen, plan: FloatsPlan, look: CardsLook, levelY: 
   if (levelY !== null) level(pen, plan, look, levelY);
 }
 
-/** A staff on the wall, in the units of the screen. */
-function ruler(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
-  const b = plan.inside;
-  const foot = b.y + b.height;
-  const top = Math.max(b.y + 4, foot - 1.82 * plan.perMetre);
-  const staff = box(plan.rulerX, top, b.x + b.width - plan.rulerX, foot - top);
-  rect(pen, staff, 0, { fill: CARD, stroke: look.seen ? INK : PENCIL, width: 1.3, alpha: 0.86 });
-  const ticks = new Path2D();
-  for (let i = 1; i * 0.05 * plan.perMetre < staff.height; i++) {
-    const y = foot - i * 0.05 * plan.perMetre;
-    ticks.moveTo(staff.x, y);
-    ticks.lineTo(staff.x + (i % 5 === 0 ? 12 : i % 2 === 0 ? 8 : 5), y);
-  }
-  draw(pen, ticks, { stroke: look.seen ? INK : PENCIL, width: 1.1 });
-  for (let m = 0.25; m * plan.perMetre < staff.height - 10; m += 0.25) {
-    // The number alone: its unit stands on every card beside the staff.
-    const figure = look.text(length(m)).split(/\s/)[0] ?? '';
-    write(pen, figure, staff.x + staff.width - 3, foot - m * plan.perMetre + look.size * 0.32, {
-      size: look.size * 0.78,
-      align: 'right',
-      colour: look.seen ? INK : SOFT,
-    });
-  }
-}
-
 function floatCards(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
   const { size, text } = look;
   const high = size * 2.75;
-  const x = plan.rulerX - 18 - CARD_WIDTH;
+  const width = Math.max(LEAST_CARD, ...look.floats.map((f) => cardWidth(pen, look, f)));
+  const x = plan.rulerX - 18 - width;
   // From the lowest up, each card no lower than its float and clear of the card below.
   let free = plan.inside.y + plan.inside.height - 10;
   const order = [...look.floats].sort((a, b) => a.makes_m - b.makes_m);
@@ -68,7 +49,7 @@ function floatCards(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
     free = y - 5;
     const seen = inkShare(f.ink) > 0;
     const line = seen ? INK : PENCIL;
-    const b = box(x, y, CARD_WIDTH, high);
+    const b = box(x, y, width, high);
     draw(pen, `M${plan.treeX + 8} ${plan.y(f.tether_m)}H${x - 26}L${x} ${y + high / 2}`, {
       stroke: line,
       width: 1,
@@ -81,7 +62,7 @@ function floatCards(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
     rect(pen, box(b.x + 1, b.y + 1, 7, b.height - 2), 2, { fill: seen ? FLOAT_COLOURS[f.id] : '#ddd3bd' });
     rect(pen, b, 5, { stroke: line, width: 1.3, ...(seen ? {} : { dash: [5, 4] }) });
     write(pen, text(floatName(f.id)), b.x + 15, b.y + size * 1.15, { size, weight: 700, colour: seen ? INK : SOFT });
-    write(pen, text(length(f.makes_m - look.floor_m)), b.x + b.width - 9, b.y + size * 1.15, {
+    write(pen, heightOf(look, f), b.x + b.width - 9, b.y + size * 1.15, {
       size,
       align: 'right',
       colour: seen ? INK : SOFT,
@@ -93,6 +74,21 @@ function floatCards(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
   }
 }
 
+function heightOf(look: CardsLook, f: FloatScene): string {
+  return look.text(length(f.makes_m - look.floor_m));
+}
+
+/** Room for a float's name and its height in one line. */
+function cardWidth(pen: Pen, look: CardsLook, f: FloatScene): number {
+  const { size } = look;
+  return (
+    textWidth(pen, look.text(floatName(f.id)), { size, weight: 700 }) +
+    textWidth(pen, heightOf(look, f), { size }) +
+    24 +
+    size * 0.6
+  );
+}
+
 function names(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
   const { size, text } = look;
   const b = plan.inside;
@@ -100,6 +96,7 @@ function names(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
   const at = plan.y(look.intake_m);
   const style = { size, weight: 700, colour: INK, halo: 'rgba(246,240,225,0.85)' } as const;
   const point = (fx: number, fy: number, x: number, y: number, id: Message, align: 'left' | 'right' = 'right') => {
+    if (align === 'right' && x - textWidth(pen, text(id), style) < look.view.x) return;
     const end = align === 'right' ? x + 5 : x - 5;
     draw(pen, `M${fx} ${fy}L${end} ${y - size * 0.3}`, { stroke: PAPER, width: 3, alpha: 0.7 });
     draw(pen, `M${fx} ${fy}L${end} ${y - size * 0.3}`, { width: 1.2 });
@@ -111,11 +108,14 @@ function names(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
   point(plan.pumpX - 18, b.y + b.height * 0.42, left, b.y + b.height * 0.42 + 4, label('yard.floats.checkValve'));
   point(plan.pumpX - 34, foot - 104, left, foot - 106, label('yard.floats.pump'));
   point(plan.pumpX - 36, at, left, at + 4, label('yard.floats.intake'));
-  write(pen, text(length(look.intake_m - look.floor_m)), left, at + 4 + size * 1.15, {
-    size: size * 0.94,
-    align: 'right',
-    halo: 'rgba(246,240,225,0.85)',
-  });
+  const intake = text(length(look.intake_m - look.floor_m));
+  if (left - textWidth(pen, intake, { size }) > look.view.x) {
+    write(pen, intake, left, at + 4 + size * 1.15, {
+      size: size * 0.94,
+      align: 'right',
+      halo: 'rgba(246,240,225,0.85)',
+    });
+  }
   const inlet = text(label('yard.floats.inlet'));
   const rise = text(length(look.inlet_m - look.floor_m));
   draw(pen, `M${b.x} ${plan.inletY}H${plan.rulerX}`, { stroke: ACTION, width: 1, dash: [3, 5], alpha: 0.7 });
@@ -124,7 +124,9 @@ function names(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
     align: 'right',
     halo: 'rgba(239,231,210,0.9)',
   });
-  point(plan.treeX, b.y + 26, plan.treeX + 34, b.y + 30, label('yard.floats.tree'), 'left');
+  // Over the inlet's name, which ends on the same side.
+  const over = Math.min(b.y + size * 1.2, plan.inletY - 6 - size * 1.3);
+  point(plan.treeX, over - 2, plan.treeX + 34, over + size * 0.2, label('yard.floats.tree'), 'left');
 }
 
 /** The level, read off the staff. */
@@ -134,7 +136,8 @@ function level(pen: Pen, plan: FloatsPlan, look: CardsLook, levelY: number): voi
   const said = text(length(m));
   const width = textWidth(pen, said, { size: size * 1.1, weight: 700 }) + 24;
   const top = Math.max(levelY, plan.inside.y + size * 5.4);
-  const b = box(plan.inside.x + 84, top - size * 2.6, width, size * 1.8);
+  const left = Math.max(plan.inside.x + 84, Math.min(look.view.x + 10, plan.treeX - 30));
+  const b = box(left, top - size * 2.6, width, size * 1.8);
   shadowed(pen, () => rect(pen, b, 5, { fill: CARD }));
   rect(pen, b, 5, { width: 1.3 });
   write(pen, said, b.x + 12, b.y + size * 1.26, { size: size * 1.1, weight: 700 });

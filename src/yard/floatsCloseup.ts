@@ -161,6 +161,10 @@ export class FloatsCloseup implements Sheet {
     });
   }
 
+  labels(): readonly Box[] {
+    return [];
+  }
+
   stale(): void {
     for (const c of [this.#ground, this.#cards]) c.stale();
     for (const i of [this.#tank, this.#tree, this.#pump, ...this.#floats]) i.stale();
@@ -194,12 +198,17 @@ export class FloatsCloseup implements Sheet {
       inlet_m: scene.geometry.pump.inlet_m,
       seen: inkShare(chamber.ink) > 0,
       size,
+      view: p.view,
       text: p.text,
+      staff: p.staff,
     };
     const states = scene.floats.map((f) => [f.id, f.made, f.makes_m, f.ink.kind === 'pencil']);
     const spoken = p.text(label('yard.floats.pump')) + p.text(length(1));
-    this.#cards.show(p.area, scale, `${y?.toFixed(1)}|${keyOf([states, cores, spoken, size, cards.seen])}`, (pen) =>
-      paintCards(pen, plan, cards, y),
+    this.#cards.show(
+      p.area,
+      scale,
+      `${y?.toFixed(1)}|${keyOf([states, cores, spoken, p.staff, size, cards.seen, p.view.x])}`,
+      (pen) => paintCards(pen, plan, cards, y),
     );
   }
 

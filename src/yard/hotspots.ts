@@ -1,19 +1,24 @@
 /** Boxes of a sheet as places on the screen: clipped to it, never smaller than a finger may miss. */
 import type { Camera } from './camera.ts';
+import { type Box, box } from './pen.ts';
 import type { Spot } from './sheet.ts';
 import type { Hotspot } from './types.ts';
 
 /** Least side of a target, CSS pixels (WCAG 2.2, 2.5.8). */
 const LEAST_TARGET = 24;
 
+export function onScreen(b: Box, { view, now: { scale } }: Camera): Box {
+  return box((b.x - view.x) * scale, (b.y - view.y) * scale, b.width * scale, b.height * scale);
+}
+
 export function toHotspots(spots: readonly Spot[], camera: Camera): readonly Hotspot[] {
-  const { view, now, width, height } = camera;
+  const { width, height } = camera;
   const found: Hotspot[] = [];
   for (const s of spots) {
-    let x0 = (s.box.x - view.x) * now.scale;
-    let y0 = (s.box.y - view.y) * now.scale;
-    let x1 = x0 + s.box.width * now.scale;
-    let y1 = y0 + s.box.height * now.scale;
+    const b = onScreen(s.box, camera);
+    let { x: x0, y: y0 } = b;
+    let x1 = x0 + b.width;
+    let y1 = y0 + b.height;
     if (Math.min(x1, width) - Math.max(x0, 0) < 12 || Math.min(y1, height) - Math.max(y0, 0) < 12) continue;
     x0 = Math.max(0, x0);
     y0 = Math.max(0, y0);

@@ -3,17 +3,6 @@ import type { ControlId } from '../calls/view.ts';
 import type { FloatId, PartId } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 
-/** Order of the numbers on the plate: the way of the water, then the dry parts without a number. */
-export const NUMBERED: readonly PartId[] = [
-  'trash-tank',
-  'aeration',
-  'clarifier',
-  'disinfection',
-  'pump-tank',
-  'disc-filter',
-  'spray-field',
-];
-
 export const partName = (part: PartId): Message => ({ id: `part.${part}` });
 export const floatName = (id: FloatId): Message => ({ id: `yard.float.${id}` });
 

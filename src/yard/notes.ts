@@ -2,7 +2,7 @@
 import type { NoteScene, PartId } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import type { Layout } from './layout.ts';
-import { chip, type Pen, textWidth, wrap } from './pen.ts';
+import { type Box, box, chip, chipHeight, meet, overlap, type Pen, textWidth, wrap } from './pen.ts';
 
 /** Middle of the top edge of the first chip of a part, and how wide its chips may be. */
 function place(layout: Layout, part: PartId): readonly [number, number, number] {
@@ -46,22 +46,46 @@ function inTank(x: number, width: number, y: number): readonly [number, number, 
   return [x + width / 2, y, width - 14];
 }
 
+/**
+ * Gives what the chips cover. Where only a piece of the plate is seen, `free`, the chips of what is in sight stand
+ * wholly in it, clear of what is `taken`; those that have no room are left to the cards.
+ */
 export function paintNotes(
   pen: Pen,
   layout: Layout,
   notes: readonly NoteScene[],
   size: number,
   text: (m: Message) => string,
-): void {
+  free: Box | null,
+  taken: readonly Box[],
+): readonly Box[] {
   const used = new Map<PartId, number>();
+  const covered: Box[] = [];
   for (const note of notes) {
     const [x, y, width] = place(layout, note.part);
     const pencil = note.ink.kind === 'pencil';
     const style = { size, italic: pencil, colour: pencil ? '#5d5648' : '#2b2a26', pencil };
     const lines = wrap(pen, text(note.text), Math.max(width, size * 7), style);
     const widest = Math.max(...lines.map((l) => textWidth(pen, l, style))) + size * 1.2;
-    const top = used.get(note.part) ?? y;
-    const b = chip(pen, lines, x - widest / 2, top, style);
-    used.set(note.part, top + b.height + size * 0.35);
+    const height = chipHeight(lines.length, size);
+    const at = box(x - widest / 2, used.get(note.part) ?? y, widest, height);
+    const b = free === null ? at : kept(at, layout.parts[note.part], free, [...taken, ...covered]);
+    if (b === null) continue;
+    chip(pen, lines, b.x, b.y, style);
+    used.set(note.part, b.y + height + size * 0.35);
+    covered.push(b);
   }
+  return covered;
+}
+
+/** A chip moved into `free` and below what it would cover; null where its part is out of sight or it has no room. */
+function kept(chip: Box, part: Box, free: Box, taken: readonly Box[]): Box | null {
+  const seen = meet(part, free);
+  if (seen === null || seen.width < part.width / 2 || chip.width > free.width) return null;
+  const x = Math.max(free.x, Math.min(chip.x, free.x + free.width - chip.width));
+  let b = box(x, Math.max(chip.y, free.y), chip.width, chip.height);
+  for (const other of [...taken].sort((p, q) => p.y - q.y)) {
+    if (overlap(b, other)) b = box(x, other.y + other.height + 3, b.width, b.height);
+  }
+  return b.y + b.height > free.y + free.height ? null : b;
 }

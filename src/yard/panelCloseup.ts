@@ -105,6 +105,10 @@ export class PanelCloseup implements Sheet {
     });
   }
 
+  labels(): readonly Box[] {
+    return [];
+  }
+
   stale(): void {
     this.#plate.stale();
     this.#lamp.stale();

@@ -33,6 +33,15 @@ export function overlap(a: Box, b: Box): boolean {
   return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
 
+/** What two boxes share. */
+export function meet(a: Box, b: Box): Box | null {
+  const x = Math.max(a.x, b.x);
+  const y = Math.max(a.y, b.y);
+  const width = Math.min(a.x + a.width, b.x + b.width) - x;
+  const height = Math.min(a.y + a.height, b.y + b.height) - y;
+  return width > 0 && height > 0 ? box(x, y, width, height) : null;
+}
+
 /** Fills and strokes a path; strokes are ink unless told otherwise, and only where a width or a stroke is given. */
 export function draw(pen: Pen, path: string | Path2D, style: Style): void {
   const p = typeof path === 'string' ? new Path2D(path) : path;
@@ -207,6 +216,12 @@ export function shadowed(pen: Pen, inside: () => void): void {
   pen.restore();
 }
 
+const CHIP_LINE = 1.32;
+
+export function chipHeight(lines: number, size: number): number {
+  return size * (lines * CHIP_LINE + 0.5);
+}
+
 /** A paper chip with lines of text; `x`, `y` is its upper left corner. Returns what it covers. */
 export function chip(
   pen: Pen,
@@ -215,9 +230,9 @@ export function chip(
   y: number,
   style: TextStyle & { readonly pencil?: boolean },
 ): Box {
-  const height = style.size * 1.32;
+  const height = style.size * CHIP_LINE;
   const width = Math.max(...lines.map((l) => textWidth(pen, l, style)));
-  const b = box(x, y, width + style.size * 1.2, height * lines.length + style.size * 0.5);
+  const b = box(x, y, width + style.size * 1.2, chipHeight(lines.length, style.size));
   const radius = lines.length === 1 ? b.height / 2 : style.size * 0.6;
   shadowed(pen, () => rect(pen, b, radius, { fill: style.pencil ? PAPER : CARD }));
   rect(pen, b, radius, {

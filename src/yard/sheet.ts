@@ -5,18 +5,20 @@ import type { PartId, Scene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import type { Frame } from './camera.ts';
 import type { Box } from './pen.ts';
+import type { Staff } from './types.ts';
 
 /** What a sheet is painted for. */
 export interface Print {
   readonly scene: Scene;
   /** What has to be there, in units of the sheet: the screen and some way round it. */
   readonly area: Box;
-  /** What is on the screen. */
+  /** What is on the screen, or will be when the camera stands. */
   readonly view: Box;
   /** CSS pixels per unit, and device pixels per unit. */
   readonly unit: number;
   readonly scale: number;
   readonly text: (m: Message) => string;
+  readonly staff: Staff;
   readonly selected: PartId | null;
   /** No motion: values stand where they go. */
   readonly still: boolean;
@@ -36,6 +38,8 @@ export interface Sheet {
   /** One frame of motion; false when nothing moves any more. */
   step(t: number, dt: number): boolean;
   spots(): readonly Spot[];
+  /** What its words cover that keep to the screen, units of the sheet. */
+  labels(): readonly Box[];
   stale(): void;
   dispose(): void;
 }

@@ -2,6 +2,7 @@
 import type { ControlId } from '../calls/view.ts';
 import type { PartId, Scene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
+import type { Box } from './pen.ts';
 import type { RendererWish } from './renderer.ts';
 
 /** The whole cutaway, one of the two detailed close-ups, or the cutaway zoomed to a part. */
@@ -17,8 +18,21 @@ export interface Hotspot {
   readonly label: Message;
 }
 
-export interface YardOptions {
+/** How lengths are marked: every so many whole units a mark, a longer one, a figure. */
+export interface Staff {
+  readonly unit_m: number;
+  readonly mark: number;
+  readonly long: number;
+  readonly figure: number;
+}
+
+/** What the picture says things in: a language and units of measure. */
+export interface Speech {
   readonly text: (message: Message) => string;
+  readonly staff: Staff;
+}
+
+export interface YardOptions extends Speech {
   readonly renderer?: RendererWish;
   /** Everything at its final state, nothing moves. */
   readonly still?: boolean;
@@ -35,6 +49,8 @@ export interface Yard {
   select(part: PartId | null): void;
   view(view: ViewName): void;
   hotspots(): readonly Hotspot[];
+  /** What names and notes cover, CSS pixels of the host: for tests. */
+  labels(): readonly Box[];
   /** Called at once and after every change of the hotspots; returns the way to stop it. */
   onHotspots(heard: (spots: readonly Hotspot[]) => void): () => void;
   /** Moves the sheet under the screen, CSS pixels. */
@@ -43,7 +59,7 @@ export interface Yard {
   /** Zooms about the middle of the screen; 1 is the usual size. */
   zoom(by: number): void;
   setStill(on: boolean): void;
-  setText(text: (message: Message) => string): void;
+  setSpeech(speech: Speech): void;
   /** What is on the screen, in shares of the whole sheet, for a strip map. */
   visible(): { readonly x: number; readonly width: number };
   /** How many frames were drawn, and whether more are coming: for tests. */

@@ -3,7 +3,7 @@ import { Container, Graphics } from 'pixi.js';
 import type { PartId, Scene } from '../scene/types.ts';
 import { Backdrop } from './backdrop.ts';
 import { Bubbles } from './bubbles.ts';
-import { paintCallouts, paintFrame } from './callouts.ts';
+import { paintFrame, paintNames } from './callouts.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
 import { Chambers } from './chambers.ts';
@@ -15,8 +15,9 @@ import { Floats } from './floats.ts';
 import { inkShare } from './ink.ts';
 import { partName } from './labels.ts';
 import { LAWN_FOOT, type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
+import { type Name, namesOnPlate, namesWithin, type Setting } from './names.ts';
 import { paintNotes } from './notes.ts';
-import { type Box, box } from './pen.ts';
+import { type Box, box, textWidth } from './pen.ts';
 import { Rain } from './rain.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
@@ -24,6 +25,11 @@ import { Spray } from './spray.ts';
 
 /** Least height of the plate: sky for the panel's lamp, the deepest tank, the callouts. */
 const LEAST_HEIGHT = 452;
+
+/** Sky over the plate on a narrow screen: at first enough to leave the lamp in sight below the alarm's band, at most
+ * enough to set the panel below a button as well. */
+const BAND = 22;
+const HEADROOM = 100;
 
 export class Works implements Sheet {
   readonly root = new Container();
@@ -36,7 +42,7 @@ export class Works implements Sheet {
   readonly #spray: Spray;
   readonly #effects: Effects;
   readonly #rain = new Rain();
-  readonly #callouts = new Cel();
+  readonly #names = new Cel();
   readonly #notes = new Cel();
   readonly #frame = new Cel();
   readonly #dusk = new Graphics();
@@ -44,6 +50,9 @@ export class Works implements Sheet {
   #layout: Layout | null = null;
   #layoutKey = '';
   #narrow = false;
+  #named: readonly Name[] = [];
+  #noted: readonly Box[] = [];
+  #tag: Box | null = null;
   #print: Print | null = null;
 
   constructor(sparks: Sparks) {
@@ -67,7 +76,7 @@ export class Works implements Sheet {
       this.#effects.root,
       this.#spray.root,
       this.#rain.root,
-      this.#callouts.sprite,
+      this.#names.sprite,
       this.#notes.sprite,
       this.#frame.sprite,
     );
@@ -78,7 +87,7 @@ export class Works implements Sheet {
     this.#narrow = narrow;
     const deepest = -scene.geometry.pump.floor_m;
     const scale = narrow
-      ? Math.min(1.15, Math.max(0.86, width / 430))
+      ? Math.min(1.15, Math.max(0.8, width / 454))
       : Math.min(width / PLATE_WIDTH, height / LEAST_HEIGHT);
     const tall = height / scale;
     const perMetre = narrow ? 118 : Math.min(184, Math.max(92, (tall + PLATE_TOP - 44) / deepest));
@@ -86,12 +95,12 @@ export class Works implements Sheet {
     this.#layout = layOut(scene.geometry, perMetre, scene.field.heads);
     const bottom = this.#layout.bottom + 12;
     const extra = Math.max(0, tall - (bottom - PLATE_TOP));
-    const top = PLATE_TOP - extra * 0.6;
-    const limits = box(0, top, PLATE_WIDTH, Math.max(bottom - PLATE_TOP, narrow ? 0 : tall));
+    const top = PLATE_TOP - (narrow ? HEADROOM : extra * 0.6);
+    const limits = box(0, top, PLATE_WIDTH, narrow ? bottom - top : Math.max(bottom - PLATE_TOP, tall));
     const home = {
       scale,
       x: narrow ? this.#layout.compressor.x + 40 : PLATE_WIDTH / 2,
-      y: narrow ? 10 : limits.y + limits.height / 2,
+      y: narrow ? PLATE_TOP - BAND + tall / 2 : limits.y + limits.height / 2,
     };
     return { limits, home };
   }
@@ -117,18 +126,7 @@ export class Works implements Sheet {
       d.fill({ color: 0x10182a, alpha: 0.42 * night });
     }
     this.#rain.set(p.area, scene.sky.rain, p.scale);
-    const size = 14 / p.unit;
-    const language = p.text(partName('trash-tank'));
-    this.#callouts.show(p.area, p.scale, `${this.#layoutKey}|${language}`, (pen) =>
-      paintCallouts(pen, layout, size, p.text, this.#narrow),
-    );
-    const notes = scene.notes.map((n) => [n.part, n.ink.kind, p.text(n.text)]);
-    if (notes.length > 0) {
-      this.#notes.show(p.area, p.scale, `${this.#layoutKey}|${keyOf(notes)}`, (pen) =>
-        paintNotes(pen, layout, scene.notes, 12.5 / p.unit, p.text),
-      );
-    } else this.#notes.hide();
-    this.#showFrame(layout, p, size);
+    this.#showWords(layout, p);
     this.root.visible = true;
   }
 
@@ -152,13 +150,17 @@ export class Works implements Sheet {
     return (Object.keys(layout.parts) as PartId[]).map((id) => ({ id, box: layout.parts[id], label: partName(id) }));
   }
 
+  labels(): readonly Box[] {
+    return [...this.#named.map((n) => n.box), ...this.#noted, ...(this.#tag === null ? [] : [this.#tag])];
+  }
+
   stale(): void {
     this.#backdrop.stale();
     this.#fixtures.stale();
     this.#chambers.stale();
     this.#floats.stale();
     this.#rain.stale();
-    for (const c of [this.#callouts, this.#notes, this.#frame]) c.stale();
+    for (const c of [this.#names, this.#notes, this.#frame]) c.stale();
   }
 
   dispose(): void {
@@ -192,19 +194,63 @@ export class Works implements Sheet {
     this.#effects.set(layout, scene);
   }
 
-  #showFrame(layout: Layout, p: Print, size: number): void {
+  /** Names, notes and the frame's tag, whole on the screen and none over another. */
+  #showWords(layout: Layout, p: Print): void {
+    const size = 14 / p.unit;
+    const whole = !this.#narrow && p.view.width > PLATE_WIDTH * 0.9;
+    const free = this.#free(p.view, size, whole);
+    const area = whole ? p.area : p.view;
+    const language = p.text(partName('trash-tank'));
+    this.#names.show(area, p.scale, `${this.#layoutKey}|${language}|${whole}`, (pen) => {
+      const setting: Setting = {
+        size,
+        name: (part) => p.text(partName(part)),
+        measure: (line) => textWidth(pen, line, { size, weight: 700 }),
+      };
+      this.#named = (whole ? namesOnPlate : namesWithin)(layout, free, setting);
+      paintNames(pen, this.#named, size);
+    });
+    this.#showNotes(layout, p, area, whole ? null : free);
+    this.#showFrame(layout, p, size, free);
+  }
+
+  #showNotes(layout: Layout, p: Print, area: Box, free: Box | null): void {
+    const { notes } = p.scene;
+    if (notes.length === 0) {
+      this.#notes.hide();
+      this.#noted = [];
+      return;
+    }
+    const said = notes.map((n) => [n.part, n.ink.kind, p.text(n.text)]);
+    const taken = this.#named.map((n) => n.box);
+    this.#notes.show(area, p.scale, `${this.#layoutKey}|${keyOf(said)}`, (pen) => {
+      this.#noted = paintNotes(pen, layout, notes, 12.5 / p.unit, p.text, free, taken);
+    });
+  }
+
+  #showFrame(layout: Layout, p: Print, size: number, free: Box): void {
     if (p.selected === null) {
       this.#frame.hide();
+      this.#tag = null;
       return;
     }
     const b = layout.parts[p.selected];
     const name = p.text(partName(p.selected));
-    const numbered = name === '' ? null : name;
     // The name stands clear of the panel, which is next to the compressor, and of the plate's right edge.
-    const side = p.selected === 'compressor' || p.selected === 'spray-field' ? 'right' : 'left';
+    const flush = p.selected === 'compressor' || p.selected === 'spray-field' ? 'right' : 'left';
+    const taken = [...this.#named.map((n) => n.box), ...this.#noted];
     const area = box(b.x - size * 18, b.y - size * 3, b.width + size * 36, b.height + size * 6);
-    this.#frame.show(area, p.scale, `${this.#layoutKey}|${p.selected}|${name}`, (pen) =>
-      paintFrame(pen, b, size, numbered, side),
-    );
+    const key = [this.#layoutKey, p.selected, name, Math.round(free.x), Math.round(free.y), taken.length].join('|');
+    this.#frame.show(area, p.scale, key, (pen) => {
+      this.#tag = paintFrame(pen, b, size, { name, flush, free, taken });
+    });
+  }
+
+  /** Where words may stand on the screen. Over a piece of the plate the page's buttons lie along the foot. */
+  #free({ x, y, width, height }: Box, size: number, whole: boolean): Box {
+    const edge = size * 0.4;
+    // On a narrow screen the alarm and a button come over the top.
+    const top = this.#narrow ? size * 6.7 : edge;
+    return box(x + edge, y + top, width - 2 * edge, height - top - (whole ? edge : size * 4));
   }
 }

@@ -5,14 +5,14 @@ import { Camera, type Frame, holds, union, visible } from './camera.ts';
 import { Clock } from './clock.ts';
 import { FloatsCloseup } from './floatsCloseup.ts';
 import { Hand } from './hand.ts';
-import { toHotspots } from './hotspots.ts';
+import { onScreen, toHotspots } from './hotspots.ts';
 import { PLATE_WIDTH } from './layout.ts';
 import { PanelCloseup } from './panelCloseup.ts';
 import { type Box, box } from './pen.ts';
 import { fontsReady, makeRenderer } from './renderer.ts';
 import type { Print, Sheet } from './sheet.ts';
 import { makeSparks } from './sparks.ts';
-import type { Hotspot, ViewName, Yard, YardOptions } from './types.ts';
+import type { Hotspot, Speech, ViewName, Yard, YardOptions } from './types.ts';
 import { Works } from './works.ts';
 
 /** More than two device pixels per CSS pixel cost much and show nothing on a drawing. */
@@ -36,7 +36,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   };
   const camera = new Camera();
   const heard = new Set<(spots: readonly Hotspot[]) => void>();
-  let text = options.text;
+  let { text, staff }: Speech = options;
   let still = options.still ?? false;
   let scene: Scene | null = null;
   let selected: PartId | null = null;
@@ -44,7 +44,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   let shown: Sheet = works;
   let leaving: Sheet | null = null;
   let fading = 1;
-  let baked: { area: Box; view: Box; unit: number } | null = null;
+  let baked: { area: Box; unit: number } | null = null;
   let spots: readonly Hotspot[] = [];
   let home = camera.now;
   /** Where one was on the whole works, to come back to from a close-up. */
@@ -89,7 +89,8 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     )
       bake();
     if (baked === null) return;
-    const p: Print = { scene, ...baked, scale: baked.unit * density, text, selected, still };
+    const view = visible(camera.target, camera.width, camera.height);
+    const p: Print = { scene, ...baked, view, scale: baked.unit * density, text, staff, selected, still };
     shown.print(p);
     shown.root.visible = true;
   };
@@ -101,7 +102,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     const whole = limits.width * limits.height * (to.scale * density) ** 2 <= WHOLE_SHEET;
     const more = whole ? 0 : view.width * 0.35;
     const wide = box(view.x - more, view.y - more * 0.4, view.width + 2 * more, view.height + more * 0.8);
-    baked = { area: whole ? union(limits, view) : wide, view, unit: to.scale };
+    baked = { area: whole ? union(limits, view) : wide, unit: to.scale };
   };
 
   const tell = () => {
@@ -247,6 +248,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     },
     view: go,
     hotspots: () => spots,
+    labels: () => shown.labels().map((b) => onScreen(b, camera)),
     onHotspots(listener) {
       heard.add(listener);
       listener(spots);
@@ -273,8 +275,8 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       if (on) camera.jump(camera.target);
       refresh();
     },
-    setText(next) {
-      text = next;
+    setSpeech(next) {
+      ({ text, staff } = next);
       for (const s of Object.values(sheets)) s.stale();
       refresh();
     },

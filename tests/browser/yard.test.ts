@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
 import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { PART_IDS } from '../../src/scene/types.ts';
 import { findBrowser, LAUNCH_ARGS } from '../../src/tools/browser.ts';
+import { overlap } from '../../src/yard/pen.ts';
 import type { SceneName } from './fixtures/scenes.ts';
 import type { Harness } from './harness/harness.ts';
 import { type Served, serveHarness } from './harness/serve.ts';
@@ -111,6 +113,48 @@ inBrowser('the drawn yard', () => {
       }
     }
     await page.close();
+  });
+
+  describe.each(['en', 'es'] as const)('in %s', (language) => {
+    it.each([
+      [390, 320],
+      [360, 320],
+      [1280, 400],
+    ])('keeps every name and note whole within %i x %i, none over another', async (width, height) => {
+      const { page } = await open({ scene: 'phoneStage', still: true, width, height });
+      await page.evaluate((l) => window.harness.speak(l, 'si'), language);
+      let seen = 0;
+      const check = async (where: string) => {
+        const labels = await page.evaluate(() => window.harness.yard.labels().map((b) => ({ ...b })));
+        seen += labels.length;
+        for (const [i, b] of labels.entries()) {
+          const at = `${where} ${JSON.stringify(b)}`;
+          expect(Math.min(b.x, b.y), at).toBeGreaterThanOrEqual(0);
+          expect(b.x + b.width, at).toBeLessThanOrEqual(width);
+          expect(b.y + b.height, at).toBeLessThanOrEqual(height);
+          const covered = labels.slice(i + 1).filter((other) => overlap(b, other));
+          expect(covered, at).toEqual([]);
+        }
+      };
+      for (const scene of ['phoneStage', 'halfInked', 'idleDay'] as const) {
+        await page.evaluate((s) => window.harness.show(s), scene);
+        await check(`${scene} at first`);
+        for (const part of PART_IDS) {
+          await page.evaluate((p) => {
+            window.harness.yard.select(p);
+            window.harness.panTo(p);
+          }, part);
+          await check(`${scene} ${part}`);
+        }
+        // From the last part on the right to the left end, in steps that meet no part squarely.
+        for (let i = 0; i < 15; i++) {
+          await page.evaluate(() => window.harness.yard.pan(-83, -7));
+          await check(`${scene} panned ${i}`);
+        }
+      }
+      expect(seen).toBeGreaterThan(60);
+      await page.close();
+    });
   });
 
   it.each(['canvas', 'webgl'] as const)(

@@ -1,77 +1,21 @@
 /** A bare page that holds one yard; the tests drive it through `window.harness`. */
 import { Container } from 'pixi.js';
 import type { Ink, PartId } from '../../../src/scene/types.ts';
-import type { Message } from '../../../src/service/message.ts';
-import { openYard, type ViewName } from '../../../src/yard/index.ts';
+import { en } from '../../../src/words/en.ts';
+import { es } from '../../../src/words/es.ts';
+import { speak } from '../../../src/words/speak.ts';
+import { STAFFS, type Units } from '../../../src/words/units.ts';
+import type { Language } from '../../../src/words/words.ts';
+import { openYard, type Speech, type ViewName } from '../../../src/yard/index.ts';
 import { makeRenderer } from '../../../src/yard/renderer.ts';
 import { SCENES, type SceneName } from '../fixtures/scenes.ts';
 
-/** Good enough words for a picture: the test of the real words is elsewhere. */
-const NAMES: Readonly<Record<string, string>> = {
-  'trash-tank': 'Trash tank',
-  aeration: 'Aeration chamber',
-  clarifier: 'Clarifier',
-  disinfection: 'Disinfection',
-  'pump-tank': 'Pump tank',
-  'disc-filter': 'Disc filter',
-  'spray-field': 'Spray field',
-  panel: 'Control panel',
-  compressor: 'Compressor and air line',
-  house: 'House',
-  'clean-out': 'Clean-out',
-};
+const WORDS = { en: { language: 'en', texts: en }, es: { language: 'es', texts: es } } as const;
 
-const LINES: Readonly<Record<string, string>> = {
-  'yard.panel.alarm': 'Alarm',
-  'yard.panel.compressor': 'Compressor',
-  'yard.panel.pump': 'Pump',
-  'yard.panel.on': 'on',
-  'yard.panel.trip': 'trip',
-  'yard.panel.off': 'off',
-  'yard.panel.timer': 'Timer',
-  'yard.panel.airSwitch': 'Air switch',
-  'yard.panel.relay': 'Pump relay',
-  'yard.panel.selector': 'Pump',
-  'yard.panel.hand': 'Hand',
-  'yard.panel.auto': 'Auto',
-  'yard.panel.hours': 'Hours',
-  'yard.panel.cycles': 'Starts',
-  'yard.panel.silence': 'Silence',
-  'yard.panel.test': 'Test',
-  'yard.panel.buzzer': 'Buzzer',
-  'yard.panel.reset': 'Reset',
-  'yard.panel.reset1': 'All three levers off',
-  'yard.panel.reset2': 'Wait one minute',
-  'yard.panel.reset3': 'On: left to right',
-  'yard.panel.reset4': 'Watch the lamp',
-  'yard.float.stop': 'Stop',
-  'yard.float.dose': 'Dose',
-  'yard.float.override': 'Override',
-  'yard.float.high-water': 'High water',
-  'yard.floats.tree': 'Float tree',
-  'yard.floats.pump': 'Pump',
-  'yard.floats.intake': 'Intake',
-  'yard.floats.discharge': 'Discharge',
-  'yard.floats.checkValve': 'Check valve',
-  'yard.floats.inlet': 'Inlet',
-  'yard.floats.made': 'closed',
-  'yard.floats.open': 'open',
-  'yard.floats.unknown': 'not measured',
-};
-
-function text(m: Message): string {
-  const v = m.values ?? {};
-  if (m.id === 'note') return String(v.text);
-  if (m.id === 'yard.panel.runs') return `${String(v.n)} × 9 min`;
-  if (m.id.startsWith('part.')) return NAMES[m.id.slice(5)] ?? m.id;
-  const q = Object.values(v)[0];
-  if (q !== undefined && typeof q === 'object' && 'measure' in q) {
-    if (q.measure === 'clock_s') return new Date(q.value * 1000).toISOString().slice(11, 16);
-    if (q.measure === 'length_m') return `${(q.value * 39.37).toFixed(1)} in`;
-    if (q.measure === 'pressure_kPa') return `${(q.value / 6.895).toFixed(1)} psi`;
-    return String(q.value);
-  }
-  return LINES[m.id] ?? m.id;
+/** The real words; only the notes of the fixtures bring their own text. */
+function speech(language: Language, units: Units): Speech {
+  const say = speak(WORDS[language], units, true);
+  return { text: (m) => (m.id === 'note' ? String(m.values?.text) : say(m)), staff: STAFFS[units] };
 }
 
 const host = document.getElementById('host');
@@ -80,7 +24,7 @@ const ask = new URLSearchParams(location.search);
 const renderer = ask.get('renderer');
 const pressed: PartId[] = [];
 const yard = await openYard(host, {
-  text,
+  ...speech('en', 'us'),
   renderer: renderer === 'webgl' || renderer === 'canvas' ? renderer : 'auto',
   still: ask.has('still'),
   onSelect: (part) => pressed.push(part),
@@ -136,6 +80,7 @@ const harness = {
     host.append(b);
   },
   view: (view: ViewName) => yard.view(view),
+  speak: (language: Language, units: Units) => yard.setSpeech(speech(language, units)),
   panTo: (part: PartId) => yard.panTo(part),
 };
 export type Harness = typeof harness;

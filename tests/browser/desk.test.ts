@@ -177,6 +177,27 @@ inBrowser('the desk', () => {
     await close();
   });
 
+  it('offers Silence beside the alarm by phone, but not before danger was asked about', async () => {
+    const { page, close, errors } = await openApp(PHONE);
+    const person = withKeyboard(page);
+    await page.waitForSelector('.call-card button');
+    await page.locator('[data-call="wash-day-light"]').click();
+    await page.locator('[data-action="ask-lamp"]').click();
+    await page.waitForSelector('.alarm-band');
+    expect(await page.locator('.alarm-silence').count()).toBe(0);
+    expect(await page.locator('[role="alert"]').textContent()).toMatch(/buzzer sounding/);
+    await page.locator('[data-action="ask-danger"]').click();
+    await person.press('.alarm-silence');
+    await page.waitForFunction(() => !document.querySelector('.alarm-silence'));
+    expect(await page.locator('.alarm-band').textContent()).toMatch(/buzzer silent/);
+    expect(await page.locator('.news [role="status"]').textContent()).toMatch(/buzzer silent/);
+    expect(await page.evaluate(() => document.activeElement?.closest('.alarm-band') !== null)).toBe(true);
+    expect(await page.getByRole('dialog').count()).toBe(0);
+    expect(await runAxe(page)).toEqual([]);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
   it('reaches every part and every action of it by keyboard', async () => {
     const { page, close } = await openApp(DESK);
     const person = withKeyboard(page);

@@ -18,6 +18,12 @@ export function AlarmBand({ view }: { view: CallView }) {
     before.current = on;
   }, [on, text]);
   const silence = silenceOf(view);
+  const words = useRef<HTMLParagraphElement>(null);
+  const press = async (action: ActionView) => {
+    await desk.session.dispatch(action.action);
+    // The button goes with the noise; whoever pressed it by key goes on from here.
+    if (document.activeElement === document.body) words.current?.focus();
+  };
   return (
     <>
       <p class="vh" role="alert">
@@ -28,7 +34,7 @@ export function AlarmBand({ view }: { view: CallView }) {
           <span class="alarm-lamp">
             <Icon name="lamp" />
           </span>
-          <p>
+          <p ref={words} tabIndex={-1}>
             <strong>{desk.t('alarm.title')}</strong> <span>{text}</span>
           </p>
           {silence !== undefined && sounding && (
@@ -36,9 +42,10 @@ export function AlarmBand({ view }: { view: CallView }) {
               type="button"
               class="alarm-silence"
               aria-disabled={desk.session.busy.value !== null}
-              onClick={() => void desk.session.dispatch(silence.action)}
+              onClick={() => void press(silence)}
             >
-              <Icon name="bellOff" /> {desk.t('alarm.silence')}
+              <Icon name={silence.part === 'phone' ? 'phone' : 'bellOff'} /> {desk.t('alarm.silence')}
+              {silence.part === 'phone' && <span class="vh"> ({desk.t('part.phone')})</span>}
             </button>
           )}
         </div>
@@ -47,10 +54,12 @@ export function AlarmBand({ view }: { view: CallView }) {
   );
 }
 
+/** By hand on the site. By phone the household does it, once danger was asked about: before, it would be a breach. */
 function silenceOf(view: CallView): ActionView | undefined {
-  for (const part of view.parts) {
-    const found = part.actions.find((one) => one.control === 'silence' && one.available && one.form === undefined);
-    if (found !== undefined) return found;
-  }
-  return undefined;
+  const open = view.parts.flatMap((part) => part.actions).filter((one) => one.available && one.form === undefined);
+  const dangerAsked = view.stages.some(({ id, state }) => id === 'danger' && state === 'done');
+  return (
+    open.find((one) => one.control === 'silence') ??
+    (dangerAsked ? open.find((one) => one.action.id === 'guide-silence') : undefined)
+  );
 }

@@ -62,7 +62,8 @@ export const length = (m: number): Message => ({
   values: { q: { measure: 'length_m', value: m, resolution: 0.005 } },
 });
 
+/** A pressure as fine as the dial is read. */
 export const pressure = (kPa: number): Message => ({
   id: 'word.quantity',
-  values: { q: { measure: 'pressure_kPa', value: kPa, resolution: 0.1 } },
+  values: { q: { measure: 'pressure_kPa', value: kPa, resolution: 0.5 } },
 });

@@ -14,10 +14,10 @@ export const BUZZER = { x: 770, y: 430, r: 22 } as const;
 export const DIAL = { x: 676, y: 190, r: 50 } as const;
 export const GAUGE = { x: 404, y: 336, r: 38 } as const;
 export const RELAY = box(470, 296, 92, 76);
-export const SELECTOR = { x: 638, y: 340, r: 27 } as const;
+export const SELECTOR = { x: 646, y: 340, r: 27 } as const;
 export const COUNTERS = box(716, 290, 106, 90);
 export const SILENCE = { x: 388, y: 430, r: 17 } as const;
-export const TEST = { x: 554, y: 430, r: 17 } as const;
+export const TEST = { x: 530, y: 430, r: 17 } as const;
 
 export const BREAKER_ORDER: readonly BreakerId[] = ['alarm', 'compressor', 'pump'];
 

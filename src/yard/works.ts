@@ -196,7 +196,7 @@ export class Works implements Sheet {
 
   /** Names, notes and the frame's tag, whole on the screen and none over another. */
   #showWords(layout: Layout, p: Print): void {
-    const size = 14 / p.unit;
+    const size = (this.#narrow ? 13 : 14) / p.unit;
     const whole = !this.#narrow && p.view.width > PLATE_WIDTH * 0.9;
     const free = this.#free(p.view, size, whole);
     const area = whole ? p.area : p.view;
@@ -250,7 +250,7 @@ export class Works implements Sheet {
   #free({ x, y, width, height }: Box, size: number, whole: boolean): Box {
     const edge = size * 0.4;
     // On a narrow screen the alarm and a button come over the top.
-    const top = this.#narrow ? size * 6.7 : edge;
+    const top = this.#narrow ? size * 7 : edge;
     return box(x + edge, y + top, width - 2 * edge, height - top - (whole ? edge : size * 4));
   }
 }

@@ -4,7 +4,7 @@ import { useContext } from 'preact/hooks';
 import type { LocalText, Message, MessageValue } from '../service/message.ts';
 import { type Speak, speak } from '../words/speak.ts';
 import { type Key, loadWords, type Words } from '../words/words.ts';
-import { type Engine, EngineError } from './engine.ts';
+import { type Engine, toldOf } from './engine.ts';
 import type { OpenPicture } from './picture.ts';
 import type { CallCard } from './protocol.ts';
 import { type Route, readRoute, writeRoute } from './routes.ts';
@@ -117,7 +117,7 @@ async function listCalls(engine: Engine, calls: Signal<readonly CallCard[]>, fai
   try {
     calls.value = (await engine.ask({ kind: 'list' })).calls;
   } catch (error) {
-    fail(error instanceof EngineError ? error.told : { id: 'trouble.engine' });
+    fail(toldOf(error));
   }
 }
 

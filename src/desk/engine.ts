@@ -32,6 +32,11 @@ export class EngineError extends Error {
   }
 }
 
+/** What to say of whatever went wrong. */
+export function toldOf(error: unknown): Message {
+  return error instanceof EngineError ? error.told : { id: 'trouble.engine' };
+}
+
 /** What this page needs of a worker. */
 interface Port {
   postMessage(data: unknown): void;

@@ -2,7 +2,7 @@ import { type Signal, signal } from '@preact/signals';
 import type { Action, ActionView, CallView, PartView } from '../calls/view.ts';
 import type { Message } from '../service/message.ts';
 import { type Rate, startClockwork } from './clockwork.ts';
-import { type Engine, EngineError } from './engine.ts';
+import { type Engine, toldOf } from './engine.ts';
 import type { CloseUp } from './picture.ts';
 import type { SavedCall } from './protocol.ts';
 import type { Store } from './store.ts';
@@ -24,6 +24,8 @@ export interface Session {
   readonly part: Signal<PartView['id']>;
   readonly closeUp: Signal<CloseUp>;
   readonly news: Signal<News | null>;
+  /** The action that was just done, a new value each time. */
+  readonly handled: Signal<Action | null>;
   /** The action whose form is open. */
   readonly asking: Signal<ActionView | null>;
   /** Key of the finished record once the call has ended. */
@@ -58,6 +60,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   const part = signal<PartView['id']>('phone');
   const closeUp = signal<CloseUp>('yard');
   const news = signal<News | null>(null);
+  const handled = signal<Action | null>(null);
   const asking = signal<ActionView | null>(null);
   const finishedKey = signal<number | null>(null);
   let line: Promise<unknown> = Promise.resolve();
@@ -68,7 +71,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   function inTurn<T>(work: () => Promise<T>): Promise<T | undefined> {
     const done = line.then(work).catch((error: unknown) => {
       rate.value = 0;
-      fail(error instanceof EngineError ? error.told : { id: 'trouble.engine' });
+      fail(toldOf(error));
       return undefined;
     });
     line = done;
@@ -114,6 +117,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   function clear() {
     view.value = null;
     news.value = null;
+    handled.value = null;
     asking.value = null;
     finishedKey.value = null;
     rate.value = 0;
@@ -142,6 +146,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     part,
     closeUp,
     news,
+    handled,
     asking,
     finishedKey,
     open: (callId) => enter({ kind: 'open', callId, mode: 'practice' }),
@@ -153,6 +158,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
         const at = view.value;
         if (at === null || at.ended) return;
         const reply = await engine.ask({ kind: 'act', action, at_ms: at.now_ms });
+        if (reply.refused === undefined) handled.value = { ...action };
         await show(reply.view, true, reply.refused);
       });
       busy.value = null;

@@ -1,5 +1,5 @@
 import type { Desk } from '../desk.ts';
-import { EngineError } from '../engine.ts';
+import { toldOf } from '../engine.ts';
 
 /** Hands the record over as a JSON file. */
 export async function keepRecord(desk: Desk): Promise<void> {
@@ -13,6 +13,6 @@ export async function keepRecord(desk: Desk): Promise<void> {
     // The download holds the blob by now; a browser that is slow to start it still has a minute.
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
   } catch (error) {
-    desk.fail(error instanceof EngineError ? error.told : { id: 'trouble.engine' });
+    desk.fail(toldOf(error));
   }
 }

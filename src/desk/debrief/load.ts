@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { DebriefView } from '../../calls/view.ts';
 import type { Desk } from '../desk.ts';
-import { EngineError } from '../engine.ts';
+import { EngineError, toldOf } from '../engine.ts';
 
 /** Fetches the debrief of a finished record; after a reload the engine replays the record first. */
 export function useDebrief(desk: Desk, recordKey: number): DebriefView | null {
@@ -9,7 +9,7 @@ export function useDebrief(desk: Desk, recordKey: number): DebriefView | null {
   useEffect(() => {
     let gone = false;
     load().catch((error: unknown) => {
-      desk.fail(error instanceof EngineError ? error.told : { id: 'trouble.engine' });
+      desk.fail(toldOf(error));
       desk.go({ screen: 'start' });
     });
     async function load() {

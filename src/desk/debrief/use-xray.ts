@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Scene } from '../../scene/types.ts';
 import type { Desk } from '../desk.ts';
-import { EngineError } from '../engine.ts';
+import { toldOf } from '../engine.ts';
 
 /** The truth at an instant. One question at a time; of those asked meanwhile only the last one counts. */
 export function useXray(desk: Desk, at_ms: number): Scene | null {
@@ -21,7 +21,7 @@ export function useXray(desk: Desk, at_ms: number): Scene | null {
           const reply = await desk.engine.ask({ kind: 'xray', at_ms: asked });
           setScene(reply.scene);
         } catch (error) {
-          desk.fail(error instanceof EngineError ? error.told : { id: 'trouble.engine' });
+          desk.fail(toldOf(error));
         }
       } while (asked !== wanted.current);
       asking.current = false;

@@ -12,7 +12,7 @@ import {
 } from './basin.ts';
 import { INK, mix, PAPER, PENCIL, SHELL, waterColour } from './ink.ts';
 import type { Layout } from './layout.ts';
-import { box, draw, fade, hatch, type Pen, pencilHatch, rect, within } from './pen.ts';
+import { box, draw, fade, hatch, lined, type Pen, pencilHatch, rect, within } from './pen.ts';
 
 /** Outline of the hopper. */
 function hopper(layout: Layout): Path2D {
@@ -20,6 +20,12 @@ function hopper(layout: Layout): Path2D {
   return new Path2D(
     `M${c.left} ${c.top}V${c.straight}L${c.slot[0]} ${c.tip}H${c.slot[1]}L${c.right} ${c.straight}V${c.top}Z`,
   );
+}
+
+/** Its two walls, with the slot open between them. */
+function walls(layout: Layout): string {
+  const c = layout.clarifier;
+  return `M${c.left} ${c.top}V${c.straight}L${c.slot[0]} ${c.tip}M${c.slot[1]} ${c.tip}L${c.right} ${c.straight}V${c.top}`;
 }
 
 export function manifoldY(layout: Layout): number {
@@ -84,14 +90,7 @@ export function paintClarifierPencil(pen: Pen, layout: Layout): void {
     pencilHatch(pen, box(c.left, y, c.right - c.left, c.tip - y));
     draw(pen, ripple(c.left, c.right, y, 3), { stroke: PENCIL, width: 1.3, dash: [6, 4] });
   });
-  draw(
-    pen,
-    `M${c.left} ${c.top}V${c.straight}L${c.slot[0]} ${c.tip}M${c.slot[1]} ${c.tip}L${c.right} ${c.straight}V${c.top}`,
-    {
-      stroke: PENCIL,
-      width: 1.6,
-    },
-  );
+  draw(pen, walls(layout), { stroke: PENCIL, width: 1.6 });
 }
 
 export function paintClarifierInk(pen: Pen, layout: Layout, s: ChamberScene, levelY: number | null): void {
@@ -128,19 +127,7 @@ export function paintClarifierInk(pen: Pen, layout: Layout, s: ChamberScene, lev
       alpha: 0.35,
     });
   });
-  draw(
-    pen,
-    `M${c.left} ${c.top}V${c.straight}L${c.slot[0]} ${c.tip}M${c.slot[1]} ${c.tip}L${c.right} ${c.straight}V${c.top}`,
-    { width: 3.4 },
-  );
-  draw(
-    pen,
-    `M${c.left} ${c.top}V${c.straight}L${c.slot[0]} ${c.tip}M${c.slot[1]} ${c.tip}L${c.right} ${c.straight}V${c.top}`,
-    {
-      stroke: '#cdc7b8',
-      width: 1.2,
-    },
-  );
+  lined(pen, walls(layout), { width: 3.4 }, { stroke: '#cdc7b8', width: 1.2 });
   // Settled flocs slide back into the chamber through the slot.
   const arrows = `M${c.slot[0] + 2} ${c.tip + 2}q-9 13-25 13l5-4m-5 4l5 4M${c.slot[1] - 2} ${c.tip + 2}q9 13 22 13l-5-4m5 4l-5 4`;
   draw(pen, arrows, { stroke: '#3b2613', width: 1.5 });

@@ -61,7 +61,7 @@ export class Backdrop {
       room,
       p.scale,
       house.ink,
-      { key: 'h', paint: (pen) => paintHousePencil(pen, layout) },
+      { key: 'h', paint: (pen) => paintHousePencil(pen) },
       { key: `h${look.backingUp}|${look.rimY}`, paint: (pen) => paintHouseInk(pen, layout, look) },
     );
     this.#shade(p, night);

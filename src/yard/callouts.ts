@@ -3,7 +3,7 @@ import { holds } from './camera.ts';
 import { INK, PAPER } from './ink.ts';
 import { PLATE_TOP } from './layout.ts';
 import { LINE, type Name } from './names.ts';
-import { type Box, box, disc, draw, overlap, type Pen, rect, textWidth, write } from './pen.ts';
+import { type Box, box, disc, lined, overlap, type Pen, rect, textWidth, write } from './pen.ts';
 
 export function paintNames(pen: Pen, names: readonly Name[], size: number): void {
   for (const { from, disc: to } of names) if (from !== null) leader(pen, from, to, size);
@@ -23,8 +23,7 @@ export function paintNames(pen: Pen, names: readonly Name[], size: number): void
 }
 
 function leader(pen: Pen, [fx, fy]: readonly [number, number], [x, y]: readonly [number, number], size: number): void {
-  draw(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.2, stroke: PAPER, alpha: 0.75 });
-  draw(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.09 });
+  lined(pen, `M${fx} ${fy}L${x} ${y}`, { width: size * 0.2, stroke: PAPER, alpha: 0.75 }, { width: size * 0.09 });
   disc(pen, fx, fy, size * 0.24, { fill: INK, stroke: PAPER, width: size * 0.06 });
 }
 

@@ -85,7 +85,7 @@ function caught(pen: Pen, x: number, y: number): void {
   });
 }
 
-/** All four floats of the yard view, one cel each. */
+/** The floats of the yard view, two cels each: pencil and ink. */
 export class Floats {
   readonly root = new Container();
   readonly #cels = new Map<string, { pencil: Cel; ink: Cel }>();

@@ -5,7 +5,7 @@ import type { FloatsPlan } from './floatsPlan.ts';
 import { paintContactSign } from './floatsTank.ts';
 import { ACTION, CARD, FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL, SLUDGE } from './ink.ts';
 import { floatName, label, length } from './labels.ts';
-import { type Box, box, disc, draw, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
+import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
 import { paintStaff } from './staff.ts';
 import type { Staff } from './types.ts';
 
@@ -98,8 +98,7 @@ function names(pen: Pen, plan: FloatsPlan, look: CardsLook): void {
   const point = (fx: number, fy: number, x: number, y: number, id: Message, align: 'left' | 'right' = 'right') => {
     if (align === 'right' && x - textWidth(pen, text(id), style) < look.view.x) return;
     const end = align === 'right' ? x + 5 : x - 5;
-    draw(pen, `M${fx} ${fy}L${end} ${y - size * 0.3}`, { stroke: PAPER, width: 3, alpha: 0.7 });
-    draw(pen, `M${fx} ${fy}L${end} ${y - size * 0.3}`, { width: 1.2 });
+    lined(pen, `M${fx} ${fy}L${end} ${y - size * 0.3}`, { stroke: PAPER, width: 3, alpha: 0.7 }, { width: 1.2 });
     disc(pen, fx, fy, 2.8, { fill: INK });
     write(pen, text(id), x, y, { ...style, align });
   };

@@ -119,14 +119,14 @@ export class FloatsCloseup implements Sheet {
         scale,
         f.ink,
         {
-          key: `f${i}${rest}`,
+          key: `${f.id}${i}${rest}`,
           paint: (pen) => {
             pen.translate(plan.treeX, y);
             paintFloat(pen, f, rest, side, false, TETHER, FLOAT_SIZE);
           },
         },
         {
-          key: `f${i}${f.position}${f.made}`,
+          key: `${f.id}${i}${f.position}${f.made}`,
           paint: (pen) => {
             pen.translate(plan.treeX, y);
             paintFloat(pen, f, floatAngle(f.position), side, known, TETHER, FLOAT_SIZE);

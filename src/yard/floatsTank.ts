@@ -4,7 +4,21 @@ import { paintNeckWater, paintScum, paintSludge, paintWater, ripple } from './ba
 import type { FloatsPlan } from './floatsPlan.ts';
 import { paintGround } from './ground.ts';
 import { INK, LID, PAPER, PENCIL, PENCIL_WALL, SHELL, WALL } from './ink.ts';
-import { type Box, box, disc, draw, fade, hatch, type Pen, pencilHatch, pipe, rect, stipple, within } from './pen.ts';
+import {
+  type Box,
+  box,
+  disc,
+  draw,
+  fade,
+  hatch,
+  lined,
+  type Pen,
+  pencilHatch,
+  pipe,
+  rect,
+  stipple,
+  within,
+} from './pen.ts';
 import { paintDaySky } from './sky.ts';
 
 const WALL_WIDE = 20;
@@ -76,8 +90,7 @@ function lid(pen: Pen, plan: FloatsPlan, open: boolean): void {
   const b = box(40, plan.grade - 16, 236, 18);
   rect(pen, b, 7, { fill: LID, stroke: INK, width: 1.8 });
   hatch(pen, box(b.x + 8, b.y + 4, b.width - 16, 10), 12, -10, { stroke: '#4a634b', width: 1, alpha: 0.6 });
-  draw(pen, `M${b.x + 92} ${b.y}v-7q0 -5 5 -5h42q5 0 5 5v7`, { stroke: INK, width: 4.6 });
-  draw(pen, `M${b.x + 92} ${b.y}v-7q0 -5 5 -5h42q5 0 5 5v7`, { stroke: '#b9b3a2', width: 2.4 });
+  lined(pen, `M${b.x + 92} ${b.y}v-7q0 -5 5 -5h42q5 0 5 5v7`, { width: 4.6 }, { stroke: '#b9b3a2', width: 2.4 });
 }
 
 export function paintFloatsTankPencil(pen: Pen, plan: FloatsPlan): void {
@@ -216,22 +229,8 @@ export function paintBigPump(
       width: 2,
     });
   }
-  draw(
-    pen,
-    `M${x + 16} ${foot - 126}C${x + 58} ${foot - 190} ${x + 18} ${b.y + 120} ${x + 40} ${b.y + 34}S${x + 84} ${b.y - 20} ${plan.neck.x + plan.neck.width - 4} ${b.y - 22}`,
-    {
-      stroke: '#3a3730',
-      width: 5,
-    },
-  );
-  draw(
-    pen,
-    `M${x + 16} ${foot - 126}C${x + 58} ${foot - 190} ${x + 18} ${b.y + 120} ${x + 40} ${b.y + 34}S${x + 84} ${b.y - 20} ${plan.neck.x + plan.neck.width - 4} ${b.y - 22}`,
-    {
-      stroke: '#5d584c',
-      width: 1.6,
-    },
-  );
+  const cable = `M${x + 16} ${foot - 126}C${x + 58} ${foot - 190} ${x + 18} ${b.y + 120} ${x + 40} ${b.y + 34}S${x + 84} ${b.y - 20} ${plan.neck.x + plan.neck.width - 4} ${b.y - 22}`;
+  lined(pen, cable, { stroke: '#3a3730', width: 5 }, { stroke: '#5d584c', width: 1.6 });
 }
 
 /** From the pump up through the neck and away below the lawn. */

@@ -1,7 +1,7 @@
 /** The house in section: what drains into the works, a lit window at night, the vent on the roof. */
 import { INK, mix, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
-import { box, draw, hatch, type Pen, pipe, rect, stipple, within } from './pen.ts';
+import { box, draw, hatch, lined, type Pen, pipe, rect, stipple, within } from './pen.ts';
 
 const GABLE = 'M-10 -114L92 -164L194 -112V0H-10Z';
 
@@ -11,7 +11,7 @@ export interface HouseLook {
 }
 
 /** The outline everybody knows of a house one has not been in. */
-export function paintHousePencil(pen: Pen, _layout: Layout): void {
+export function paintHousePencil(pen: Pen): void {
   shell(pen, { line: PENCIL, wall: '#f6f0e1', roof: PENCIL, pencil: true });
   fixtures(pen, { line: PENCIL, ware: '#f6f0e1', pipe: PENCIL, water: null });
 }
@@ -34,8 +34,12 @@ function shell(pen: Pen, c: { line: string; wall: string; roof: string; pencil: 
     if (!c.pencil) hatch(pen, box(160, -130, 36, 130), 4, -26, { stroke: '#b79f74', width: 0.6, alpha: 0.5 });
   });
   draw(pen, 'M-10 -66H194', { stroke: c.line, width: 1, alpha: 0.4 });
-  draw(pen, 'M-22 -110L92 -170L206 -108', { stroke: c.line, width: 7.4, cap: 'butt' });
-  draw(pen, 'M-22 -110L92 -170L206 -108', { stroke: c.pencil ? '#f6f0e1' : c.roof, width: 4.6, cap: 'butt' });
+  lined(
+    pen,
+    'M-22 -110L92 -170L206 -108',
+    { stroke: c.line, width: 7.4, cap: 'butt' },
+    { stroke: c.pencil ? '#f6f0e1' : c.roof, width: 4.6, cap: 'butt' },
+  );
   draw(pen, 'M168 3V-163', { stroke: c.line, width: 8, cap: 'butt' });
   draw(pen, 'M168 3V-162', { stroke: c.pencil ? '#f6f0e1' : '#8d877a', width: 5, cap: 'butt' });
   const floor = box(-10, -3, 206, 14);
@@ -50,14 +54,22 @@ function shell(pen: Pen, c: { line: string; wall: string; roof: string; pencil: 
 
 function fixtures(pen: Pen, c: { line: string; ware: string; pipe: string; water: string | null }): void {
   const s = { fill: c.ware, stroke: c.line, width: 1.5 };
-  draw(pen, 'M66 -3V12M152 -34V12', { stroke: c.line, width: 7, cap: 'butt' });
-  draw(pen, 'M66 -3V12M152 -34V12', { stroke: c.pipe, width: 4.4, cap: 'butt' });
+  lined(
+    pen,
+    'M66 -3V12M152 -34V12',
+    { stroke: c.line, width: 7, cap: 'butt' },
+    { stroke: c.pipe, width: 4.4, cap: 'butt' },
+  );
   draw(pen, 'M42 -58h17v27h25q2 17-13 21v8H54v-11q-12-6-12-21z', s);
   draw(pen, 'M60 -30h23', { stroke: c.line, width: 1.1 });
   draw(pen, 'M46 -52h9M46 -36h9', { stroke: c.line, width: 0.8, alpha: 0.6 });
   draw(pen, 'M98 -62h42l-6 15h-30zM118 -62v-9q0-4 5-4h5', s);
-  draw(pen, 'M119 -47v15q0 11 11 11t11-11v-3h11v9', { stroke: c.line, width: 6, cap: 'butt' });
-  draw(pen, 'M119 -47v15q0 11 11 11t11-11v-3h11v9', { stroke: c.pipe, width: 3.6, cap: 'butt' });
+  lined(
+    pen,
+    'M119 -47v15q0 11 11 11t11-11v-3h11v9',
+    { stroke: c.line, width: 6, cap: 'butt' },
+    { stroke: c.pipe, width: 3.6, cap: 'butt' },
+  );
   if (c.water !== null) draw(pen, 'M119 -33q0 12 11 12t11-12', { stroke: c.water, width: 3 });
   rect(pen, box(2, -48, 32, 45), 3, s);
   draw(pen, 'M2 -40h32', { stroke: c.line, width: 1 });
@@ -101,6 +113,10 @@ export function paintSewer(pen: Pen, layout: Layout, lining: string): void {
   const y = t.inletY;
   const start = y - (t.inside.x - 40) * 0.045;
   pipe(pen, `M-200 ${start - 8}L60 ${start}L${t.inside.x + 2} ${y}`, 15, { lining });
-  draw(pen, `M66 11V${start - 4}M152 11V${start + 4}`, { width: 8, cap: 'butt' });
-  draw(pen, `M66 11V${start - 4}M152 11V${start + 4}`, { stroke: '#8d877a', width: 5.2, cap: 'butt' });
+  lined(
+    pen,
+    `M66 11V${start - 4}M152 11V${start + 4}`,
+    { width: 8, cap: 'butt' },
+    { stroke: '#8d877a', width: 5.2, cap: 'butt' },
+  );
 }

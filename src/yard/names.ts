@@ -3,6 +3,7 @@
  * its place; where only a piece of the plate is on the screen, each stands wholly in what is seen of its part.
  */
 import type { PartId } from '../scene/types.ts';
+import { IN_FLOW } from './flow.ts';
 import { LAWN_FOOT, type Layout, PLATE_WIDTH, type Tank } from './layout.ts';
 import { type Box, box, meet, overlap } from './pen.ts';
 
@@ -29,17 +30,6 @@ export interface Setting {
   readonly name: (part: PartId) => string;
   readonly measure: (line: string) => number;
 }
-
-/** Order of the numbers on the plate: the way of the water, then the dry parts without a number. */
-export const NUMBERED: readonly PartId[] = [
-  'trash-tank',
-  'aeration',
-  'clarifier',
-  'disinfection',
-  'pump-tank',
-  'disc-filter',
-  'spray-field',
-];
 
 /** Half a disc with its line, and the step from line to line, in type sizes. */
 const DISC = 0.92;
@@ -104,7 +94,7 @@ function places(layout: Layout, size: number): { part: PartId; from: Point | nul
 /** The names of what is seen of each part within `free`: as much of each as has room, none over another. */
 export function namesWithin(layout: Layout, free: Box, setting: Setting): readonly Name[] {
   const set: Name[] = [];
-  for (const [i, part] of NUMBERED.entries()) {
+  for (const [i, part] of IN_FLOW.entries()) {
     const clear = (one: Name) => !set.some((other) => overlap(one.box, other.box));
     const found = zones(layout, part)
       .flatMap((zone) => waysToStand(part, i + 1, zone, free, setting))

@@ -12,6 +12,7 @@ import {
   fade,
   grass,
   hatch,
+  lined,
   type Pen,
   rect,
   shadowed,
@@ -74,8 +75,12 @@ function ground(pen: Pen, view: Box): void {
 
 function conduits(pen: Pen, inked: boolean): void {
   for (const x of [404, 492, 590, 688, 776]) {
-    draw(pen, `M${x} 460V510`, { stroke: inked ? INK : PENCIL, width: 15, cap: 'butt' });
-    draw(pen, `M${x} 460V510`, { stroke: inked ? '#d9d4c6' : PAPER, width: 12, cap: 'butt' });
+    lined(
+      pen,
+      `M${x} 460V510`,
+      { stroke: inked ? INK : PENCIL, width: 15, cap: 'butt' },
+      { stroke: inked ? '#d9d4c6' : PAPER, width: 12, cap: 'butt' },
+    );
     if (inked) draw(pen, `M${x - 3} 464V508`, { stroke: '#fffdf5', width: 2, alpha: 0.8, cap: 'butt' });
     rect(pen, box(x - 11, 484, 22, 7), 2, {
       fill: inked ? '#bfb8a6' : PAPER,

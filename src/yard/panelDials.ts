@@ -3,7 +3,7 @@ import { ALARM, CARD, GOOD, INK, PAPER, PENCIL } from './ink.ts';
 import { clock, label, pressure, runs } from './labels.ts';
 import type { Look } from './panelDoors.ts';
 import { DIAL, GAUGE } from './panelPlan.ts';
-import { box, disc, draw, type Pen, rect, write } from './pen.ts';
+import { box, disc, draw, lined, type Pen, rect, write } from './pen.ts';
 
 const SOFT = '#5d5648';
 
@@ -68,16 +68,8 @@ export function paintTimer(pen: Pen, look: Look): void {
     return;
   }
   const a = turn(t.clock_s);
-  draw(
-    pen,
-    `M${x - Math.cos(a) * 7} ${y - Math.sin(a) * 7}L${x + Math.cos(a) * (r - 12)} ${y + Math.sin(a) * (r - 12)}`,
-    { stroke: CARD, width: 4.4 },
-  );
-  draw(
-    pen,
-    `M${x - Math.cos(a) * 7} ${y - Math.sin(a) * 7}L${x + Math.cos(a) * (r - 12)} ${y + Math.sin(a) * (r - 12)}`,
-    { stroke: ALARM, width: 2.4 },
-  );
+  const hand = `M${x - Math.cos(a) * 7} ${y - Math.sin(a) * 7}L${x + Math.cos(a) * (r - 12)} ${y + Math.sin(a) * (r - 12)}`;
+  lined(pen, hand, { stroke: CARD, width: 4.4 }, { stroke: ALARM, width: 2.4 });
   disc(pen, x, y, 4.5, { fill: '#cfc8b6', stroke: INK, width: 1.2 });
   write(pen, text(clock(t.clock_s)), x + r + 45, y - 28, { size, weight: 700, align: 'center' });
   const first = t.starts_s[0];

@@ -2,7 +2,7 @@
 import type { PanelScene } from '../scene/types.ts';
 import { ALARM, CAUTION, INK, LID, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
-import { box, disc, draw, hatch, type Pen, rect, shadowed, within } from './pen.ts';
+import { box, disc, draw, hatch, lined, type Pen, rect, shadowed, within } from './pen.ts';
 
 export function lampPoint(layout: Layout): readonly [number, number] {
   return [layout.panel.x + layout.panel.width / 2, layout.panel.y - 19];
@@ -15,8 +15,12 @@ export function buzzerPoint(layout: Layout): readonly [number, number] {
 function post(pen: Pen, layout: Layout, line: string, wood: string): void {
   const x = layout.panel.x + layout.panel.width / 2 + 6;
   const y = layout.panel.y + layout.panel.height;
-  draw(pen, `M${x} 14V${y - 2}`, { stroke: line, width: 11.5, cap: 'butt' });
-  draw(pen, `M${x} 14V${y - 2}`, { stroke: wood, width: 8.6, cap: 'butt' });
+  lined(
+    pen,
+    `M${x} 14V${y - 2}`,
+    { stroke: line, width: 11.5, cap: 'butt' },
+    { stroke: wood, width: 8.6, cap: 'butt' },
+  );
 }
 
 function roof(pen: Pen, layout: Layout, line: string, fill: string): void {

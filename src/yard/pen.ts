@@ -74,6 +74,12 @@ export function disc(pen: Pen, x: number, y: number, radius: number, style: Styl
   draw(pen, p, style);
 }
 
+/** One path in two strokes: the wider one shows as the outline of the narrower. */
+export function lined(pen: Pen, path: string, outer: Style, inner: Style): void {
+  draw(pen, path, outer);
+  draw(pen, path, inner);
+}
+
 /** Draws inside a path only. */
 export function within(pen: Pen, path: Path2D | Box, inside: () => void): void {
   pen.save();

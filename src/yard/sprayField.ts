@@ -1,7 +1,7 @@
 /** The purple risers of the spray heads and the line that feeds them. */
 import { CARD, INK, PAPER, PENCIL, PURPLE } from './ink.ts';
 import type { Layout } from './layout.ts';
-import { box, draw, type Pen, pipe, rect } from './pen.ts';
+import { box, draw, lined, type Pen, pipe, rect } from './pen.ts';
 
 export const HEAD_UP = 20;
 
@@ -23,8 +23,7 @@ export function paintFieldInk(pen: Pen, layout: Layout, up: number, wet: number)
   if (wet > 0) puddles(pen, layout, wet);
   for (const x of layout.heads) {
     const top = -9 - HEAD_UP * up;
-    draw(pen, `M${x} 18V${top + 6}`, { width: 8.6, cap: 'butt' });
-    draw(pen, `M${x} 18V${top + 6}`, { stroke: PURPLE, width: 5.6, cap: 'butt' });
+    lined(pen, `M${x} 18V${top + 6}`, { width: 8.6, cap: 'butt' }, { stroke: PURPLE, width: 5.6, cap: 'butt' });
     draw(pen, `M${x - 1.4} 17V${top + 7}`, { stroke: CARD, width: 1, alpha: 0.45, cap: 'butt' });
     rect(pen, box(x - 5.5, -8, 11, 9), 2, { fill: '#4b483f', stroke: INK, width: 1.2 });
     rect(pen, box(x - 4, top, 8, 8), 2, { fill: '#c98d3f', stroke: INK, width: 1.2 });

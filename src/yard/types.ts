@@ -60,7 +60,7 @@ export interface Yard {
   zoom(by: number): void;
   setStill(on: boolean): void;
   setSpeech(speech: Speech): void;
-  /** What is on the screen, in shares of the whole sheet, for a strip map. */
+  /** What is on the screen, in shares of the whole sheet: for tests. */
   visible(): { readonly x: number; readonly width: number };
   /** How many frames were drawn, and whether more are coming: for tests. */
   readonly frames: number;

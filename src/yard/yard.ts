@@ -20,6 +20,7 @@ const FINEST = 2;
 /** Device pixels up to which a whole sheet is painted at once, so that panning repaints nothing. */
 const WHOLE_SHEET = 4_500_000;
 const FADE_S = 0.25;
+const MOST_ZOOM = 5;
 
 /** Opens the cutaway; resolves when the first empty sheet stands. Call `draw` to put a scene on it. */
 export async function openYard(host: HTMLElement, options: YardOptions): Promise<Yard> {
@@ -60,8 +61,8 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   renderer.canvas.style.display = 'block';
   renderer.canvas.style.touchAction = 'none';
 
-  const sheetOf = (view: ViewName): Sheet =>
-    view === 'panel' ? sheets.panel : view === 'floats' ? sheets.floats : works;
+  const sheetOf = (view: ViewName): Sheet => (view === 'panel' || view === 'floats' ? sheets[view] : works);
+  const inReach = (scale: number) => Math.min(home.scale * MOST_ZOOM, Math.max(home.scale, scale));
 
   const place = () => {
     for (const s of [shown, leaving]) {
@@ -200,7 +201,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
         false,
       ),
     zoom: (by, px, py) => {
-      const scale = Math.min(home.scale * 5, Math.max(home.scale, camera.now.scale * by));
+      const scale = inReach(camera.now.scale * by);
       const k = 1 / camera.now.scale - 1 / scale;
       moveTo(
         { scale, x: camera.now.x + (px - camera.width / 2) * k, y: camera.now.y + (py - camera.height / 2) * k },
@@ -265,11 +266,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       if (shown === works) moveTo({ ...camera.target, ...there }, true);
       else worksAt = { scale: 1, ...there };
     },
-    zoom: (by) =>
-      moveTo(
-        { ...camera.target, scale: Math.min(home.scale * 5, Math.max(home.scale, camera.target.scale * by)) },
-        true,
-      ),
+    zoom: (by) => moveTo({ ...camera.target, scale: inReach(camera.target.scale * by) }, true),
     setStill(on) {
       still = on;
       if (on) camera.jump(camera.target);

@@ -198,6 +198,25 @@ inBrowser('the desk', () => {
     await close();
   });
 
+  it('opens the choice of a control by keyboard, and gives the focus back at Escape', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await page.waitForSelector('.call-card button');
+    await page.locator('[data-call="storm-light"]').click();
+    await page.locator('#part-panel').click();
+    await page.locator('.close-up-button').click();
+    const control = page.locator('.hotspot.control[aria-haspopup="dialog"]').first();
+    await control.focus();
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('.control-menu');
+    expect(await page.evaluate(() => document.activeElement?.closest('.control-menu') != null)).toBe(true);
+    expect(await runAxe(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.waitForFunction(() => !document.querySelector('.control-menu'));
+    expect(await control.evaluate((e) => e === document.activeElement)).toBe(true);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
   it('reaches every part and every action of it by keyboard', async () => {
     const { page, close } = await openApp(DESK);
     const person = withKeyboard(page);

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { ActionView, CallView } from '../../calls/view.ts';
 import { PART_IDS, type PartId } from '../../scene/types.ts';
 import type { Hotspot } from '../../yard/index.ts';
@@ -16,49 +17,61 @@ interface Props {
 export function Hotspots({ spots, view, menu, onMenu }: Props) {
   const desk = useDesk();
   const { session } = desk;
+  const opener = useRef<HTMLElement | null>(null);
   const ordered = [...spots].sort((a, b) => rank(a.id) - rank(b.id));
+  const close = () => {
+    onMenu([]);
+    opener.current?.focus();
+  };
   return (
     <div class="hotspots">
-      {ordered.map((spot) => {
-        const actions = actionsFor(view, spot.id);
-        return isPart(spot.id) ? (
+      {ordered.map(({ id, label, ...at }) => {
+        const shared = {
+          type: 'button',
+          style: place(at),
+          children: <span class="vh">{desk.speak.value(label)}</span>,
+        } as const;
+        if (isPart(id)) {
+          const chosen = session.part.value === id;
+          return (
+            <button key={id} class="hotspot" aria-pressed={chosen} onClick={() => session.select(id)} {...shared} />
+          );
+        }
+        const actions = actionsFor(view, id);
+        return (
           <button
-            key={spot.id}
-            type="button"
-            class="hotspot"
-            style={place(spot)}
-            aria-pressed={session.part.value === spot.id}
-            onClick={() => isPart(spot.id) && session.select(spot.id)}
-          >
-            <span class="vh">{desk.speak.value(spot.label)}</span>
-          </button>
-        ) : (
-          <button
-            key={spot.id}
-            type="button"
+            key={id}
             class="hotspot control"
-            style={place(spot)}
             aria-disabled={actions.length === 0}
-            aria-haspopup={actions.length > 1 ? 'menu' : undefined}
-            onClick={() => {
+            aria-haspopup={actions.length > 1 ? 'dialog' : undefined}
+            onClick={(event) => {
               const [only] = actions;
+              opener.current = event.currentTarget;
               if (actions.length === 1 && only?.available === true) session.press(only);
               else onMenu(actions);
             }}
-          >
-            <span class="vh">{desk.speak.value(spot.label)}</span>
-          </button>
+            {...shared}
+          />
         );
       })}
-      {menu.length > 0 && <ControlMenu actions={menu} onDone={() => onMenu([])} />}
+      {menu.length > 0 && <ControlMenu actions={menu} onDone={close} />}
     </div>
   );
 }
 
+/** What can be done with one control: takes the focus, and gives it back when it goes. */
 function ControlMenu({ actions, onDone }: { actions: readonly ActionView[]; onDone: () => void }) {
   const desk = useDesk();
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => box.current?.querySelector('button')?.focus(), []);
   return (
-    <section class="card control-menu" aria-label={desk.t('call.choose')}>
+    <div
+      ref={box}
+      role="dialog"
+      class="card control-menu"
+      aria-label={desk.t('call.choose')}
+      onKeyDown={(event) => event.key === 'Escape' && onDone()}
+    >
       <ul>
         {actions.map((one) => (
           <ActionButton key={one.action.id} action={one} onPressed={onDone} />
@@ -67,11 +80,11 @@ function ControlMenu({ actions, onDone }: { actions: readonly ActionView[]; onDo
       <button type="button" class="secondary" onClick={onDone}>
         <Icon name="cross" /> {desk.t('form.back')}
       </button>
-    </section>
+    </div>
   );
 }
 
-function place(spot: Hotspot) {
+function place(spot: Omit<Hotspot, 'id' | 'label'>) {
   return { left: `${spot.x}px`, top: `${spot.y}px`, width: `${spot.width}px`, height: `${spot.height}px` };
 }
 

@@ -1,16 +1,5 @@
 import type { PartView } from '../../calls/view.ts';
-import type { PartId } from '../../scene/types.ts';
-
-/** The parts that water passes through are numbered along its way, in the picture and in every list. */
-const IN_FLOW: readonly PartId[] = [
-  'trash-tank',
-  'aeration',
-  'clarifier',
-  'disinfection',
-  'pump-tank',
-  'disc-filter',
-  'spray-field',
-];
+import { IN_FLOW } from '../../yard/flow.ts';
 
 /** The number a part carries, or null where it carries none. */
 export function flowNumber(part: PartView['id']): number | null {

@@ -24,7 +24,17 @@ export default defineConfig(({ mode }) => {
     resolve: { alias: { howler: 'howler/dist/howler.core.min.js' } },
     plugins: [pixiParts()],
     publicDir: '../assets',
-    build: { outDir: '../dist/web', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, manifest: true },
+    build: {
+      outDir: '../dist/web',
+      emptyOutDir: true,
+      target: 'es2022',
+      assetsInlineLimit: 0,
+      manifest: true,
+      // What both renderers of Pixi share, in one file instead of four: fewer requests, and it packs tighter.
+      rolldownOptions: {
+        output: { codeSplitting: { groups: [{ name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 }] } },
+      },
+    },
     worker: { format: 'es' },
     optimizeDeps: {
       include: [

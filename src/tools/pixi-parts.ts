@@ -27,6 +27,8 @@ const UNUSED = [
 const PIXI = /\/pixi\.js\/lib\/(.+)\.mjs$/;
 /** Names of colours; ours are numbers. */
 const COLOUR_NAMES = /\/@pixi\/colord\/plugins\/names\.mjs$/;
+/** Cuts polygons into triangles; what the yard lets Pixi fill are rectangles, its other shapes come painted. */
+const EARCUT = /\/earcut\/src\/earcut\.js$/;
 
 /**
  * Bundles only the parts of Pixi that are used. Without this its entry counts as needed for its effects, and the
@@ -41,6 +43,7 @@ export function pixiParts(): Plugin {
     transform(code, id) {
       const file = id.replaceAll('\\', '/');
       if (COLOUR_NAMES.test(file)) return bare('export default function () {}');
+      if (EARCUT.test(file)) return bare(`export default function () { ${refusal('earcut')} }`);
       const part = PIXI.exec(file)?.[1];
       if (part === undefined) return undefined;
       if (EXTRAS.includes(part)) return bare(code);
@@ -59,10 +62,14 @@ function exportsOf(code: string): readonly string[] {
 }
 
 function standIn(name: string): string {
-  const why = JSON.stringify(`${name} of Pixi is left out of the bundle (src/tools/pixi-parts.ts)`);
   return `export class ${name} {
   static extension = { type: [] };
   static from() {}
-  constructor() { throw new Error(${why}); }
+  constructor() { ${refusal(name)} }
 }`;
+}
+
+function refusal(name: string): string {
+  const why = `${name} of Pixi is left out of the bundle (src/tools/pixi-parts.ts)`;
+  return `throw new Error(${JSON.stringify(why)});`;
 }

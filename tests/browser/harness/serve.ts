@@ -1,21 +1,33 @@
 /** Serves the harness page for tests, benches and looking at the drawing while it is made. */
-import { createServer } from 'vite';
+import { build, preview } from 'vite';
+import { pixiParts } from '../../../src/tools/pixi-parts.ts';
 
 export interface Served {
   readonly url: string;
   readonly close: () => Promise<void>;
 }
 
+const PAGE = {
+  configFile: false,
+  root: 'tests/browser/harness',
+  base: './',
+  logLevel: 'error',
+} as const;
+const OUT = '../../../dist/harness';
+
+/** Built and not served from source, so that it draws with the same parts of Pixi as the page. */
 export async function serveHarness(): Promise<Served> {
-  const server = await createServer({
-    configFile: false,
-    root: 'tests/browser/harness',
-    cacheDir: '../../../node_modules/.vite-harness',
-    logLevel: 'error',
-    server: { host: '127.0.0.1', port: 0, hmr: false, watch: null, fs: { allow: ['../../..'] } },
-    optimizeDeps: { include: ['pixi.js', 'pixi.js/graphics', 'pixi.js/unsafe-eval'] },
+  await build({
+    ...PAGE,
+    publicDir: false,
+    plugins: [pixiParts()],
+    build: { outDir: OUT, emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0, minify: false },
   });
-  await server.listen();
+  const server = await preview({
+    ...PAGE,
+    build: { outDir: OUT },
+    preview: { host: '127.0.0.1', port: 0, strictPort: false, open: false },
+  });
   const url = server.resolvedUrls?.local[0];
   if (url === undefined) throw new Error('the harness server has no address');
   return { url, close: () => server.close() };

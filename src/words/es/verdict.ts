@@ -1,7 +1,7 @@
 import type { verdict as en } from '../en/verdict.ts';
 
 export const verdict: Record<keyof typeof en, string> = {
-  'verdict.passed': 'La avería terminó',
+  'verdict.passed': 'Avería resuelta',
   'verdict.failed': 'El aviso terminó con algo pendiente',
   'verdict.unsafe': 'Detenido en un paso que protege la vida',
   'truth.line': '{^fault}. {shows}',
@@ -44,7 +44,7 @@ export const verdict: Record<keyof typeof en, string> = {
   'cost.without-oxygen': 'Sin oxígeno al final',
   'series.airPressure_kPa': 'Presión de aire',
   'series.oxygen_mgL': 'Oxígeno',
-  'series.pumpTank_m': 'Nivel del tanque de bombeo',
+  'series.pumpTank_m': 'Tanque de bombeo',
   'mark.air-switch': 'presostato',
   'mark.oxygen': '2 mg/L',
   'mark.high-water': 'nivel alto',

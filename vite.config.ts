@@ -56,7 +56,7 @@ export default defineConfig(({ mode }) => {
       projects: [
         project('unit', ['tests/unit/**/*.test.ts', 'tests/calls/**/*.test.ts']),
         project('published', ['tests/published/**/*.test.ts']),
-        project('control', ['tests/control/**/*.test.ts']),
+        { test: { ...project('control', ['tests/control/**/*.test.ts']).test, testTimeout: 300_000 } },
         {
           test: {
             ...project('browser', ['tests/browser/**/*.test.ts']).test,

@@ -1,7 +1,7 @@
 /** Loads a call: schema first, then what only the catalogue, the calendar and the action list can tell. */
-import { FAULTS, faultKey, PLACED_FAULTS } from '../faults/index.ts';
+import { FAULTS, faultOn, faultsOf } from '../faults/index.ts';
 import type { HouseholdSpec } from '../plant/index.ts';
-import { ACTION_BY_ID } from '../service/index.ts';
+import { ACTION_BY_ID, actionOn } from '../service/index.ts';
 import { parseInstant, type UnitSpec } from '../unit/index.ts';
 import { type Problem, parseJson, problemsOf } from './problems.ts';
 import { type CallFile, callSchema } from './schema.ts';
@@ -27,7 +27,7 @@ export function checkCall(value: unknown, library: Library): Checked<CallFile> {
   const result = callSchema.safeParse(value, { reportInput: true });
   if (!result.success) return { ok: false, problems: problemsOf(result.error) };
   const call = result.data;
-  const problems = [...checkTimes(call), ...checkIds(call, library), ...checkSolution(call)];
+  const problems = [...checkTimes(call), ...checkIds(call, library), ...checkSolution(call, library)];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: call };
 }
 
@@ -68,7 +68,8 @@ function impossible(path: string): Problem {
 function checkIds(call: CallFile, library: Library): Problem[] {
   const problems: Problem[] = [];
   const household = library.households.get(call.household);
-  if (!library.units.has(call.unit)) problems.push(unknown('unit', call.unit, [...library.units.keys()]));
+  const unit = library.units.get(call.unit);
+  if (!unit) problems.push(unknown('unit', call.unit, [...library.units.keys()]));
   if (!household) problems.push(unknown('household', call.household, [...library.households.keys()]));
   call.faults.forEach((fault, i) => {
     const entry = FAULTS.find((f) => f.id === fault.fault);
@@ -80,29 +81,44 @@ function checkIds(call: CallFile, library: Library): Problem[] {
           FAULTS.map((f) => f.id),
         ),
       );
-    } else if (!PLACED_FAULTS.has(faultKey(fault.fault, fault.part))) {
-      problems.push(
-        entry.parts
-          ? {
-              path: `faults[${i}].part`,
-              message: `"${fault.fault}" sits on a part`,
-              mend: `name one of ${entry.parts.join(', ')}`,
-            }
-          : { path: `faults[${i}].part`, message: `"${fault.fault}" has no parts`, mend: 'take the part out' },
-      );
+    } else if (unit && !faultOn(unit, fault.fault, fault.part)) {
+      problems.push(misplaced(i, fault.fault, unit));
     }
   });
   return problems;
+}
+
+/** A known fault that this unit cannot have as written. */
+function misplaced(i: number, id: string, unit: UnitSpec): Problem {
+  const parts = faultsOf(unit).flatMap((f) => (f.id === id ? [f.part] : []));
+  if (parts.length === 0) {
+    return {
+      path: `faults[${i}].fault`,
+      message: `"${id}" cannot be on ${unit.id}`,
+      mend: 'choose another fault or unit',
+    };
+  }
+  return parts.includes(undefined)
+    ? { path: `faults[${i}].part`, message: `"${id}" has no parts`, mend: 'take the part out' }
+    : { path: `faults[${i}].part`, message: `"${id}" sits on a part`, mend: `name one of ${parts.join(', ')}` };
 }
 
 function unknown(path: string, id: string, known: readonly string[]): Problem {
   return { path, message: `no such id "${id}"`, mend: `write one of ${known.join(', ')}` };
 }
 
-function checkSolution(call: CallFile): Problem[] {
+function checkSolution(call: CallFile, library: Library): Problem[] {
+  const unit = library.units.get(call.unit);
+  const known = (id: string) => id === STATE_CAUSE || (unit ? actionOn(unit, id) !== undefined : ACTION_BY_ID.has(id));
   return call.solution.flatMap((step, i) =>
-    ACTION_BY_ID.has(step.do) || step.do === STATE_CAUSE
+    known(step.do)
       ? []
-      : [{ path: `solution[${i}].do`, message: `no such action "${step.do}"`, mend: 'write the id of an action' }],
+      : [
+          {
+            path: `solution[${i}].do`,
+            message: `no such action "${step.do}" on this unit`,
+            mend: 'write the id of an action',
+          },
+        ],
   );
 }

@@ -208,13 +208,16 @@ export function evidenceEnough(session: CallSession): boolean {
 export function isCleared(session: CallSession, key: string): boolean {
   const { unit } = session.service;
   const { clearedWhen } = placedFault(key);
-  if (clearedWhen) return unit.control.regions[clearedWhen.region] === clearedWhen.state;
+  if (clearedWhen) {
+    const { regions } = unit.control;
+    return clearedWhen.every(({ region, state }) => regions[region] === undefined || regions[region] === state);
+  }
   return unit.faults.some((f) => f.fault.id === key && f.mended_s <= unit.t);
 }
 
 /** Proofs that the true faults want and that were not shown after the last mend. */
 export function missingProofs(session: CallSession): readonly string[] {
-  const shown = proofsShown(session.done);
+  const shown = proofsShown(session.done, session.prepared.spec.panel);
   const wanted = new Set(trueFaults(session).flatMap((key) => placedFault(key).proof));
   return [...wanted].filter((p) => !shown.has(p));
 }

@@ -1,5 +1,7 @@
 /** What was shown after the last mend: the proof of a cure, read off the notes. */
+import type { FloatName } from '../control/index.ts';
 import type { ProofId } from '../faults/index.ts';
+import { floatsOf, type PanelSpec } from '../unit/index.ts';
 import type { Done } from './session.ts';
 
 /** Readings that prove, by the action that makes them. */
@@ -14,14 +16,12 @@ const SHOWS: readonly { readonly proof: ProofId; readonly by: string; readonly s
   { proof: 'lamp', by: 'press-test', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
 ];
 
-const LIFTS = ['stopFloat', 'doseFloat', 'overrideFloat', 'highWaterFloat'].map((f) => `lift-float:${f}`);
-
 function hasReading(id: string): (done: Done) => boolean {
   return (done) => done.outcome.notes.some((n) => n.reading.id === id);
 }
 
 /** Proofs shown since the last mend; nothing before a mend proves anything. */
-export function proofsShown(done: readonly Done[]): ReadonlySet<ProofId> {
+export function proofsShown(done: readonly Done[], panel: PanelSpec): ReadonlySet<ProofId> {
   let last = -1;
   done.forEach((d, i) => {
     if (d.def.group === 'mend' || d.outcome.mended.length > 0) last = i;
@@ -30,12 +30,15 @@ export function proofsShown(done: readonly Done[]): ReadonlySet<ProofId> {
   const shown = new Set<ProofId>();
   for (const { proof, by, shows } of SHOWS) if (after.some((d) => d.def.id === by && shows(d))) shown.add(proof);
   const lifted = (id: string) => after.some((d) => d.def.id === id && !hasReading('reading.wont-rise')(d));
-  if (LIFTS.every(lifted)) shown.add('floats');
-  const alarmed = after.some(
-    (d) =>
-      d.def.id === 'lift-float:highWaterFloat' &&
-      d.outcome.notes.some((n) => (n.reading.values?.alarm as { id?: string } | undefined)?.id === 'word.lamp-lights'),
-  );
-  if (alarmed) shown.add('water-alarm');
+  const lifts = floatsOf(panel).map((f) => `lift-float:${f}`);
+  if (lifts.every(lifted)) shown.add('floats');
+  const lifting = (float: FloatName, value: 'alarm' | 'pump', word: string) =>
+    after.some(
+      (d) =>
+        d.def.id === `lift-float:${float}` &&
+        d.outcome.notes.some((n) => (n.reading.values?.[value] as { id?: string } | undefined)?.id === word),
+    );
+  if (lifting('highWaterFloat', 'alarm', 'word.lamp-lights')) shown.add('water-alarm');
+  if (lifting('startStopFloat', 'pump', 'word.pump-runs')) shown.add('dosing');
   return shown;
 }

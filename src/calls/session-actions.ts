@@ -1,7 +1,8 @@
 /** Actions that belong to the call rather than to the property: naming the cause, and ticking one's own suspects. */
-import { PLACED_FAULTS } from '../faults/index.ts';
+import { faultsOf, PLACED_FAULTS } from '../faults/index.ts';
 import type { ActionDef, FieldDef, Message, Note } from '../service/index.ts';
 import { say } from '../service/index.ts';
+import type { UnitSpec } from '../unit/index.ts';
 
 export const STATE_CAUSE = 'state-cause';
 export const TICK = 'tick-suspect';
@@ -15,12 +16,12 @@ export function faultName(key: string): Message {
 }
 
 /** The form: what it was, and which notes show it. */
-export function causeForm(notebook: readonly Note[]): readonly FieldDef[] {
+export function causeForm(notebook: readonly Note[], spec: UnitSpec): readonly FieldDef[] {
   return [
     {
       id: 'cause',
       kind: 'many',
-      options: [...PLACED_FAULTS.values()]
+      options: faultsOf(spec)
         .filter((f) => f.family !== 'use')
         .map((f) => ({ id: f.key, label: faultName(f.key) })),
     },
@@ -32,7 +33,7 @@ export function causeForm(notebook: readonly Note[]): readonly FieldDef[] {
   ];
 }
 
-export function stateCause(notebook: readonly Note[]): ActionDef {
+export function stateCause(notebook: readonly Note[], spec: UnitSpec): ActionDef {
   return {
     id: STATE_CAUSE,
     place: 'house',
@@ -40,7 +41,7 @@ export function stateCause(notebook: readonly Note[]): ActionDef {
     label: say(`act.${STATE_CAUSE}`),
     minutes: 1,
     handsOff: true,
-    form: causeForm(notebook),
+    form: causeForm(notebook, spec),
     perform: (d) => d.note(say('note.cause'), say('reading.cause', { cause: causeWords(d.fill.cause) })),
   };
 }

@@ -3,8 +3,8 @@
  * scripted people, tests) drives it by the same two calls, `advance` and `act`.
  */
 import {
-  ACTION_BY_ID,
   type ActionDef,
+  actionOn,
   type BreachId,
   breachOf,
   type Fill,
@@ -123,7 +123,9 @@ export class CallSession {
 
   /** Definition of an action as it stands now (the cause form lists the notebook). */
   definition(id: string): ActionDef | undefined {
-    return id === STATE_CAUSE ? stateCause(this.service.person.notebook) : ACTION_BY_ID.get(id);
+    return id === STATE_CAUSE
+      ? stateCause(this.service.person.notebook, this.prepared.spec)
+      : actionOn(this.prepared.spec, id);
   }
 
   /** Does an action now. Returns why not, when it cannot be done; a breach ends the call. */
@@ -177,7 +179,7 @@ export class CallSession {
     if (this.service.person.onSite) {
       if (def.group === 'mend' || outcome.mended.length > 0) this.happened('mend');
       else if ((def.group === 'look' || def.group === 'measure') && def.place !== 'house') this.happened('find');
-      if (proofsShown(this.done).size > 0) this.happened('prove');
+      if (proofsShown(this.done, this.prepared.spec.panel).size > 0) this.happened('prove');
     }
     const fill = action.fill ?? {};
     if (def.id === STATE_CAUSE) {

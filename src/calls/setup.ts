@@ -1,5 +1,5 @@
 /** Builds the property of a call and lives through its history up to the report. */
-import { faultKey, placedFault } from '../faults/index.ts';
+import { faultOn } from '../faults/index.ts';
 import { type Draw, type HouseholdSpec, householdSource, useOf } from '../plant/index.ts';
 import { parseInstant, Unit, type UnitFault, type UnitSetup, type UnitSpec } from '../unit/index.ts';
 import type { CallFile } from './schema.ts';
@@ -39,7 +39,8 @@ function engineSecond(prepared: Prepared, text: string): number {
 
 export function unitFaults(prepared: Prepared): UnitFault[] {
   return prepared.call.faults.map((f) => {
-    const placed = placedFault(faultKey(f.fault, f.part));
+    const placed = faultOn(prepared.spec, f.fault, f.part);
+    if (!placed) throw new Error(`no fault "${f.fault}" on this unit`);
     return {
       id: placed.key,
       effect: placed.effect,

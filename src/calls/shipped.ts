@@ -8,7 +8,10 @@ import family3 from '../../scenarios/households/family-3.json';
 import family4 from '../../scenarios/households/family-4.json';
 import family5 from '../../scenarios/households/family-5.json';
 import u1 from '../../scenarios/units/u1.json';
+import u2 from '../../scenarios/units/u2.json';
+import u3 from '../../scenarios/units/u3.json';
 import type { HouseholdSpec } from '../plant/index.ts';
+import type { UnitSpec } from '../unit/index.ts';
 import { householdSchema, unitSchema } from '../unit/schema.ts';
 import { checkCall, type Library } from './check.ts';
 import { problemLine } from './problems.ts';
@@ -20,7 +23,7 @@ let library: Library | undefined;
 /** Shipped units and households by id. */
 export function shippedLibrary(): Library {
   library ??= {
-    units: new Map([u1].map((file) => [file.id, unitSchema.parse(file)])),
+    units: new Map([u1, u2, u3].map((file): [string, UnitSpec] => [file.id, unitSchema.parse(file)])),
     households: new Map(
       [family2, family3, family4, family5].map((file): [string, HouseholdSpec] => [
         file.id,

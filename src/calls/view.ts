@@ -33,6 +33,8 @@ export type ControlId =
   | 'timer'
   | 'float-stop'
   | 'float-dose'
+  | 'float-redundant-off'
+  | 'float-start-stop'
   | 'float-override'
   | 'float-high-water';
 

@@ -1,8 +1,9 @@
 /** Makes the screen's value of a call from the session and the Scene that `scene/known` made of it. */
-import { PLACED_FAULTS } from '../faults/index.ts';
+import { faultsOf } from '../faults/index.ts';
 import {
   ACTIONS,
   type ActionDef,
+  fits,
   hindrance,
   type LiveFacts,
   type Message,
@@ -88,8 +89,8 @@ function stagesOf(session: CallSession): StageView[] {
 
 function partView(session: CallSession, place: Place): PartView {
   const { person } = session.service;
-  const actions = ACTIONS.filter((a) => a.place === place);
-  const all = place === 'house' ? [...actions, stateCause(person.notebook)] : actions;
+  const actions = ACTIONS.filter((a) => a.place === place && fits(a, session.prepared.spec));
+  const all = place === 'house' ? [...actions, stateCause(person.notebook, session.prepared.spec)] : actions;
   return {
     id: place,
     about: say(`about.${place}`),
@@ -150,7 +151,7 @@ function notebookOf(session: CallSession): NotebookEntry[] {
 }
 
 function suspectsOf(session: CallSession): SuspectView[] {
-  return [...PLACED_FAULTS.values()]
+  return faultsOf(session.prepared.spec)
     .filter((f) => f.family !== 'use')
     .map((f) => ({ fault: f.key, label: faultName(f.key), ticked: session.suspects.has(f.key) }));
 }

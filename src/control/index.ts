@@ -1,6 +1,6 @@
 /** What the wires do: the public face of `control`. */
 export * from './events.ts';
 export { mentions } from './logic.ts';
-export { controlMachine, PARTS } from './machine.ts';
-export { type ControlState, ControlTable, eventNumber, outputsOf } from './table.ts';
-export { type OutputId, WIRING } from './wiring.ts';
+export { type Panel, panelOf } from './machine.ts';
+export { type ControlState, ControlTable, controlTable, eventNumber, outputsOf } from './table.ts';
+export type { OutputId, PanelKind } from './wiring.ts';

@@ -1,71 +1,131 @@
-/** The control of a latching unit with a night timer (U1): one parallel machine made of the small ones. */
+/** The control of a panel: one parallel machine made of the small ones that its kind calls for. */
 import { setup } from 'xstate';
-import { BREAKERS, type BreakerName, type ControlEventName, type DelayId, FLOATS } from './events.ts';
-import { all, is } from './logic.ts';
-import {
-  airContact,
-  breaker,
-  delayed,
-  dialler,
-  doseDemand,
-  float,
-  latch,
-  type Part,
-  relay,
-  selector,
-  silence,
-  thermal,
-  timerClock,
-  toggle,
-} from './parts.ts';
-import { WIRING } from './wiring.ts';
+import { BREAKERS, type BreakerName, type ControlEventName, type DelayId } from './events.ts';
+import { all, any, is, type Logic } from './logic.ts';
+import * as part from './parts.ts';
+import { lampsOf, type PanelKind, type Wiring, wire } from './wiring.ts';
 
-const w = WIRING;
+/** A panel: its kind, every region of its machine by name, its wiring, and the machine itself. */
+export interface Panel {
+  readonly kind: PanelKind;
+  readonly parts: Readonly<Record<string, part.Part>>;
+  readonly wiring: Wiring;
+  /** Every event that some region answers. */
+  readonly events: ReadonlySet<ControlEventName>;
+  readonly machine: ReturnType<typeof machineOf>;
+}
 
-function breakerParts(name: BreakerName): Record<string, Part> {
-  const wire = `${name}Wire`;
+const never = any();
+
+function breakers(kind: PanelKind, w: Wiring): Record<string, part.Part> {
+  const loadShorted: Record<BreakerName, Logic> = {
+    alarmBreaker: never,
+    compressorBreaker: kind.gfci ? never : all(w.compressorLive, is('compressorCord', 'chafed')),
+    pumpBreaker: all(w.controlLive, w.contact, is('motorLead', 'shorted')),
+  };
+  const supplyFed = any(is('supply', 'on'), is('supply', 'low'));
+  return Object.fromEntries(
+    BREAKERS.flatMap((name) => [
+      [`${name}Wire`, part.toggle('sound', 'shorted', `${name}.shorts`, `${name}.shortCleared`)],
+      [name, part.breaker(name, all(supplyFed, is(`${name}Wire`, 'shorted')), loadShorted[name])],
+    ]),
+  );
+}
+
+function floats(kind: PanelKind): Record<string, part.Part> {
   return {
-    [wire]: toggle('sound', 'shorted', `${name}.shorts`, `${name}.shortCleared`),
-    [name]: breaker(name, all(is('supply', 'on'), is(wire, 'shorted'))),
+    ...Object.fromEntries(
+      kind.floats.flatMap((f) => [
+        [f, part.float(f)],
+        [`${f}Wire`, part.floatWire(f)],
+      ]),
+    ),
+    leads: part.leads(kind.floats),
   };
 }
 
-/** Every region of the machine, by name. */
-export const PARTS: Readonly<Record<string, Part>> = {
-  supply: toggle('on', 'off', 'supply.fails', 'supply.returns'),
-  ...Object.assign({}, ...BREAKERS.map(breakerParts)),
-  ...Object.fromEntries(FLOATS.map((f) => [f, float(f)])),
-  airContact: airContact(),
-  lowAir: delayed(all(w.alarmLive, w.airClosed), 'lowAir', 'lowAir.due'),
-  highWater: delayed(all(w.alarmLive, w.highWaterMade), 'highWater', 'highWater.due'),
-  latch: latch(all(w.alarmLive, w.condition), w.alarmLive),
-  silence: silence(w.alarm, w.alarmLive, is('lowAir', 'timing'), is('highWater', 'timing')),
-  test: toggle('released', 'held', 'test.pressed', 'test.released'),
-  bulb: toggle('sound', 'dead', 'bulb.dies', 'bulb.renewed'),
-  horn: toggle('sound', 'dead', 'horn.dies', 'horn.renewed'),
-  phoneLine: toggle('good', 'dead', 'phoneLine.dies', 'phoneLine.mended'),
-  dialler: dialler(w.alarm, is('phoneLine', 'good')),
-  selector: selector(),
-  relay: relay(),
-  timerClock: timerClock(w.controlLive),
-  doseDemand: doseDemand(
-    all(w.controlLive, is('timerClock', 'keeping'), w.doseMade, w.stopMade),
-    all(w.controlLive, w.stopMade),
-  ),
-  winding: toggle('sound', 'open', 'winding.opens', 'winding.renewed'),
-  rotor: toggle('free', 'seized', 'rotor.seizes', 'rotor.freed'),
-  protector: thermal(w.pumpStalls, 'protectorHeat', 'protectorCool', 'protector.hot', 'protector.cool'),
-  compressor: toggle('sound', 'stopped', 'compressor.stops', 'compressor.mended'),
-  compressorCord: toggle('plugged', 'out', 'compressorCord.pulled', 'compressorCord.plugged'),
-  housing: toggle('cool', 'hot', 'housing.heats', 'housing.cools'),
-  compressorCutout: thermal(
-    all(w.compressorRuns, is('housing', 'hot')),
-    'cutoutHeat',
-    'cutoutCool',
-    'cutout.hot',
-    'cutout.cool',
-  ),
-};
+function alarm(kind: PanelKind, w: Wiring): Record<string, part.Part> {
+  const lamps = lampsOf(kind);
+  const lampOut = all(w.alarmLive, { kind: 'not', of: w.ultravioletLit });
+  return {
+    airContact: part.airContact(),
+    alarmTerminals: part.toggle('dry', 'bridged', 'alarmTerminals.wetted', 'alarmTerminals.dried'),
+    lowAir: part.delayed(all(w.alarmLive, w.airClosed), 'lowAir', 'lowAir.due'),
+    highWater: part.delayed(all(w.alarmLive, w.highWaterMade), 'highWater', 'highWater.due'),
+    ...(kind.ultraviolet ? { lampOut: part.delayed(lampOut, 'lampOut', 'lampOut.due') } : {}),
+    ...Object.fromEntries(
+      lamps.flatMap((l) => [
+        [`${l.lamp}Bulb`, part.toggle('sound', 'dead', `${l.lamp}.dies`, `${l.lamp}.renewed`)],
+        ...(kind.alarm === 'latching' ? [[l.latch, part.latch(all(w.alarmLive, l.condition), w.alarmLive)]] : []),
+      ]),
+    ),
+    silence: part.silence(w.alarm, w.alarmLive, [
+      'lowAir',
+      'highWater',
+      ...(kind.ultraviolet ? ['lampOut' as const] : []),
+    ]),
+    test: part.toggle('released', 'held', 'test.pressed', 'test.released'),
+    horn: part.toggle('sound', 'dead', 'horn.dies', 'horn.renewed'),
+    phoneLine: part.toggle('good', 'dead', 'phoneLine.dies', 'phoneLine.mended'),
+    dialler: part.dialler(w.alarm, is('phoneLine', 'good')),
+  };
+}
+
+function dosing(kind: PanelKind, w: Wiring): Record<string, part.Part> {
+  const water = all(w.doseMade, w.stopMade);
+  const runs = all(w.controlLive, is('timerClock', 'keeping'));
+  switch (kind.dosing) {
+    case 'demand':
+      return {};
+    case 'night':
+      return {
+        timerClock: part.timerClock(w.controlLive, kind.clock),
+        doseDemand: part.nightDoses(all(runs, water), all(runs, w.stopMade)),
+      };
+    case 'timed':
+      return {
+        timerClock: part.toggle('keeping', 'dead', 'timer.dies', 'timer.renewed'),
+        doseDemand: part.timedDoses(runs, all(runs, water), w.stopMade, w.overrideMade),
+      };
+  }
+}
+
+function compressor(kind: PanelKind, w: Wiring): Record<string, part.Part> {
+  const leak = all(w.compressorLive, is('compressorCord', 'chafed'));
+  return {
+    ...(kind.gfci ? { gfci: part.gfci(leak) } : {}),
+    compressor: part.toggle('sound', 'stopped', 'compressor.stops', 'compressor.mended'),
+    compressorCord: part.cord(),
+    housing: part.toggle('cool', 'hot', 'housing.heats', 'housing.cools'),
+    compressorCutout: part.thermal(
+      all(w.compressorRuns, is('housing', 'hot')),
+      'cutoutHeat',
+      'cutoutCool',
+      'cutout.hot',
+      'cutout.cool',
+    ),
+    ...(kind.ultraviolet
+      ? { ultraviolet: part.toggle('sound', 'dead', 'ultraviolet.fails', 'ultraviolet.renewed') }
+      : {}),
+  };
+}
+
+function partsOf(kind: PanelKind, w: Wiring): Record<string, part.Part> {
+  return {
+    supply: part.supply(),
+    ...breakers(kind, w),
+    ...floats(kind),
+    ...alarm(kind, w),
+    selector: part.selector(),
+    relay: part.relay(),
+    ...dosing(kind, w),
+    motorLead: part.motorLead(),
+    winding: part.toggle('sound', 'open', 'winding.opens', 'winding.renewed'),
+    rotor: part.toggle('free', 'seized', 'rotor.seizes', 'rotor.freed'),
+    protector: part.protector(w.pumpStalls, all(w.pumpRuns, is('supply', 'low'))),
+    ...compressor(kind, w),
+  };
+}
 
 const control = setup({
   types: { context: {} as Record<string, never>, events: {} as { type: ControlEventName } },
@@ -73,13 +133,25 @@ const control = setup({
     arm: (_, _params: { delay: DelayId }) => {},
     disarm: (_, _params: { delay: DelayId }) => {},
     dial: () => {},
+    stopClock: () => {},
+    startClock: () => {},
   },
 });
 
-/** The parts are built by name, so XState cannot follow their event names in types; `PARTS` is typed by itself. */
-export const controlMachine = control.createMachine({
-  id: 'control',
-  type: 'parallel',
-  context: {},
-  states: PARTS as Parameters<typeof control.createMachine>[0]['states'] & object,
-});
+/** The parts are built by name, so XState cannot follow their event names in types; `parts` is typed by itself. */
+function machineOf(parts: Readonly<Record<string, part.Part>>) {
+  return control.createMachine({
+    id: 'control',
+    type: 'parallel',
+    context: {},
+    states: parts as Parameters<typeof control.createMachine>[0]['states'] & object,
+  });
+}
+
+/** The panel of a kind. Costly to build: `controlTable` keeps one of each. */
+export function panelOf(kind: PanelKind): Panel {
+  const wiring = wire(kind);
+  const parts = partsOf(kind, wiring);
+  const answered = Object.values(parts).flatMap((p) => Object.values(p.states).flatMap((s) => Object.keys(s.on ?? {})));
+  return { kind, parts, wiring, events: new Set(answered as ControlEventName[]), machine: machineOf(parts) };
+}

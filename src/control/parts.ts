@@ -6,7 +6,7 @@
  * nothing; guards read states only; delays are asked of the engine by `arm` and `disarm`.
  */
 import type { BreakerName, DelayId, FloatName } from './events.ts';
-import { guardOf, type Logic, none } from './logic.ts';
+import { all, any, guardOf, is, type Logic, none } from './logic.ts';
 
 type Transition = string | { target?: string; guard?: ReturnType<typeof guardOf>; actions?: object; reenter?: boolean };
 
@@ -42,16 +42,19 @@ export function toggle(first: string, second: string, there: string, back: strin
   };
 }
 
-/** Off, on and tripped: from tripped, "on" does nothing until the lever was pushed fully off. A short trips at once. */
-export function breaker(name: BreakerName, shorted: Logic): Part {
+/**
+ * Off, on and tripped: from tripped, "on" does nothing until the lever was pushed fully off. A short in its own wire
+ * trips it at once, one in what it feeds as soon as that is fed.
+ */
+export function breaker(name: BreakerName, wireShorted: Logic, loadShorted: Logic): Part {
   return {
     initial: 'on',
     states: {
       on: {
         on: { [`${name}.off`]: 'off', [`${name}.trips`]: 'tripped' },
-        always: when(shorted, 'tripped'),
+        always: when(any(wireShorted, loadShorted), 'tripped'),
       },
-      off: { on: { [`${name}.on`]: [when(shorted, 'tripped'), { target: 'on' }] } },
+      off: { on: { [`${name}.on`]: [when(wireShorted, 'tripped'), { target: 'on' }] } },
       tripped: { on: { [`${name}.off`]: 'off' } },
     },
   };
@@ -71,6 +74,26 @@ export function float(name: FloatName): Part {
       heldDown: { on: { [`${name}.freed`]: 'down', ...caught } },
     },
   };
+}
+
+/** A float's cable: whole, open at a splice, or bridged by water or a crushed jacket. */
+export function floatWire(name: FloatName): Part {
+  const to = { [`${name}.wireOpens`]: 'open', [`${name}.wireBridged`]: 'bridged', [`${name}.wireMended`]: 'sound' };
+  return { initial: 'sound', states: { sound: { on: to }, open: { on: to }, bridged: { on: to } } };
+}
+
+/** Whose leads are on whose terminals: right, or a float's swapped with those of the next one up. */
+export function leads(floats: readonly FloatName[]): Part {
+  const lower = floats.slice(0, -1);
+  const swap = Object.fromEntries(lower.map((f) => [`${f}.leadsSwapped`, `${f}Swapped`]));
+  const swapped = lower.map((f) => [`${f}Swapped`, { on: { 'leads.righted': 'right' } }] as const);
+  return { initial: 'right', states: { right: { on: swap }, ...Object.fromEntries(swapped) } };
+}
+
+/** The utility's supply: on, off, or low enough that motors labour on it. */
+export function supply(): Part {
+  const to = { 'supply.fails': 'off', 'supply.sags': 'low', 'supply.returns': 'on' };
+  return { initial: 'on', states: { on: { on: to }, low: { on: to }, off: { on: to } } };
 }
 
 export function airContact(): Part {
@@ -109,16 +132,14 @@ export function latch(sealing: Logic, live: Logic): Part {
   };
 }
 
-/** Silence stops the buzzer only; the rise of either condition, or a loss of the circuit, clears it. */
-export function silence(alarm: Logic, live: Logic, lowAirRises: Logic, highWaterRises: Logic): Part {
+/** Silence stops the buzzer only; the rise of any condition, or a loss of the circuit, clears it. */
+export function silence(alarm: Logic, live: Logic, conditions: readonly ('lowAir' | 'highWater' | 'lampOut')[]): Part {
+  const rises = conditions.map((c) => [`${c}.due`, when(is(c, 'timing'), 'off')] as const);
   return {
     initial: 'off',
     states: {
       off: { on: { 'silence.pressed': when(alarm, 'on') } },
-      on: {
-        on: { 'lowAir.due': when(lowAirRises, 'off'), 'highWater.due': when(highWaterRises, 'off') },
-        always: when(none(live), 'off'),
-      },
+      on: { on: Object.fromEntries(rises), always: when(none(live), 'off') },
     },
   };
 }
@@ -156,25 +177,41 @@ export function relay(): Part {
   return { initial: 'sound', states: { sound: { on: to }, open: { on: to }, welded: { on: to } } };
 }
 
-/** The timer's clock: keeps time, lives on its reserve while unfed, and has lost the time when that is used up. */
-export function timerClock(live: Logic): Part {
+/** The leads to the pump's motor: whole, loose at a terminal, or chafed through to ground. */
+export function motorLead(): Part {
+  const to = { 'motorLead.opens': 'open', 'motorLead.shorts': 'shorted', 'motorLead.mended': 'sound' };
+  return { initial: 'sound', states: { sound: { on: to }, open: { on: to }, shorted: { on: to } } };
+}
+
+/**
+ * The clock of a night timer: keeps time, lives on its reserve while unfed, and has stood still when that is used up.
+ * A digital one then blinks until it is set; a mechanical one goes on, late, as soon as it is fed. A dead one stands.
+ */
+export function timerClock(live: Logic, clock: 'digital' | 'mechanical'): Part {
+  const dies = { 'timer.dies': 'dead' };
+  const stands = { entry: { type: 'stopClock' }, exit: { type: 'startClock' } };
   return {
     initial: 'keeping',
     states: {
-      keeping: { always: when(none(live), 'reserve') },
+      keeping: { always: when(none(live), 'reserve'), on: { 'timer.loses': 'lost', ...dies } },
       reserve: {
         entry: arm('timerReserve'),
         exit: disarm('timerReserve'),
         always: when(live, 'keeping'),
-        on: { 'timer.reserveEnds': 'lost' },
+        on: { 'timer.reserveEnds': 'lost', ...dies },
       },
-      lost: { on: { 'timer.set': when(live, 'keeping') } },
+      lost: {
+        ...stands,
+        ...(clock === 'mechanical' ? { always: when(live, 'keeping') } : {}),
+        on: { 'timer.set': when(live, 'keeping'), ...dies },
+      },
+      dead: { ...stands, on: { 'timer.renewed': 'keeping' } },
     },
   };
 }
 
 /** Dose demand seals in at a timer start and ends with its minutes, or when the stop float breaks. */
-export function doseDemand(mayStart: Logic, mayRun: Logic): Part {
+export function nightDoses(mayStart: Logic, mayRun: Logic): Part {
   return {
     initial: 'off',
     states: {
@@ -189,6 +226,41 @@ export function doseDemand(mayStart: Logic, mayRun: Logic): Part {
   };
 }
 
+/**
+ * Small doses by a timer all day long, a period from start to start. With the override float made the next dose comes
+ * after half a period. A dose that is due waits for its water.
+ */
+export function timedDoses(runs: Logic, mayStart: Logic, mayRun: Logic, hurried: Logic): Part {
+  const stops = when(none(runs), 'idle');
+  const start = when(mayStart, 'on');
+  const hurry = when(all(hurried, mayStart), 'on');
+  return {
+    initial: 'firstHalf',
+    states: {
+      idle: { always: when(runs, 'firstHalf') },
+      firstHalf: {
+        entry: arm('restFirst'),
+        exit: disarm('restFirst'),
+        on: { 'rest.half': [hurry, { target: 'secondHalf' }], 'timer.start': start },
+        always: stops,
+      },
+      secondHalf: {
+        entry: arm('restSecond'),
+        exit: disarm('restSecond'),
+        on: { 'rest.ends': 'waiting', 'timer.start': start },
+        always: [stops, hurry],
+      },
+      waiting: { always: [stops, start] },
+      on: {
+        entry: arm('dose'),
+        exit: disarm('dose'),
+        on: { 'dose.ends': 'firstHalf' },
+        always: [stops, when(none(mayRun), 'firstHalf')],
+      },
+    },
+  };
+}
+
 /** A thermal switch: heats while its cause stands, opens, closes again when cooled. */
 export function thermal(cause: Logic, heat: DelayId, cool: DelayId, hot: string, cooled: string): Part {
   return {
@@ -197,6 +269,53 @@ export function thermal(cause: Logic, heat: DelayId, cool: DelayId, hot: string,
       closed: { always: when(cause, 'heating') },
       heating: { entry: arm(heat), exit: disarm(heat), on: { [hot]: 'open' }, always: when(none(cause), 'closed') },
       open: { entry: arm(cool), exit: disarm(cool), on: { [cooled]: 'closed' } },
+    },
+  };
+}
+
+/** The motor's own protector: opens soon on a stalled rotor, later on a motor that labours, and may fail open. */
+export function protector(stalls: Logic, labours: Logic): Part {
+  const part = thermal(stalls, 'protectorHeat', 'protectorCool', 'protector.hot', 'protector.cool');
+  const fails = { 'protector.fails': 'failed' };
+  const { heating, open } = part.states;
+  return {
+    initial: 'closed',
+    states: {
+      closed: { on: fails, always: [when(stalls, 'heating'), when(labours, 'warming')] },
+      warming: {
+        entry: arm('protectorWarm'),
+        exit: disarm('protectorWarm'),
+        on: { 'protector.hot': 'open', ...fails },
+        always: when(none(labours), 'closed'),
+      },
+      heating: { ...heating, on: { ...heating?.on, ...fails } },
+      open: { ...open, on: { ...open?.on, ...fails } },
+      failed: { on: { 'protector.renewed': 'closed' } },
+    },
+  };
+}
+
+/** An outlet that trips on a leak to ground, and does not stay set while the leak is there. */
+export function gfci(leak: Logic): Part {
+  return {
+    initial: 'set',
+    states: {
+      set: { on: { 'gfci.trips': 'tripped' }, always: when(leak, 'tripped') },
+      tripped: { on: { 'gfci.reset': { guard: guardOf(none(leak)), target: 'set' } } },
+    },
+  };
+}
+
+/** The compressor's plug, and whether its cord is chafed through. */
+export function cord(): Part {
+  const swing = (to: string, event: string) => ({ [`compressorCord.${event}`]: to });
+  return {
+    initial: 'plugged',
+    states: {
+      plugged: { on: { ...swing('out', 'pulled'), ...swing('chafed', 'chafes') } },
+      out: { on: { ...swing('plugged', 'plugged'), ...swing('chafedOut', 'chafes') } },
+      chafed: { on: { ...swing('chafedOut', 'pulled'), ...swing('plugged', 'renewed') } },
+      chafedOut: { on: { ...swing('chafed', 'plugged'), ...swing('out', 'renewed') } },
     },
   };
 }

@@ -2,11 +2,11 @@
  * Control at no cost: the states met are interned and every edge taken is remembered, next state and commands, also
  * where the state does not change. XState computes an edge once per process; after that it is one array look-up.
  */
-import { type AnyMachineSnapshot, initialTransition, transition } from 'xstate';
+import { type AnyActorScope, type AnyMachineSnapshot, createActor, initialTransition } from 'xstate';
 import { type Command, type ControlEventName, type DelayId, EVENTS } from './events.ts';
 import { holds, type RegionStates } from './logic.ts';
-import { controlMachine } from './machine.ts';
-import { type OutputId, type Outputs, WIRING } from './wiring.ts';
+import { type Panel, panelOf } from './machine.ts';
+import type { OutputId, Outputs, PanelKind, Wiring } from './wiring.ts';
 
 export interface ControlState {
   /** The state in canonical form: what a snapshot keeps. */
@@ -35,10 +35,18 @@ export class ControlTable {
   private readonly snapshots = new Map<ControlState, AnyMachineSnapshot>();
   private first: Edge | undefined;
 
+  readonly panel: Panel;
+  private asked: { type: string; params?: unknown }[] = [];
+  private readonly scope: AnyActorScope;
+  constructor(panel: Panel) {
+    this.panel = panel;
+    this.scope = pureScope(panel, (action) => this.asked.push(action));
+  }
+
   /** The state a unit starts in, and the delays that already run there. */
   initial(): Edge {
     if (!this.first) {
-      const [snapshot, actions] = initialTransition(controlMachine);
+      const [snapshot, actions] = initialTransition(this.panel.machine);
       this.first = { to: this.intern(snapshot), commands: commandsOf(actions) };
     }
     return this.first;
@@ -54,7 +62,7 @@ export class ControlTable {
     const known = this.states.get(key);
     if (known) return known;
     const value = JSON.parse(key) as Record<string, string>;
-    const state = this.intern(controlMachine.resolveState({ value, context: {} }));
+    const state = this.intern(this.panel.machine.resolveState({ value, context: {} }));
     // XState fills in what a value leaves out: a key that is not whole would pass for another state.
     if (state.key !== key) throw new Error('the key of no control state');
     return state;
@@ -71,8 +79,9 @@ export class ControlTable {
     const snapshot = this.snapshots.get(state);
     const type = EVENTS[event];
     if (!snapshot || !type) throw new Error(`no edge for event ${event} from a foreign state`);
-    const [next, actions] = transition(controlMachine, snapshot as Parameters<typeof transition>[1] & never, { type });
-    const edge = { to: this.intern(next), commands: commandsOf(actions) };
+    this.asked = [];
+    const next = this.panel.machine.transition(snapshot as never, { type }, this.scope);
+    const edge = { to: this.intern(next), commands: commandsOf(this.asked) };
     state.edges[event] = edge;
     return edge;
   }
@@ -91,7 +100,7 @@ export class ControlTable {
     const state: ControlState = {
       key,
       regions,
-      outputs: outputsOf(regions),
+      outputs: outputsOf(this.panel.wiring, regions),
       edges: new Array<Edge | undefined>(EVENTS.length).fill(undefined),
     };
     this.states.set(key, state);
@@ -100,16 +109,56 @@ export class ControlTable {
   }
 }
 
+/**
+ * What XState's pure `transition()` gives a machine to run in: nothing is started, actions are only collected. That
+ * function makes one anew for each call, with a whole actor in it, which costs more than the transition itself.
+ */
+function pureScope(panel: Panel, collect: (action: { type: string; params?: unknown }) => void): AnyActorScope {
+  const self = createActor(panel.machine);
+  const nothing = () => {};
+  return {
+    self,
+    system: self.system,
+    id: '',
+    sessionId: '',
+    logger: nothing,
+    defer: nothing,
+    emit: nothing,
+    stopChild: nothing,
+    actionExecutor: collect,
+  };
+}
+
 /** What the wires carry in a state. */
-export function outputsOf(regions: RegionStates): Outputs {
+export function outputsOf(wiring: Wiring, regions: RegionStates): Outputs {
   const outputs = {} as Record<OutputId, boolean>;
-  for (const id of Object.keys(WIRING) as OutputId[]) outputs[id] = holds(WIRING[id], regions);
+  for (const id of Object.keys(wiring) as OutputId[]) outputs[id] = holds(wiring[id], regions);
   return outputs;
+}
+
+const tables = new Map<string, ControlTable>();
+
+/** The table of a kind of panel: one for the whole process, so that an edge is computed once. */
+export function controlTable(kind: PanelKind): ControlTable {
+  const key = JSON.stringify([
+    kind.floats,
+    kind.alarm,
+    kind.lamps,
+    kind.dosing,
+    kind.clock,
+    kind.gfci,
+    kind.ultraviolet,
+  ]);
+  const table = tables.get(key) ?? new ControlTable(panelOf(kind));
+  tables.set(key, table);
+  return table;
 }
 
 function commandsOf(actions: readonly { type: string; params?: unknown }[]): Command[] {
   return actions.flatMap((action): Command[] => {
-    if (action.type === 'dial') return [{ kind: 'dial' }];
+    if (action.type === 'dial' || action.type === 'stopClock' || action.type === 'startClock') {
+      return [{ kind: action.type }];
+    }
     if (action.type !== 'arm' && action.type !== 'disarm') return [];
     return [{ kind: action.type, delay: (action.params as { delay: DelayId }).delay }];
   });

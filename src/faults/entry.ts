@@ -39,8 +39,8 @@ export interface FaultEntry {
   readonly shownBy: readonly string[];
   /** Actions that mend it; any one of them will do. */
   readonly mendedBy: readonly string[];
-  /** A one-off that leaves nothing broken is over when a region of the control is in this state. */
-  readonly clearedWhen?: { readonly region: string; readonly state: string };
+  /** A one-off that leaves nothing broken is over when these regions, where the panel has them, are in these states. */
+  readonly clearedWhen?: readonly { readonly region: string; readonly state: string }[];
   /** Actions that only hide it. */
   readonly hiddenBy: readonly string[];
   readonly proof: readonly ProofId[];

@@ -1,14 +1,13 @@
-/** Faults of the floats: caught up or held down, each of the four. */
+/** Faults of the floats: caught up or held down, each of them. */
+import { FLOATS } from '../control/index.ts';
 import type { FaultEntry } from './entry.ts';
-
-const FLOAT_PARTS = ['stopFloat', 'doseFloat', 'overrideFloat', 'highWaterFloat'] as const;
 
 export const FLOAT_FAULTS: readonly FaultEntry[] = [
   {
     id: 'stuck-up',
     family: 'floats',
     place: 'pump-tank',
-    parts: FLOAT_PARTS,
+    parts: FLOATS,
     severity: 1,
     effect: { control: { starts: ['{part}.heldUp'], ends: ['{part}.freed'] } },
     shownBy: ['look-into-pump-tank', 'float-continuity:{part}'],
@@ -22,7 +21,7 @@ export const FLOAT_FAULTS: readonly FaultEntry[] = [
     id: 'stuck-down',
     family: 'floats',
     place: 'pump-tank',
-    parts: FLOAT_PARTS,
+    parts: FLOATS,
     severity: 1,
     effect: { control: { starts: ['{part}.heldDown'], ends: ['{part}.freed'] } },
     shownBy: ['look-into-pump-tank', 'float-continuity:{part}', 'lift-float:{part}'],

@@ -1,6 +1,6 @@
 /** The catalogue of faults: one file per family, all data. */
-import type { ControlEventName } from '../control/index.ts';
-import type { FaultEffect } from '../unit/index.ts';
+import { type ControlEventName, controlTable, type FloatName } from '../control/index.ts';
+import { type FaultEffect, kindOf, type UnitSpec } from '../unit/index.ts';
 import { AIR_FAULTS } from './air.ts';
 import { type FaultEntry, faultKey } from './entry.ts';
 import { FLOAT_FAULTS } from './floats.ts';
@@ -8,7 +8,7 @@ import { POWER_FAULTS } from './power.ts';
 import { PUMP_FAULTS } from './pump.ts';
 import { USE_FAULTS } from './use.ts';
 
-export { type FaultEntry, faultKey, type ProofId } from './entry.ts';
+export type { FaultEntry, ProofId } from './entry.ts';
 
 export const FAULTS: readonly FaultEntry[] = [
   ...AIR_FAULTS,
@@ -36,7 +36,9 @@ function place(entry: FaultEntry, part?: string): PlacedFault {
     shownBy: entry.shownBy.map(fill),
     mendedBy: entry.mendedBy.map(fill),
     hiddenBy: entry.hiddenBy.map(fill),
-    ...(entry.clearedWhen ? { clearedWhen: { ...entry.clearedWhen, region: fill(entry.clearedWhen.region) } } : {}),
+    ...(entry.clearedWhen
+      ? { clearedWhen: entry.clearedWhen.map(({ region, state }) => ({ region: fill(region), state })) }
+      : {}),
     effect: control
       ? {
           ...others,
@@ -62,4 +64,23 @@ export function placedFault(key: string): PlacedFault {
   const fault = PLACED_FAULTS.get(key);
   if (!fault) throw new Error(`no fault "${key}"`);
   return fault;
+}
+
+/** Whether a fault can be had on a unit: its panel answers the events, and has the floats that are shifted. */
+export function faultFits(fault: PlacedFault, spec: UnitSpec): boolean {
+  const { control, floats } = fault.effect;
+  const { events } = controlTable(kindOf(spec.panel)).panel;
+  const answered = (control?.starts ?? []).every((event) => events.has(event));
+  return answered && Object.keys(floats ?? {}).every((f) => spec.panel.floats[f as FloatName] !== undefined);
+}
+
+/** The faults that a unit can have. */
+export function faultsOf(spec: UnitSpec): readonly PlacedFault[] {
+  return [...PLACED_FAULTS.values()].filter((f) => faultFits(f, spec));
+}
+
+/** A fault by its id and its part, on a unit. The part may be left out where the unit has only one such. */
+export function faultOn(spec: UnitSpec, id: string, part?: string): PlacedFault | undefined {
+  const fitting = faultsOf(spec).filter((f) => f.id === id && (part === undefined || f.part === part));
+  return fitting.length === 1 ? fitting[0] : undefined;
 }

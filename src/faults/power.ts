@@ -1,4 +1,5 @@
 /** Faults of the panel: breakers, latch, selector, timer, lamp. */
+import { BREAKERS, LAMPS } from '../control/index.ts';
 import type { FaultEntry } from './entry.ts';
 
 export const POWER_FAULTS: readonly FaultEntry[] = [
@@ -6,12 +7,12 @@ export const POWER_FAULTS: readonly FaultEntry[] = [
     id: 'breaker-tripped',
     family: 'power',
     place: 'panel',
-    parts: ['alarmBreaker', 'compressorBreaker', 'pumpBreaker'],
+    parts: BREAKERS,
     severity: 1,
     effect: { control: { starts: ['{part}.trips'], ends: [] } },
     shownBy: ['read-panel', 'ask-breakers'],
     mendedBy: ['reset-panel', 'guide-reset', 'breaker-on:{part}'],
-    clearedWhen: { region: '{part}', state: 'on' },
+    clearedWhen: [{ region: '{part}', state: 'on' }],
     hiddenBy: [],
     proof: ['watched'],
     urgency: 'before-dosing',
@@ -25,7 +26,11 @@ export const POWER_FAULTS: readonly FaultEntry[] = [
     effect: { control: { starts: ['latch.surge'], ends: [] } },
     shownBy: ['reset-panel', 'guide-reset'],
     mendedBy: ['reset-panel', 'guide-reset'],
-    clearedWhen: { region: 'latch', state: 'open' },
+    clearedWhen: [
+      { region: 'latch', state: 'open' },
+      { region: 'airLatch', state: 'open' },
+      { region: 'waterLatch', state: 'open' },
+    ],
     hiddenBy: ['guide-silence'],
     proof: ['watched'],
     urgency: 'next-visit',
@@ -40,7 +45,7 @@ export const POWER_FAULTS: readonly FaultEntry[] = [
     effect: { control: { starts: ['selector.{part}'], ends: [] } },
     shownBy: ['read-panel'],
     mendedBy: ['selector-auto'],
-    clearedWhen: { region: 'selector', state: 'auto' },
+    clearedWhen: [{ region: 'selector', state: 'auto' }],
     hiddenBy: [],
     proof: ['dosing', 'spray'],
     urgency: 'before-dosing',
@@ -63,10 +68,11 @@ export const POWER_FAULTS: readonly FaultEntry[] = [
     id: 'lamp-dead',
     family: 'power',
     place: 'panel',
+    parts: LAMPS,
     severity: 1,
-    effect: { control: { starts: ['bulb.dies'], ends: ['bulb.renewed'] } },
+    effect: { control: { starts: ['{part}.dies'], ends: ['{part}.renewed'] } },
     shownBy: ['press-test'],
-    mendedBy: ['renew-lamp'],
+    mendedBy: ['renew-lamp:{part}'],
     hiddenBy: [],
     proof: ['lamp', 'watched'],
     urgency: 'next-visit',

@@ -49,6 +49,8 @@ export interface DischargeSpec {
   readonly filterLoss_m_per_Ls2: number;
   /** Radius the heads throw at their design pressure, m, and that pressure. */
   readonly throw_m: number;
+  /** Sprayed over the lawn from heads, or dripped under it. */
+  readonly kind: 'spray' | 'drip';
   readonly designPressure_kPa: number;
 }
 

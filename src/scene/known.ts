@@ -7,7 +7,7 @@ import { BREAKERS } from '../control/index.ts';
 import type { Facts, FactValues, LidId, LiveFacts, Message, Person } from '../service/index.ts';
 import { say } from '../service/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
-import { FLOAT_NAMES, floatHeights, geometryOf } from './geometry.ts';
+import { floatHeights, floatNames, geometryOf, nightTimer } from './geometry.ts';
 import { daylight, inkOf } from './light.ts';
 import { ORDINARY } from './ordinary.ts';
 import type {
@@ -130,7 +130,7 @@ function chamber(
 }
 
 function floats(know: Knowledge): FloatScene[] {
-  return FLOAT_NAMES.map(
+  return floatNames(know.spec).map(
     ([name, id]): FloatScene => ({
       ...floatHeights(know.spec, name, id),
       ink: inkFor(know, [`float.${name}`, `contact.${name}`]),
@@ -141,7 +141,6 @@ function floats(know: Knowledge): FloatScene[] {
 }
 
 function panel(know: Knowledge): PanelScene {
-  const { timer } = know.spec.panel;
   const ahead = best(know, 'clockAhead_s');
   return {
     ink: inkFor(know, ['lamp', 'selector', 'lever.alarmBreaker']),
@@ -157,14 +156,7 @@ function panel(know: Knowledge): PanelScene {
       locked: know.person.locks.has(b),
     })),
     selector: best(know, 'selector'),
-    timer:
-      ahead === null
-        ? null
-        : {
-            clock_s: (((know.around.secondOfDay + ahead) % 86_400) + 86_400) % 86_400,
-            starts_s: timer.starts_h.map((h) => h * 3600),
-            run_min: timer.run_min,
-          },
+    timer: ahead === null ? null : nightTimer(know.spec, know.around.secondOfDay + ahead),
     counters: best(know, 'counters'),
     airGauge_kPa: best(know, 'airPressure_kPa'),
   };

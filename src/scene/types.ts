@@ -12,7 +12,7 @@ import { PLACES, type Place } from '../service/person.ts';
 export type PartId = Exclude<Place, 'phone'>;
 export const PART_IDS: readonly PartId[] = PLACES.filter((place) => place !== 'phone');
 
-export type FloatId = 'stop' | 'dose' | 'override' | 'high-water';
+export type FloatId = 'redundant-off' | 'stop' | 'start-stop' | 'dose' | 'override' | 'high-water';
 export type BreakerId = 'alarm' | 'compressor' | 'pump';
 export type ChamberId = 'trash-tank' | 'aeration' | 'clarifier' | 'disinfection' | 'pump-tank';
 

@@ -1,7 +1,7 @@
 /** The Scene with everything open: for the debrief, the walk and the trainer. */
 import { BREAKERS } from '../control/index.ts';
 import { type CalendarDay, type Readout, readout, type Unit } from '../unit/index.ts';
-import { FLOAT_NAMES, floatHeights, geometryOf } from './geometry.ts';
+import { floatHeights, floatNames, geometryOf, nightTimer } from './geometry.ts';
 import { daylight } from './light.ts';
 import { ORDINARY } from './ordinary.ts';
 import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
@@ -30,7 +30,7 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
     standsAt: 'yard',
     house: { ink: LIVE, draw_Ls: now.inflow_m3s * 1000, backingUp: now.flows.indoors > 0 },
     chambers: chambers(unit, now),
-    floats: FLOAT_NAMES.map(
+    floats: floatNames(spec).map(
       ([name, id]): FloatScene => ({
         ...floatHeights(spec, name, id),
         ink: LIVE,
@@ -53,11 +53,7 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
         locked: false,
       })),
       selector: now.control.regions.selector as 'hand' | 'off' | 'auto',
-      timer: {
-        clock_s: (((around.secondOfDay + unit.clockAhead(t)) % 86_400) + 86_400) % 86_400,
-        starts_s: spec.panel.timer.starts_h.map((h) => h * 3600),
-        run_min: spec.panel.timer.run_min,
-      },
+      timer: nightTimer(spec, around.secondOfDay + unit.clockAhead(t)),
       counters: { pumpHours: now.pumpRun_s / 3600, pumpCycles: unit.registers.pumpCycles },
       airGauge_kPa: now.airPressure_kPa,
     },

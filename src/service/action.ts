@@ -1,6 +1,6 @@
 /** What can be done on a call, as definitions. One list per place (`actions/`); `catalogue.ts` joins them. */
 import type { BreakerName } from '../control/index.ts';
-import type { Readout, Unit } from '../unit/index.ts';
+import type { Readout, Unit, UnitSpec } from '../unit/index.ts';
 import type { LiveFacts } from './facts.ts';
 import type { Instrument } from './instruments.ts';
 import type { LocalText, Message } from './message.ts';
@@ -72,6 +72,8 @@ export interface ActionDef {
   readonly touches?: boolean;
   readonly control?: string;
   readonly form?: readonly FieldDef[];
+  /** Whether a unit has what it works on; on every unit when left out. */
+  readonly fits?: (spec: UnitSpec) => boolean;
   /** Why it cannot be done now; undefined when it can. */
   readonly hindered?: (person: Person, unit: Unit) => Message | undefined;
   /** Seconds of its minutes that `perform` itself lets pass by `wait`; the others pass before it. */

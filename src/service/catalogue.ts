@@ -1,4 +1,5 @@
 /** Every action there is, by id. */
+import type { UnitSpec } from '../unit/index.ts';
 import type { ActionDef } from './action.ts';
 import { AIR_ACTIONS } from './actions/air.ts';
 import { METER_ACTIONS } from './actions/meter.ts';
@@ -19,3 +20,13 @@ export const ACTIONS: readonly ActionDef[] = [
 ];
 
 export const ACTION_BY_ID: ReadonlyMap<string, ActionDef> = new Map(ACTIONS.map((a) => [a.id, a]));
+
+/** The action with an id, where a unit has what it works on. */
+export function actionOn(spec: UnitSpec, id: string): ActionDef | undefined {
+  const def = ACTION_BY_ID.get(id);
+  return def && fits(def, spec) ? def : undefined;
+}
+
+export function fits(def: ActionDef, spec: UnitSpec): boolean {
+  return def.fits?.(spec) ?? true;
+}

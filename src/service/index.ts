@@ -2,7 +2,7 @@
 export { breachOf, hindrance, letPass, type Outcome, perform, type Service } from './act.ts';
 export type { ActionDef, BreachId, FieldDef, Fill } from './action.ts';
 export { RECORD_LINES } from './actions/yard.ts';
-export { ACTION_BY_ID, ACTIONS } from './catalogue.ts';
+export { ACTION_BY_ID, ACTIONS, actionOn, fits } from './catalogue.ts';
 export * from './facts.ts';
 export * from './message.ts';
 export { perceive } from './perceive.ts';

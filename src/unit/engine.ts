@@ -6,15 +6,7 @@
  * A step that reaches past the instant asked for is held: the state stays at its start until time moves on to its
  * end. An action inside a held step discards it and steps exactly to the action's instant, just as a replay does.
  */
-import {
-  type Command,
-  type ControlEventName,
-  type ControlState,
-  ControlTable,
-  DELAYS,
-  type DelayId,
-  eventNumber,
-} from '../control/index.ts';
+import { type ControlEventName, type ControlState, type ControlTable, DELAYS, type DelayId } from '../control/index.ts';
 import {
   type AirPoint,
   conditionFilterLoss,
@@ -34,24 +26,21 @@ import {
   type Works,
 } from '../plant/index.ts';
 import {
-  clockDrift,
-  clockShift,
   conditionAt,
   type FaultState,
-  floatShift,
   isGrowing,
   isPresent,
   nextFaultInstant,
   switchInstants,
   type UnitFault,
 } from './fault.ts';
-import { type Happening, SHOWN } from './happening.ts';
-import { type Registers, registersAtRest } from './registers.ts';
+import type { Happening } from './happening.ts';
+import { PanelState } from './panel.ts';
+import type { Registers } from './registers.ts';
 import { fillAtRest } from './rest.ts';
 import type { Snapshot } from './snapshot.ts';
 import type { UnitSpec } from './spec.ts';
-import { nextStart, startAt } from './timer.ts';
-import { locate, type Watch, watchedLevel, watchesOf } from './watch.ts';
+import { Switches } from './switches.ts';
 
 export interface UnitSetup {
   readonly spec: UnitSpec;
@@ -72,26 +61,18 @@ const FIRST_STEP_s = 5;
 /** Control switching without end, named with the instant. */
 export class EndlessSwitching extends Error {}
 
-const sharedTable = new ControlTable();
-
 export class Unit {
   readonly spec: UnitSpec;
   readonly works: Works;
-  readonly table = sharedTable;
   readonly source: DrawSource;
   readonly faults: FaultState[];
   readonly temperature_C: number;
-  readonly log: Happening[] = [];
-  readonly watches: readonly Watch[];
 
   t = 0;
   readonly y = new Float64Array(STATE_SIZE);
   h = FIRST_STEP_s;
-  control: ControlState;
-  readonly due = new Map<DelayId, number>();
-  /** Whether each watched quantity is on its upper side. */
-  readonly above: boolean[];
-  readonly registers: Registers;
+  readonly panel: PanelState;
+  readonly switches: Switches;
   /** Told after every step, event and mend: for traces and strip charts. It must not change the unit. */
   observer: ((unit: Unit) => void) | undefined;
   /** Derivatives computed since the start: the engine's honest cost. */
@@ -103,7 +84,6 @@ export class Unit {
   private readonly drive: Drive;
   private growing = false;
   private slopeKnown = false;
-  private readonly scratch = new Float64Array(STATE_SIZE);
   private readonly air: AirPoint = { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 };
   private readonly pastEvents: number[] = [];
 
@@ -112,14 +92,13 @@ export class Unit {
     this.works = makeWorks(setup.spec.plant);
     this.source = setup.source;
     this.temperature_C = setup.temperature_C;
-    this.watches = watchesOf(setup.spec);
-    this.above = this.watches.map((w) => w.id === 'air');
     this.faults = setup.faults.map((fault) => ({
       fault,
       switches: switchInstants(fault, setup.seed),
       mended_s: Number.POSITIVE_INFINITY,
     }));
-    this.registers = registersAtRest();
+    this.panel = new PanelState(setup.spec.panel, this.faults);
+    this.switches = new Switches(setup.spec, this.faults, (t, y) => this.airPressure(t, y), STATE_SIZE);
     this.drive = {
       inflow_m3s: 0,
       inflowDemand_gs: 0,
@@ -130,12 +109,29 @@ export class Unit {
       temperature_C: setup.temperature_C,
     };
     fillAtRest(setup.spec, this.y);
-    const first = this.table.initial();
-    this.control = first.to;
-    this.obey(first.commands);
     this.refresh();
     for (const f of this.faults) if (f.switches[0] === 0) this.faultTurns(f);
     this.settle();
+  }
+
+  get table(): ControlTable {
+    return this.panel.table;
+  }
+
+  get control(): ControlState {
+    return this.panel.control;
+  }
+
+  get registers(): Registers {
+    return this.panel.registers;
+  }
+
+  get due(): Map<DelayId, number> {
+    return this.panel.due;
+  }
+
+  get log(): Happening[] {
+    return this.panel.log;
   }
 
   /** Goes to an instant (s). The state then is the one at the last event or step end before it; see `stateAt`. */
@@ -187,7 +183,7 @@ export class Unit {
       if (state.fault.id !== id || state.mended_s <= this.t) continue;
       const wasThere = isPresent(state, this.t);
       state.mended_s = this.t;
-      this.note(`mended.${id}`);
+      this.panel.note(`mended.${id}`, this.t);
       if (wasThere) for (const event of state.fault.effect.control?.ends ?? []) this.deliver(event);
     }
     this.follow();
@@ -195,13 +191,15 @@ export class Unit {
 
   /** Sets the panel clock so that it shows true time plus `ahead_s`. */
   setClock(ahead_s: number): void {
-    this.registers.clock_s = ahead_s - clockShift(this.faults, this.t);
-    this.send('timer.set');
+    this.panel.setClock(ahead_s, this.t);
+    this.refresh();
+    this.settle();
+    this.observer?.(this);
   }
 
   /** Seconds the panel clock is ahead of true time. */
   clockAhead(t = this.t): number {
-    return this.registers.clock_s + clockShift(this.faults, t);
+    return this.panel.clockAhead(t);
   }
 
   /** Lets released floats and switches follow the water and the air again, at the present instant. */
@@ -236,10 +234,11 @@ export class Unit {
     this.t = from.t;
     this.h = from.h;
     this.y.set(from.y);
-    this.control = this.table.restore(from.control);
+    this.panel.control = this.table.restore(from.control);
     this.due.clear();
     for (const [delay, at] of from.due) this.due.set(delay, at);
-    for (let i = 0; i < this.above.length; i++) this.above[i] = from.above[i] === true;
+    const { above } = this.switches;
+    for (let i = 0; i < above.length; i++) above[i] = from.above[i] === true;
     Object.assign(this.registers, from.registers);
     this.faults.forEach((f, i) => {
       f.mended_s = from.mended[i] ?? Number.POSITIVE_INFINITY;
@@ -264,36 +263,8 @@ export class Unit {
     this.slopeKnown = true;
     const largest = this.drive.pumpRuns ? LARGEST_WHILE_PUMPING_s : RULES.largest;
     this.stepper.step(this.derivative, out, Math.min(this.h, largest), end);
-    this.cutAtCrossing(out);
+    if (this.switches.cut(out)) this.derivative(out.t1, out.y1, out.f1);
     return out;
-  }
-
-  private cutAtCrossing(step: Step): void {
-    let first = step.t1;
-    let found = false;
-    for (let i = 0; i < this.watches.length; i++) {
-      if (!this.passed(i, step.t1, step.y1)) continue;
-      found = true;
-      const at = locate(step, (t) => this.passed(i, t, interpolate(step, t, this.scratch)));
-      if (at < first) first = at;
-    }
-    if (!found || first === step.t1) return;
-    interpolate(step, first, this.scratch);
-    step.y1.set(this.scratch);
-    step.t1 = first;
-    this.derivative(first, step.y1, step.f1);
-  }
-
-  private passed(i: number, t: number, y: Float64Array): boolean {
-    const watch = this.watches[i] as Watch;
-    let value: number;
-    let shift = 0;
-    if (watch.quantity === 'air') value = this.airPressure(t, y);
-    else {
-      value = watchedLevel(this.spec, watch.quantity, y);
-      if (watch.float) shift = floatShift(this.faults, watch.float, t);
-    }
-    return this.above[i] ? value <= watch.lower + shift : value >= watch.upper + shift;
   }
 
   private commit(step: Step): void {
@@ -316,20 +287,7 @@ export class Unit {
       const at = nextFaultInstant(state, this.t);
       if (at < next) next = at;
     }
-    const timer = this.nextTimerStart(this.t);
-    return Math.min(timer, next);
-  }
-
-  /**
-   * Next start of the night timer after an instant, by the panel's own clock. A clock that drifts (a growing fault)
-   * goes evenly until the next instant of a fault; one that runs backwards comes to no start.
-   */
-  private nextTimerStart(t: number): number {
-    const ahead = this.clockAhead(t);
-    const rate = 1 + clockDrift(this.faults, t);
-    if (rate <= 0) return Number.POSITIVE_INFINITY;
-    const start = nextStart(this.spec.panel.timer.starts_h, t + ahead);
-    return rate === 1 ? start - ahead : t + (start - t - ahead) / rate;
+    return Math.min(this.panel.nextTimerStart(this.t), next);
   }
 
   /** Everything that is due at the present instant, in a fixed order: faults, delays, timer, draws, thresholds. */
@@ -347,27 +305,16 @@ export class Unit {
       this.deliver(DELAYS[delay]);
       anything = true;
     }
-    const start = startAt(this.spec.panel.timer.starts_h, this.t + this.clockAhead());
-    if (start !== undefined) {
-      this.timerStart(start);
-      anything = true;
-    }
+    if (this.panel.timerStart(this.t)) anything = true;
     if (anything || this.source.nextEdge(this.t - 1e-3) === this.t || this.faults.some((f) => isGrowing(f, this.t))) {
       this.refresh();
     }
     this.settle();
   }
 
-  /** The panel clock reaches a start. Minutes are counted per night, from its first start. */
-  private timerStart(hour: number): void {
-    const { starts_h, nightLimit_min } = this.spec.panel.timer;
-    if (hour === starts_h[0]) this.registers.dosed_s = 0;
-    if (this.registers.dosed_s < nightLimit_min * 60) this.deliver('timer.start');
-  }
-
   private faultTurns(state: FaultState): void {
     const there = isPresent(state, this.t);
-    this.note(there ? `fault.${state.fault.id}` : `mended.${state.fault.id}`);
+    this.panel.note(there ? `fault.${state.fault.id}` : `mended.${state.fault.id}`, this.t);
     const control = state.fault.effect.control;
     for (const event of (there ? control?.starts : control?.ends) ?? []) this.deliver(event);
     if (!there) this.tellParts();
@@ -375,24 +322,17 @@ export class Unit {
 
   /** Tells freed parts where the water and the air really are; those that follow them already are told nothing new. */
   private tellParts(): void {
-    for (let i = 0; i < this.watches.length; i++) {
-      const watch = this.watches[i];
-      const event = this.above[i] ? watch?.rises : watch?.falls;
+    const { watches, above } = this.switches;
+    watches.forEach((watch, i) => {
+      const event = above[i] ? watch.rises : watch.falls;
       if (event) this.deliver(event);
-    }
+    });
   }
 
   private deliver(name: ControlEventName): void {
-    const edge = this.table.step(this.control, eventNumber(name));
-    const before = this.control.outputs;
-    if (edge.to !== this.control || edge.commands.length > 0) this.note(name);
-    if (before.compressorRuns && !edge.to.outputs.compressorRuns) this.stopAir();
-    if (!before.contact && edge.to.outputs.contact) this.registers.pumpCycles += 1;
-    this.control = edge.to;
-    for (const id of SHOWN) {
-      if (before[id] !== edge.to.outputs[id]) this.note(`${id}.${edge.to.outputs[id] ? 'on' : 'off'}`);
-    }
-    this.obey(edge.commands);
+    const ran = this.control.outputs.compressorRuns;
+    this.panel.deliver(name, this.t);
+    if (ran && !this.control.outputs.compressorRuns) this.stopAir();
   }
 
   /** The line's pressure when the compressor stops: what the closing diffusers leave in it. */
@@ -402,31 +342,6 @@ export class Unit {
     this.registers.airStopped_s = this.t;
     this.registers.airStopped_kPa = Math.min(running, shut);
     this.drive.compressorRuns = false;
-  }
-
-  private obey(commands: readonly Command[]): void {
-    for (const command of commands) {
-      if (command.kind === 'dial') {
-        this.registers.dialled += 1;
-        this.note('dialled');
-      } else if (command.kind === 'arm') {
-        if (this.due.has(command.delay)) throw new Error(`delay ${command.delay} armed while it runs`);
-        if (command.delay === 'dose') this.registers.doseSince_s = this.t;
-        this.due.set(command.delay, this.t + this.delay_s(command.delay));
-      } else {
-        if (command.delay === 'dose' && this.registers.doseSince_s >= 0) {
-          this.registers.dosed_s += this.t - this.registers.doseSince_s;
-          this.registers.doseSince_s = -1;
-        }
-        this.due.delete(command.delay);
-      }
-    }
-  }
-
-  private delay_s(delay: DelayId): number {
-    if (delay !== 'dose') return this.spec.panel.delays_s[delay];
-    const { run_min, nightLimit_min } = this.spec.panel.timer;
-    return Math.min(run_min * 60, Math.max(1, nightLimit_min * 60 - this.registers.dosed_s));
   }
 
   /** Brings what drives the works in line with control, draws and faults; a step worked out before that is void. */
@@ -446,14 +361,13 @@ export class Unit {
   /** Turns every switch whose threshold the present state has passed, until none is left. */
   private settle(): void {
     for (;;) {
-      const i = this.watches.findIndex((_, k) => this.passed(k, this.t, this.y));
-      if (i < 0) return;
+      const turned = this.switches.turn(this.t, this.y);
+      if (!turned) return;
       this.countEvent();
-      const watch = this.watches[i] as Watch;
-      this.above[i] = !this.above[i];
-      const event = this.above[i] ? watch.rises : watch.falls;
+      const { watch, above } = turned;
+      const event = above ? watch.rises : watch.falls;
       if (event) this.deliver(event);
-      else if (this.above[i]) this.note(`mark.${watch.id}`);
+      else if (above) this.panel.note(`mark.${watch.id}`, this.t);
       this.refresh();
     }
   }
@@ -464,9 +378,5 @@ export class Unit {
     if (this.pastEvents.length > ENDLESS) {
       throw new EndlessSwitching(`more than ${ENDLESS} switchings within a second at t = ${this.t} s`);
     }
-  }
-
-  private note(what: Happening['what']): void {
-    this.log.push({ t: this.t, what });
   }
 }

@@ -10,6 +10,8 @@ export interface FaultEffect {
   readonly plant?: Partial<Readonly<PlantCondition>>;
   /** Shift of the height at which a float makes and breaks, m, at full severity. */
   readonly floats?: Partial<Readonly<Record<FloatName, number>>>;
+  /** Shift of the pressures at which the air switch turns, kPa, at full severity. */
+  readonly airSwitch_kPa?: number;
   /** Control events at its onset and at its end (an end that leaves nothing to undo has none). */
   readonly control?: { readonly starts: readonly ControlEventName[]; readonly ends: readonly ControlEventName[] };
   /** Hours the panel clock is shifted by at full severity. */
@@ -120,6 +122,13 @@ export function conditionAt(states: readonly FaultState[], t: number, out: Plant
 export function floatShift(states: readonly FaultState[], float: FloatName, t: number): number {
   let shift = 0;
   for (const state of states) shift += severityAt(state, t) * (state.fault.effect.floats?.[float] ?? 0);
+  return shift;
+}
+
+/** Shift of the air switch's pressures at an instant, kPa. */
+export function switchShift_kPa(states: readonly FaultState[], t: number): number {
+  let shift = 0;
+  for (const state of states) shift += severityAt(state, t) * (state.fault.effect.airSwitch_kPa ?? 0);
   return shift;
 }
 

@@ -2,6 +2,8 @@
 export interface Registers {
   /** Seconds the panel clock is ahead of true time, beyond what faults shift it by. */
   clock_s: number;
+  /** Since when the clock stands still (-1: it goes). */
+  clockStopped_s: number;
   /** Seconds the timer has dosed since the night's first start, and since when a dose runs (-1: none does). */
   dosed_s: number;
   doseSince_s: number;
@@ -15,6 +17,7 @@ export interface Registers {
 export function registersAtRest(): Registers {
   return {
     clock_s: 0,
+    clockStopped_s: -1,
     dosed_s: 0,
     doseSince_s: -1,
     airStopped_s: 0,

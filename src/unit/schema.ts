@@ -42,11 +42,12 @@ const plant = z.strictObject({
     pipeBore_m: positive,
     hazenWilliamsC: positive,
     nozzle_elevation_m: elevation,
-    nozzles: z.int().check(z.gte(1), z.lte(50)),
+    nozzles: z.int().check(z.gte(1), z.lte(2000)),
     nozzleBore_m: positive,
     nozzleCd: share,
     filterLoss_m_per_Ls2: positive,
-    throw_m: positive,
+    kind: z.enum(['spray', 'drip']),
+    throw_m: z.number().check(z.gte(0)),
     designPressure_kPa: positive,
   }),
   air: z.strictObject({
@@ -73,21 +74,44 @@ const plant = z.strictObject({
 
 const float = z.strictObject({ makes_m: positive, breaks_m: positive });
 
-const panel = z.strictObject({
-  floats: z.strictObject({ stopFloat: float, doseFloat: float, overrideFloat: float, highWaterFloat: float }),
-  airSwitch: z.strictObject({ falls_kPa: positive, rises_kPa: positive }),
-  timer: z.strictObject({
+const dosing = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('night'),
+    clock: z.enum(['digital', 'mechanical']),
     starts_h: z.array(z.number().check(z.gte(0), z.lt(24))).check(z.minLength(1)),
     run_min: positive,
     nightLimit_min: positive,
   }),
+  z.strictObject({ kind: z.literal('demand') }),
+  z.strictObject({ kind: z.literal('timed'), every_min: positive, run_min: positive }),
+]);
+
+const optional = z.optional(positive);
+
+const panel = z.strictObject({
+  alarm: z.enum(['latching', 'following']),
+  lamps: z.enum(['one', 'air-and-water']),
+  gfci: z.boolean(),
+  ultraviolet: z.boolean(),
+  dosing,
+  floats: z.strictObject({
+    redundantOffFloat: z.optional(float),
+    stopFloat: z.optional(float),
+    startStopFloat: z.optional(float),
+    doseFloat: z.optional(float),
+    overrideFloat: z.optional(float),
+    highWaterFloat: float,
+  }),
+  airSwitch: z.strictObject({ falls_kPa: positive, rises_kPa: positive }),
   delays_s: z.strictObject({
     lowAir: positive,
     highWater: positive,
+    lampOut: optional,
     dial: positive,
     dialAgain: positive,
-    timerReserve: positive,
+    timerReserve: optional,
     protectorHeat: positive,
+    protectorWarm: positive,
     protectorCool: positive,
     cutoutHeat: positive,
     cutoutCool: positive,

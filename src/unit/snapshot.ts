@@ -3,7 +3,7 @@ import type { DelayId } from '../control/index.ts';
 import { Unit, type UnitSetup } from './engine.ts';
 import type { Registers } from './registers.ts';
 
-export const SNAPSHOT_VERSION = 1;
+export const SNAPSHOT_VERSION = 2;
 
 export interface Snapshot {
   readonly version: typeof SNAPSHOT_VERSION;
@@ -26,7 +26,7 @@ export function snapshot(unit: Unit): Snapshot {
     y: Array.from(unit.y),
     control: unit.control.key,
     due: [...unit.due].sort(([a], [b]) => (a < b ? -1 : 1)),
-    above: [...unit.above],
+    above: [...unit.switches.above],
     registers: { ...unit.registers },
     mended: unit.faults.map((f) => (f.mended_s === Number.POSITIVE_INFINITY ? null : f.mended_s)),
   };

@@ -4,17 +4,9 @@
  */
 import type { ControlEventName, FloatName } from '../control/index.ts';
 import { levelOf, pumpLevel, type Step, VOLUME } from '../plant/index.ts';
-import type { UnitSpec } from './spec.ts';
+import { floatHeights_m, floatsOf, type UnitSpec } from './spec.ts';
 
-export type WatchId =
-  | 'stopFloat'
-  | 'doseFloat'
-  | 'overrideFloat'
-  | 'highWaterFloat'
-  | 'air'
-  | 'inletReached'
-  | 'cleanOutLifts'
-  | 'fixtureFloods';
+export type WatchId = FloatName | 'air' | 'inletReached' | 'cleanOutLifts' | 'fixtureFloods';
 
 export interface Watch {
   readonly id: WatchId;
@@ -32,18 +24,21 @@ export interface Watch {
 const SWING_m = 0.02;
 
 export function watchesOf(spec: UnitSpec): readonly Watch[] {
-  const { floats, airSwitch } = spec.panel;
+  const { airSwitch } = spec.panel;
   const { plant } = spec;
   const inlet = plant.pump.inlet_m - plant.pump.floor_m;
-  const float = (id: keyof typeof floats): Watch => ({
-    id,
-    float: id,
-    quantity: 'pumpTank',
-    upper: floats[id].makes_m,
-    lower: floats[id].breaks_m,
-    rises: `${id}.rises`,
-    falls: `${id}.falls`,
-  });
+  const float = (id: FloatName): Watch => {
+    const { makes_m, breaks_m } = floatHeights_m(spec.panel, id);
+    return {
+      id,
+      float: id,
+      quantity: 'pumpTank',
+      upper: makes_m,
+      lower: breaks_m,
+      rises: `${id}.rises`,
+      falls: `${id}.falls`,
+    };
+  };
   const mark = (id: WatchId, quantity: Watch['quantity'], height: number): Watch => ({
     id,
     quantity,
@@ -51,10 +46,7 @@ export function watchesOf(spec: UnitSpec): readonly Watch[] {
     lower: height - SWING_m,
   });
   return [
-    float('stopFloat'),
-    float('doseFloat'),
-    float('overrideFloat'),
-    float('highWaterFloat'),
+    ...floatsOf(spec.panel).map(float),
     {
       id: 'air',
       quantity: 'air',

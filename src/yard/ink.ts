@@ -22,7 +22,9 @@ export const SLUDGE = '#4b3b28';
 
 /** One colour per float, always with its name or place beside it. */
 export const FLOAT_COLOURS = {
+  'redundant-off': '#8a6fa8',
   stop: '#5f8f6f',
+  'start-stop': '#5b8fb0',
   dose: '#5b8fb0',
   override: '#dba23c',
   'high-water': '#c9503a',

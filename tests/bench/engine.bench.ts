@@ -6,9 +6,9 @@
  */
 import { createActor } from 'xstate';
 import { shippedLibrary } from '../../src/calls/index.ts';
-import { type ControlEventName, ControlTable, controlMachine, EVENTS } from '../../src/control/index.ts';
+import { type ControlEventName, ControlTable, EVENTS, type Panel, panelOf } from '../../src/control/index.ts';
 import { type Drive, draw, householdSource, makeWorks, STATE_SIZE } from '../../src/plant/index.ts';
-import { Unit } from '../../src/unit/index.ts';
+import { kindOf, Unit } from '../../src/unit/index.ts';
 import { HandWritten } from './handWritten.ts';
 
 const DAYS = 30;
@@ -67,11 +67,12 @@ function engine(print: (line: string) => void): readonly number[] {
 }
 
 function control(print: (line: string) => void, events: readonly number[]): void {
-  checkHandWritten(events);
   const many = Array.from({ length: 400 }, () => events).flat();
   const few = Array.from({ length: 8 }, () => events).flat();
 
-  const table = new ControlTable();
+  const panel = panelOf(kindOf(unit().spec.panel));
+  checkHandWritten(panel, events);
+  const table = new ControlTable(panel);
   const cold_s = seconds(() => stepAll(table, events));
   stepAll(table, few);
   const table_ns = perEvent(many, () => stepAll(table, many));
@@ -81,7 +82,7 @@ function control(print: (line: string) => void, events: readonly number[]): void
     for (const event of many) hand.send(event);
   });
 
-  const actor = createActor(controlMachine).start();
+  const actor = createActor(panel.machine).start();
   const named = few.map((event) => ({ type: EVENTS[event] as ControlEventName }));
   const actor_ns = perEvent(few, () => {
     for (const event of named) actor.send(event);
@@ -116,10 +117,10 @@ function stepAll(table: ControlTable, events: readonly number[]): boolean {
 }
 
 /** The rival must do the same work: outputs and commands alike, on the days' events and on a walk through all of them. */
-function checkHandWritten(events: readonly number[]): void {
+function checkHandWritten(panel: Panel, events: readonly number[]): void {
   const walk = Array.from({ length: 2000 }, (_, i) => Math.floor(draw(1, 'bench', i) * EVENTS.length));
   for (const list of [events, walk]) {
-    const table = new ControlTable();
+    const table = new ControlTable(panel);
     const hand = new HandWritten();
     let state = table.initial().to;
     list.forEach((event, i) => {

@@ -10,6 +10,7 @@ type Lever = 'on' | 'off' | 'tripped';
 type FloatAt = 'down' | 'up' | 'lifted' | 'heldUp' | 'heldDown';
 type Timed = 'idle' | 'timing' | 'made';
 type Thermal = 'closed' | 'heating' | 'open';
+type Protector = Thermal | 'warming' | 'failed';
 
 class Breaker {
   lever: Lever = 'on';
@@ -18,13 +19,14 @@ class Breaker {
 
 class Float {
   at: FloatAt = 'down';
-  get made(): boolean {
-    return this.at === 'up' || this.at === 'lifted' || this.at === 'heldUp';
+  wire: 'sound' | 'open' | 'bridged' = 'sound';
+  get closes(): boolean {
+    return this.wire === 'bridged' || (this.wire === 'sound' && this.at !== 'down' && this.at !== 'heldDown');
   }
 }
 
 export class HandWritten {
-  supply = true;
+  supply: 'on' | 'low' | 'off' = 'on';
   readonly alarm = new Breaker();
   readonly comp = new Breaker();
   readonly pump = new Breaker();
@@ -32,6 +34,9 @@ export class HandWritten {
   readonly dose = new Float();
   readonly override = new Float();
   readonly high = new Float();
+  /** The lower one of two floats whose leads are swapped. */
+  swapped: Float | undefined;
+  terminalsWet = false;
   air: 'open' | 'closed' | 'stuckOpen' | 'stuckClosed' = 'open';
   lowAir: Timed = 'idle';
   highWater: Timed = 'idle';
@@ -44,14 +49,16 @@ export class HandWritten {
   dialler: 'idle' | 'timing' | 'waiting' = 'idle';
   selector: 'auto' | 'hand' | 'off' = 'auto';
   relay: 'sound' | 'open' | 'welded' = 'sound';
-  clock: 'keeping' | 'reserve' | 'lost' = 'keeping';
+  clock: 'keeping' | 'reserve' | 'lost' | 'dead' = 'keeping';
   demand = false;
+  motorLead: 'sound' | 'open' | 'shorted' = 'sound';
   winding = true;
   rotor = true;
   compressor = true;
-  cord = true;
+  plugged = true;
+  chafed = false;
   hot = false;
-  protector: Thermal = 'closed';
+  protector: Protector = 'closed';
   cutout: Thermal = 'closed';
 
   lamp = false;
@@ -66,7 +73,11 @@ export class HandWritten {
   private alarmLive = true;
   private controlLive = true;
   private alarmed = false;
-  private readonly handlers: readonly (() => void)[];
+  private outletLive = true;
+  private stopMade = false;
+  private doseMade = false;
+  private highMade = false;
+  private readonly handlers: readonly ((() => void) | undefined)[];
 
   constructor() {
     const handlers = this.written();
@@ -88,28 +99,38 @@ export class HandWritten {
 
   /** What the wires carry. */
   private read(): void {
-    this.alarmLive = this.supply && this.alarm.lever === 'on';
-    this.controlLive = this.supply && this.pump.lever === 'on';
+    const fed = this.supply !== 'off';
+    this.alarmLive = fed && this.alarm.lever === 'on';
+    this.controlLive = fed && this.pump.lever === 'on';
     const condition = this.lowAir === 'made' || this.highWater === 'made';
     this.alarmed = this.alarmLive && (condition || this.latched);
     this.lamp = this.alarmLive && this.bulb && (this.test || this.alarmed);
     this.buzzer = this.alarmLive && this.horn && (this.test || (this.alarmed && !this.silenced));
-    const auto = this.selector === 'auto' && this.stop.made && (this.override.made || this.demand);
+    this.stopMade = this.made(this.stop, undefined, this.dose);
+    this.doseMade = this.made(this.dose, this.stop, this.override);
+    this.highMade = this.terminalsWet || this.made(this.high, this.override, undefined);
+    const auto =
+      this.selector === 'auto' && this.stopMade && (this.made(this.override, this.dose, this.high) || this.demand);
     const coil = this.controlLive && (this.selector === 'hand' || auto);
     this.contact = (coil && this.relay !== 'open') || this.relay === 'welded';
-    const fed = this.controlLive && this.contact && this.protector !== 'open' && this.winding;
-    this.pumpRuns = fed && this.rotor;
-    this.pumpStalls = fed && !this.rotor;
-    const plugged = this.supply && this.comp.lever === 'on' && this.cord;
-    this.compressorRuns = plugged && this.compressor && this.cutout !== 'open';
+    const closed = this.protector !== 'open' && this.protector !== 'failed';
+    const driven = this.controlLive && this.contact && this.motorLead === 'sound' && closed && this.winding;
+    this.pumpRuns = driven && this.rotor;
+    this.pumpStalls = driven && !this.rotor;
+    this.outletLive = fed && this.comp.lever === 'on';
+    this.compressorRuns = this.outletLive && this.plugged && !this.chafed && this.compressor && this.cutout !== 'open';
   }
 
   /** One round of what moves by itself; true while anything did. */
   private settle(): boolean {
     let moved = false;
-    if (this.supply) {
+    const loadShorted = (b: Breaker) =>
+      b === this.comp
+        ? this.outletLive && this.plugged && this.chafed
+        : b === this.pump && this.controlLive && this.contact && this.motorLead === 'shorted';
+    if (this.supply !== 'off') {
       for (const b of [this.alarm, this.comp, this.pump]) {
-        if (b.shorted && b.lever === 'on') {
+        if (b.lever === 'on' && (b.shorted || loadShorted(b))) {
           b.lever = 'tripped';
           moved = true;
         }
@@ -123,7 +144,7 @@ export class HandWritten {
     }
     const closed = this.air === 'closed' || this.air === 'stuckClosed';
     const low = this.timed(this.lowAir, this.alarmLive && closed);
-    const high = this.timed(this.highWater, this.alarmLive && this.high.made);
+    const high = this.timed(this.highWater, this.alarmLive && this.highMade);
     if (low !== this.lowAir || high !== this.highWater) moved = true;
     this.lowAir = low;
     this.highWater = high;
@@ -136,17 +157,17 @@ export class HandWritten {
       this.dialler = this.alarmed ? 'timing' : 'idle';
       moved = true;
     }
-    if (this.clock !== 'lost' && this.controlLive !== (this.clock === 'keeping')) {
+    if (this.clock !== 'lost' && this.clock !== 'dead' && this.controlLive !== (this.clock === 'keeping')) {
       this.ask();
       this.clock = this.controlLive ? 'keeping' : 'reserve';
       moved = true;
     }
-    if (this.demand && !(this.controlLive && this.stop.made)) {
+    if (this.demand && !(this.controlLive && this.clock === 'keeping' && this.stopMade)) {
       this.ask();
       this.demand = false;
       moved = true;
     }
-    const protector = this.heated(this.protector, this.pumpStalls);
+    const protector = this.protects();
     const cutout = this.heated(this.cutout, this.compressorRuns && this.hot);
     if (protector !== this.protector || cutout !== this.cutout) moved = true;
     this.protector = protector;
@@ -164,6 +185,31 @@ export class HandWritten {
     if (state === 'open' || cause === (state === 'heating')) return state;
     this.ask();
     return cause ? 'heating' : 'closed';
+  }
+
+  private protects(): Protector {
+    const labours = this.pumpRuns && this.supply === 'low';
+    switch (this.protector) {
+      case 'closed':
+        if (!this.pumpStalls && !labours) return 'closed';
+        this.ask();
+        return this.pumpStalls ? 'heating' : 'warming';
+      case 'warming':
+        if (labours) return 'warming';
+        this.ask();
+        return 'closed';
+      case 'failed':
+        return 'failed';
+      default:
+        return this.heated(this.protector, this.pumpStalls);
+    }
+  }
+
+  /** A contact at the panel: its float's own, or that of the neighbour whose leads are on its terminals. */
+  private made(float: Float, below: Float | undefined, above: Float | undefined): boolean {
+    if (this.swapped === float && above) return above.closes;
+    if (this.swapped === below && below) return below.closes;
+    return float.closes;
   }
 
   private due(state: Timed): Timed {
@@ -188,12 +234,17 @@ export class HandWritten {
       [`${name}.freed`]: () => void (from('heldUp', 'heldDown') && (f.at = 'down')),
       [`${name}.lifted`]: () => void (from('down', 'up') && (f.at = 'lifted')),
       [`${name}.released`]: () => void (f.at === 'lifted' && (f.at = 'down')),
+      [`${name}.wireOpens`]: () => void (f.wire = 'open'),
+      [`${name}.wireBridged`]: () => void (f.wire = 'bridged'),
+      [`${name}.wireMended`]: () => void (f.wire = 'sound'),
+      ...(name === 'highWaterFloat' ? {} : { [`${name}.leadsSwapped`]: () => void (this.swapped ??= f) }),
     };
   }
 
   private breaker(name: BreakerName, b: Breaker) {
     return {
-      [`${name}.on`]: () => void (b.lever === 'off' && (b.lever = this.supply && b.shorted ? 'tripped' : 'on')),
+      [`${name}.on`]: () =>
+        void (b.lever === 'off' && (b.lever = this.supply !== 'off' && b.shorted ? 'tripped' : 'on')),
       [`${name}.off`]: () => void (b.lever = 'off'),
       [`${name}.trips`]: () => void (b.lever === 'on' && (b.lever = 'tripped')),
       [`${name}.shorts`]: () => void (b.shorted = true),
@@ -201,7 +252,7 @@ export class HandWritten {
     };
   }
 
-  private written(): Readonly<Record<ControlEventName, () => void>> {
+  private written(): Readonly<Partial<Record<ControlEventName, () => void>>> {
     return {
       ...this.float('stopFloat', this.stop),
       ...this.float('doseFloat', this.dose),
@@ -210,8 +261,12 @@ export class HandWritten {
       ...this.breaker('alarmBreaker', this.alarm),
       ...this.breaker('compressorBreaker', this.comp),
       ...this.breaker('pumpBreaker', this.pump),
-      'supply.fails': () => void (this.supply = false),
-      'supply.returns': () => void (this.supply = true),
+      'supply.fails': () => void (this.supply = 'off'),
+      'supply.sags': () => void (this.supply = 'low'),
+      'supply.returns': () => void (this.supply = 'on'),
+      'leads.righted': () => void (this.swapped = undefined),
+      'alarmTerminals.wetted': () => void (this.terminalsWet = true),
+      'alarmTerminals.dried': () => void (this.terminalsWet = false),
       'air.falls': () => void (this.air === 'open' && (this.air = 'closed')),
       'air.rises': () => void (this.air === 'closed' && (this.air = 'open')),
       'airContact.sticksOpen': () => void (this.air = 'stuckOpen'),
@@ -229,8 +284,8 @@ export class HandWritten {
       'silence.pressed': () => void (this.alarmed && (this.silenced = true)),
       'test.pressed': () => void (this.test = true),
       'test.released': () => void (this.test = false),
-      'bulb.dies': () => void (this.bulb = false),
-      'bulb.renewed': () => void (this.bulb = true),
+      'lamp.dies': () => void (this.bulb = false),
+      'lamp.renewed': () => void (this.bulb = true),
       'horn.dies': () => void (this.horn = false),
       'horn.renewed': () => void (this.horn = true),
       'dialler.due': () => this.dialled('timing'),
@@ -244,17 +299,18 @@ export class HandWritten {
       'relay.welds': () => void (this.relay = 'welded'),
       'relay.renewed': () => void (this.relay = 'sound'),
       'timer.start': () => {
-        const may = this.controlLive && this.clock === 'keeping' && this.dose.made && this.stop.made;
+        const may = this.controlLive && this.clock === 'keeping' && this.doseMade && this.stopMade;
         if (this.demand || !may) return;
         this.demand = true;
         this.ask();
       },
       'timer.reserveEnds': () => {
-        if (this.clock !== 'reserve') return;
-        this.clock = 'lost';
-        this.ask();
+        if (this.clock === 'reserve') this.stand('lost');
       },
-      'timer.set': () => void (this.clock === 'lost' && this.controlLive && (this.clock = 'keeping')),
+      'timer.loses': () => void (this.clock === 'keeping' && this.stand('lost')),
+      'timer.dies': () => void (this.clock !== 'dead' && this.stand('dead')),
+      'timer.renewed': () => void (this.clock === 'dead' && this.go()),
+      'timer.set': () => void (this.clock === 'lost' && this.controlLive && this.go()),
       'dose.ends': () => {
         if (this.demand) this.ask();
         this.demand = false;
@@ -263,17 +319,40 @@ export class HandWritten {
       'winding.renewed': () => void (this.winding = true),
       'rotor.seizes': () => void (this.rotor = false),
       'rotor.freed': () => void (this.rotor = true),
-      'protector.hot': () => void (this.protector === 'heating' && (this.protector = this.switched('open'))),
+      'motorLead.opens': () => void (this.motorLead = 'open'),
+      'motorLead.shorts': () => void (this.motorLead = 'shorted'),
+      'motorLead.mended': () => void (this.motorLead = 'sound'),
+      'protector.hot': () => {
+        if (this.protector === 'heating' || this.protector === 'warming') this.protector = this.switched('open');
+      },
+      'protector.fails': () => {
+        if (this.protector !== 'closed' && this.protector !== 'failed') this.ask();
+        this.protector = 'failed';
+      },
+      'protector.renewed': () => void (this.protector === 'failed' && (this.protector = 'closed')),
       'protector.cool': () => void (this.protector === 'open' && (this.protector = this.switched('closed'))),
       'compressor.stops': () => void (this.compressor = false),
       'compressor.mended': () => void (this.compressor = true),
-      'compressorCord.pulled': () => void (this.cord = false),
-      'compressorCord.plugged': () => void (this.cord = true),
+      'compressorCord.pulled': () => void (this.plugged = false),
+      'compressorCord.plugged': () => void (this.plugged = true),
+      'compressorCord.chafes': () => void (this.chafed = true),
+      'compressorCord.renewed': () => void (this.chafed = false),
       'housing.heats': () => void (this.hot = true),
       'housing.cools': () => void (this.hot = false),
       'cutout.hot': () => void (this.cutout === 'heating' && (this.cutout = this.switched('open'))),
       'cutout.cool': () => void (this.cutout === 'open' && (this.cutout = this.switched('closed'))),
-    } as Readonly<Record<ControlEventName, () => void>>;
+    };
+  }
+
+  /** The clock stands still: out of its reserve, or for good. */
+  private stand(clock: 'lost' | 'dead'): void {
+    this.commands += this.clock === 'keeping' ? 1 : 2;
+    this.clock = clock;
+  }
+
+  private go(): void {
+    this.ask();
+    this.clock = 'keeping';
   }
 
   /** A thermal switch turning: one delay ends, and opening starts another. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type CallFile, CallSession, isCleared, prepareCall, shippedCalls } from '../../src/calls/index.ts';
-import { PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
+import { faultsOf, PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
 import { ACTION_BY_ID, ACTIONS, LOADS, type LoadId } from '../../src/service/index.ts';
 
 const base = shippedCalls().find((c) => c.id === 'noon-sprinklers') as CallFile;
@@ -44,7 +44,7 @@ function readings(session: CallSession, id: string): string[] {
 }
 
 const onSite = (id: string) => ACTION_BY_ID.get(id)?.place !== 'phone' && !id.startsWith('ask-');
-const faults = [...PLACED_FAULTS.values()].filter((f) => f.family !== 'use');
+const faults = faultsOf(prepareCall(base).spec).filter((f) => f.family !== 'use');
 
 describe('every fault of the catalogue', () => {
   it('names actions that exist', () => {
@@ -94,7 +94,7 @@ describe('the alarm', () => {
     'timer-misset',
     'stuck-down:doseFloat',
     'stuck-up:stopFloat',
-    'lamp-dead',
+    'lamp-dead:lamp',
     'breaker-tripped:alarmBreaker',
   ];
 

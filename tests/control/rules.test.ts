@@ -1,14 +1,9 @@
 /** The rules of the panel, one sentence a test. The sentences are those of docs/model.md. */
 import { describe, expect, it } from 'vitest';
-import {
-  type Command,
-  type ControlEventName,
-  type ControlState,
-  ControlTable,
-  eventNumber,
-} from '../../src/control/index.ts';
+import { type Command, type ControlEventName, type ControlState, eventNumber } from '../../src/control/index.ts';
+import { tableOf } from './panels.ts';
 
-const table = new ControlTable();
+const table = tableOf('u1');
 
 interface Panel {
   readonly state: ControlState;
@@ -96,7 +91,7 @@ describe('alarm, latch and silence', () => {
   });
 
   it('a dead bulb stays dark over a true alarm, a dead horn mute', () => {
-    expect(out(lowAir.on('bulb.dies'))).toMatchObject({ lamp: false, buzzer: true, alarm: true });
+    expect(out(lowAir.on('lamp.dies'))).toMatchObject({ lamp: false, buzzer: true, alarm: true });
     expect(out(lowAir.on('horn.dies'))).toMatchObject({ lamp: true, buzzer: false });
   });
 
@@ -122,7 +117,7 @@ describe('dialler', () => {
 
   it('calls over a dead bulb', () => {
     expect(
-      sound.on('bulb.dies', 'air.falls', 'lowAir.due', 'dialler.due').commands.some((c) => c.kind === 'dial'),
+      sound.on('lamp.dies', 'air.falls', 'lowAir.due', 'dialler.due').commands.some((c) => c.kind === 'dial'),
     ).toBe(true);
   });
 });

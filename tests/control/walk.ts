@@ -2,21 +2,22 @@
 import {
   type ControlEventName,
   type ControlState,
-  ControlTable,
-  EVENTS,
+  type ControlTable,
   eventNumber,
 } from '../../src/control/index.ts';
 import type { PartState } from '../../src/control/parts.ts';
-import { draw } from '../../src/plant/index.ts';
+import { tableOf } from './panels.ts';
 
 /** A hand on the panel: sends events and keeps the commands they led to. */
 export class Bench {
-  private readonly table = new ControlTable();
-  state: ControlState = this.table.initial().to;
+  private readonly table: ControlTable;
+  state: ControlState;
   /** Commands since the start, as "arm lowAir", "disarm lowAir" or "dial". */
   readonly asked: string[] = [];
 
   constructor(...events: ControlEventName[]) {
+    this.table = tableOf('u1');
+    this.state = this.table.initial().to;
     this.send(...events);
   }
 
@@ -24,7 +25,7 @@ export class Bench {
     for (const event of events) {
       const edge = this.table.step(this.state, eventNumber(event));
       this.state = edge.to;
-      for (const c of edge.commands) this.asked.push(c.kind === 'dial' ? 'dial' : `${c.kind} ${c.delay}`);
+      for (const c of edge.commands) this.asked.push('delay' in c ? `${c.kind} ${c.delay}` : c.kind);
     }
     return this;
   }
@@ -46,11 +47,6 @@ export class Bench {
   in(region: string): string | undefined {
     return this.state.regions[region];
   }
-}
-
-/** The n-th event of a seeded walk. */
-export function eventOfWalk(seed: number, n: number): ControlEventName {
-  return EVENTS[Math.floor(draw(seed, 'walk', n) * EVENTS.length)] as ControlEventName;
 }
 
 /** A transition as it is written in a part. */

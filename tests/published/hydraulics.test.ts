@@ -17,6 +17,7 @@ import {
   pumpFlow,
   volumeAt,
 } from '../../src/plant/index.ts';
+import { floatsOfU1 } from '../unit/units.ts';
 
 const INCH = 0.0254;
 const FOOT = 0.3048;
@@ -236,8 +237,8 @@ describe('float and draw-down arithmetic', () => {
 
   /** Our own unit, from its data sheet (1 gal); alarm to inlet holds a third of a day of 500 gal (30 TAC 285.34(b)(2)). */
   it('of U1: 594 gal a metre, 511 gal from dose to alarm, 172 from alarm to inlet, 951 to the inlet', () => {
-    const { plant, panel } = u1;
-    const { doseFloat, highWaterFloat } = panel.floats;
+    const { plant } = u1;
+    const { doseFloat, highWaterFloat } = floatsOfU1();
     const gallons = (from_m: number, to_m: number) =>
       (volumeAt(plant.pump, plant.pump.floor_m + to_m) - volumeAt(plant.pump, plant.pump.floor_m + from_m)) / GALLON_m3;
     const inlet = plant.pump.inlet_m - plant.pump.floor_m;
@@ -251,7 +252,9 @@ describe('float and draw-down arithmetic', () => {
   /** Source: trade journal and MN sheet: a dose is at most 25 % of the design flow, 125 of 500 gal. */
   it('of U1: nine minutes dose 120 gal, under a quarter of the rated day; five doses 600 gal (0.5 %; observed 120.1)', () => {
     const line = dischargeLine(u1.plant.effluentPump, u1.plant.discharge);
-    const { run_min, starts_h } = u1.panel.timer;
+    const { dosing } = u1.panel;
+    if (dosing.kind !== 'night') throw new Error('U1 doses at night');
+    const { run_min, starts_h } = dosing;
     const dose = (pumpFlow(line, 2, line.cleanFilter) * 60 * run_min) / 1000;
     within(dose / GALLON_m3, 120, 0.005);
     expect(dose).toBeLessThanOrEqual(0.25 * u1.rated_m3d);

@@ -14,13 +14,23 @@ import {
   replay,
   resumeCall,
   shippedCalls,
+  shippedLibrary,
   Trace,
   viewOf,
 } from '../../src/calls/index.ts';
-import { FAULTS, PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
+import { faultFits, faultsOf, PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
 import { draw } from '../../src/plant/index.ts';
 import { known } from '../../src/scene/index.ts';
-import { ACTION_BY_ID, ACTIONS, type ActionDef, breachOf, type Fill, LOADS, say } from '../../src/service/index.ts';
+import {
+  ACTION_BY_ID,
+  ACTIONS,
+  type ActionDef,
+  breachOf,
+  type Fill,
+  fits,
+  LOADS,
+  say,
+} from '../../src/service/index.ts';
 import { gapsOf } from '../../src/words/speak.ts';
 import { coreTexts, speakAll } from './spoken.ts';
 
@@ -115,9 +125,9 @@ class Walker {
 function withFaults(call: CallFile, seed: number, many: number): CallFile {
   const day = call.start.slice(0, 8) + String(Number(call.start.slice(8, 10)) - 1).padStart(2, '0');
   const faults = Array.from({ length: many }, (_, i) => {
-    const entry = FAULTS[Math.floor(draw(seed, 'fault', i) * FAULTS.length)];
-    const part = entry?.parts?.[Math.floor(draw(seed, 'part', i) * entry.parts.length)];
-    return { fault: entry?.id ?? '', ...(part ? { part } : {}), onset: `${day}T${10 + i}:00` };
+    const all = faultsOf(prepareCall(call).spec);
+    const one = all[Math.floor(draw(seed, 'fault', i) * all.length)];
+    return { fault: one?.id ?? '', ...(one?.part ? { part: one.part } : {}), onset: `${day}T${10 + i}:00` };
   });
   return { ...call, seed, faults: faults.filter((f, i) => faults.findIndex((g) => g.fault === f.fault) === i) };
 }
@@ -164,7 +174,8 @@ function visit(fault?: PlacedFault): CallSession {
   const call = calls.find((c) => c.id === 'noon-sprinklers') as CallFile;
   const day = call.start.slice(0, 10);
   const faults = fault ? [{ fault: fault.id, ...(fault.part ? { part: fault.part } : {}), onset: `${day}T01:00` }] : [];
-  const session = new CallSession(prepareCall({ ...call, history_days: 1, faults }), 'practice');
+  const unit = unitOf(fault);
+  const session = new CallSession(prepareCall({ ...call, unit, history_days: 1, faults }), 'practice');
   for (const id of ['ask-danger', 'ask-hum', 'ask-smell', 'ask-drains', 'ask-lamp']) session.act({ id });
   session.act({ id: 'decide-visit', fill: { urgency: 'now', load: [] } });
   for (const load of LOADS) session.service.person.load.add(load);
@@ -174,11 +185,19 @@ function visit(fault?: PlacedFault): CallSession {
   return session;
 }
 
+/** The first shipped unit that can have a fault. */
+function unitOf(fault?: PlacedFault): string {
+  const fitting = [...shippedLibrary().units.values()].find((spec) => !fault || faultFits(fault, spec));
+  if (!fitting) throw new Error(`no unit can have ${fault?.key}`);
+  return fitting.id;
+}
+
 /** Does every action of some groups, each with its circuit locked out, and speaks what is noted. */
 function sweep(session: CallSession, groups: readonly ActionDef['group'][]): void {
   for (const action of ACTIONS) {
     if (!groups.includes(action.group) || action.place === 'phone' || action.form || action.id === 'leave-site')
       continue;
+    if (!fits(action, session.prepared.spec)) continue;
     if (/^(lock-out|unlock|close-lid|breaker|reset)/.test(action.id)) continue;
     const { lockOut } = action;
     if (lockOut) session.act({ id: `lock-out:${lockOut}` });
@@ -197,7 +216,12 @@ describe('every check is spoken whole', () => {
   });
 
   it('and every other action, on a sound unit', () => {
-    sweep(visit(), ['look', 'operate', 'mend', 'measure']);
+    const session = visit();
+    sweep(session, ['look', 'operate', 'mend', 'measure']);
+    const [one, other] = faultsOf(session.prepared.spec).map((f) => f.key);
+    session.act({ id: 'state-cause', fill: { cause: [one ?? '', other ?? ''], evidence: [] } });
+    speakAll(session.changes, spoken);
+    speakView(session);
   });
 });
 

@@ -13,6 +13,7 @@ import { en } from '../../src/words/en.ts';
 import { es } from '../../src/words/es.ts';
 import { gapsOf, speak } from '../../src/words/speak.ts';
 import { coreTexts, ENGLISH, messagesIn, SPANISH, speakAll, TOPICS } from './spoken.ts';
+import { u1 } from './units.ts';
 
 const texts: Readonly<Record<string, string>> = en;
 const spanish: Readonly<Record<string, string>> = es;
@@ -135,7 +136,7 @@ function literals(): Set<string> {
   return new Set(source.flatMap((text) => [...text.matchAll(LITERAL)].map((m) => m[1] ?? '')));
 }
 
-const form = stateCause([]);
+const form = stateCause([], u1());
 const catalogue = [
   ...[...ACTIONS, form].map((a) => a.label),
   ...[...ACTIONS, form].flatMap((a) => (a.form ?? []).map((f) => say(`field.${f.id}`))),

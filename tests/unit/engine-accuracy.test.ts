@@ -17,7 +17,7 @@ import {
   VOLUME,
 } from '../../src/plant/index.ts';
 import { Unit, type UnitSetup } from '../../src/unit/index.ts';
-import { DAY, HOUR, lived, NO_PUMP, u1 } from './units.ts';
+import { DAY, floatsOfU1, HOUR, lived, NO_PUMP, u1 } from './units.ts';
 
 const spec = u1();
 const { pump, riser, trash } = spec.plant;
@@ -74,7 +74,7 @@ function astray(setup: UnitSetup, days: number): readonly number[] {
   const tight = new Tight(unit.y);
   unit.advance(days * DAY);
   const { source } = setup;
-  const watched = unit.watches.filter((w) => w.quantity === 'pumpTank');
+  const watched = unit.switches.watches.filter((w) => w.quantity === 'pumpTank');
   const off: number[] = [];
   for (const { t, what } of unit.log) {
     while (tight.t < t) {
@@ -106,10 +106,10 @@ describe('a float turns where the water is at its height (0.02 mm; observed 0.00
 
 /** Closed form: an even load brings a volume; here it goes straight into the pump tank, past every chamber. Observed within 0.4 %. */
 describe('a pump tank fed straight, with no pump', () => {
-  const AT_STOP_m3 = spec.panel.floats.stopFloat.breaks_m * pump.area_m2;
+  const AT_STOP_m3 = floatsOfU1().stopFloat.breaks_m * pump.area_m2;
   const heights = [
-    ['override', pumpTank, spec.panel.floats.overrideFloat.makes_m],
-    ['alarm', pumpTank, spec.panel.floats.highWaterFloat.makes_m],
+    ['override', pumpTank, floatsOfU1().overrideFloat.makes_m],
+    ['alarm', pumpTank, floatsOfU1().highWaterFloat.makes_m],
     ['inlet', pumpTank, pump.inlet_m - pump.floor_m],
     ['clean-out', trashTank, spec.plant.cleanOut_m],
   ] as const;

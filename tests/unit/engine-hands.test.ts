@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { listSource, VOLUME } from '../../src/plant/index.ts';
 import { readout, Unit } from '../../src/unit/index.ts';
-import { first, HOUR, instants, setupOf, u1 } from './units.ts';
+import { first, floatsOfU1, HOUR, instants, setupOf, u1 } from './units.ts';
 
-const { floats } = u1().panel;
+const floats = floatsOfU1();
 const area_m2 = u1().plant.pump.area_m2;
 
 /** A unit whose pump tank stands at a height above its floor, under a steady inflow, with nothing worked out ahead. */

@@ -11,11 +11,11 @@ import {
   VOLUME,
 } from '../../src/plant/index.ts';
 import { EndlessSwitching, Unit } from '../../src/unit/index.ts';
-import { DAY, fault, first, HOUR, instants, lived, made, NO_PUMP, setupOf, u1 } from './units.ts';
+import { DAY, fault, first, floatsOfU1, HOUR, instants, lived, made, NO_PUMP, setupOf, u1 } from './units.ts';
 
 const spec = u1();
 const { pump, riser, trash, aeration } = spec.plant;
-const { floats } = spec.panel;
+const floats = floatsOfU1();
 const START = 5 * HOUR;
 const AT_STOP_m3 = floats.stopFloat.breaks_m * pump.area_m2;
 
@@ -277,7 +277,7 @@ describe('faults', () => {
     const hung = fault('hung', { control: { starts: ['overrideFloat.heldDown'], ends: ['overrideFloat.freed'] } });
     const unit = made(setupOf(listSource([], 500, 5e-4), [hung]), 5 * HOUR);
     unit.cutAt(5 * HOUR);
-    expect(unit.above[unit.watches.findIndex((w) => w.id === 'overrideFloat')]).toBe(true);
+    expect(unit.switches.above[unit.switches.watches.findIndex((w) => w.id === 'overrideFloat')]).toBe(true);
     expect(unit.control.outputs.pumpRuns).toBe(false);
     unit.mend('hung');
     expect(unit.control.regions.overrideFloat).toBe('up');

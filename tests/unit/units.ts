@@ -4,6 +4,7 @@ import type { DrawSource, HouseholdSpec } from '../../src/plant/index.ts';
 import { householdSource } from '../../src/plant/index.ts';
 import {
   digest,
+  floatHeights_m,
   type Snapshot,
   snapshot,
   Unit,
@@ -67,4 +68,15 @@ export function made(setup: UnitSetup, until: number): Unit {
   const unit = new Unit(setup);
   unit.advance(until);
   return unit;
+}
+
+/** Where the floats of U1 make and break. */
+export function floatsOfU1() {
+  const { panel } = u1();
+  return {
+    stopFloat: floatHeights_m(panel, 'stopFloat'),
+    doseFloat: floatHeights_m(panel, 'doseFloat'),
+    overrideFloat: floatHeights_m(panel, 'overrideFloat'),
+    highWaterFloat: floatHeights_m(panel, 'highWaterFloat'),
+  };
 }

@@ -1,9 +1,9 @@
 /** Under the panel's cover: what a meter finds, and the lamp. */
-import { type BreakerName, FLOATS, type FloatName, type OutputId } from '../../control/index.ts';
+import { type BreakerName, FLOATS, type FloatName, LAMPS, type OutputId } from '../../control/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, off, plain } from './shared.ts';
+import { actionsAt, good, hasFloat, off, plain } from './shared.ts';
 
 const at = actionsAt('panel');
 
@@ -16,7 +16,9 @@ function circuitOf(float: FloatName): BreakerName {
 }
 
 const MADE = {
+  redundantOffFloat: 'redundantOffMade',
   stopFloat: 'stopMade',
+  startStopFloat: 'startStopMade',
   doseFloat: 'doseMade',
   overrideFloat: 'overrideMade',
   highWaterFloat: 'highWaterMade',
@@ -48,7 +50,7 @@ function continuity(float: FloatName): ActionDef {
           : say('reading.open-circuit'),
       );
     },
-    { label: say('act.float-continuity', { float: name }), lockOut: circuitOf(float) },
+    { label: say('act.float-continuity', { float: name }), fits: hasFloat(float), lockOut: circuitOf(float) },
   );
 }
 
@@ -95,9 +97,13 @@ export const METER_ACTIONS: readonly ActionDef[] = [
     );
   }),
   ...FLOATS.map(continuity),
-  at('renew-lamp', 'mend', 10, (d) => d.note(say('note.mended'), say('reading.renew-lamp')), {
-    cost_usd: 14,
-    load: 'lamp',
-    lockOut: 'alarmBreaker',
-  }),
+  ...LAMPS.map((lamp) =>
+    at(`renew-lamp:${lamp}`, 'mend', 10, (d) => d.note(say('note.mended'), say('reading.renew-lamp')), {
+      label: say('act.renew-lamp', { lamp: say(`part.${lamp}`) }),
+      cost_usd: 14,
+      load: 'lamp',
+      lockOut: 'alarmBreaker',
+      fits: (spec) => (lamp === 'lamp') === (spec.panel.lamps === 'one'),
+    }),
+  ),
 ];

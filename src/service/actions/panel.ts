@@ -1,5 +1,6 @@
 /** At the panel: what can be read behind its window and worked by hand. */
 import { BREAKERS, type BreakerName } from '../../control/index.ts';
+import type { DosingSpec, UnitSpec } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { quantity, say } from '../message.ts';
 import { actionsAt, good, lampWords, leverFacts, leverOf, leverWords, off, plain, resetPanel } from './shared.ts';
@@ -73,6 +74,10 @@ function selectorTo(way: 'hand' | 'off' | 'auto'): ActionDef {
   );
 }
 
+function dosesBy(...kinds: readonly DosingSpec['kind'][]): (spec: UnitSpec) => boolean {
+  return (spec) => kinds.includes(spec.panel.dosing.kind);
+}
+
 export const PANEL_ACTIONS: readonly ActionDef[] = [
   at(
     'read-panel',
@@ -105,7 +110,7 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
         wrong ? off('remark.clock-wrong') : good('remark.clock-right'),
       );
     },
-    { handsOff: true, control: 'timer' },
+    { handsOff: true, control: 'timer', fits: dosesBy('night') },
   ),
   at(
     'read-counters',
@@ -172,7 +177,7 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
   selectorTo('hand'),
   selectorTo('off'),
   selectorTo('auto'),
-  at('advance-timer', 'operate', 1, advanceTimer, { control: 'timer', inner_s: 45 }),
+  at('advance-timer', 'operate', 1, advanceTimer, { control: 'timer', inner_s: 45, fits: dosesBy('night', 'timed') }),
   at(
     'set-timer',
     'operate',
@@ -183,7 +188,7 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
       d.learn({ clockAhead_s: 0 });
       d.note(say('note.set-timer'), say('reading.clock-set'));
     },
-    { control: 'timer' },
+    { control: 'timer', fits: dosesBy('night') },
   ),
 ];
 

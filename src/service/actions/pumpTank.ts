@@ -1,10 +1,11 @@
 /** At the open pump tank: level, floats, pump. */
 import { FLOATS, type FloatName } from '../../control/index.ts';
+import { floatsOf } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import type { FloatPosition, LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, off, plain } from './shared.ts';
+import { actionsAt, good, hasFloat, off, plain } from './shared.ts';
 
 const at = actionsAt('pump-tank');
 
@@ -28,15 +29,16 @@ function levelWords(d: Doing): ReturnType<typeof say> {
   const now = d.read();
   const { floats } = d.unit.spec.panel;
   const height = now.pumpTank_m;
-  const at = (f: FloatName) => floats[f].makes_m;
-  if (height >= at('highWaterFloat')) return say('word.over-high-water');
-  if (height >= at('overrideFloat')) return say('word.over-override');
-  return say(height >= at('doseFloat') ? 'word.between' : 'word.low');
+  const reaches = (f: FloatName) => height >= (floats[f]?.makes_m ?? Number.POSITIVE_INFINITY);
+  if (reaches('highWaterFloat')) return say('word.over-high-water');
+  if (reaches('overrideFloat')) return say('word.over-override');
+  return say(reaches('doseFloat') || reaches('startStopFloat') ? 'word.between' : 'word.low');
 }
 
 function lookIntoPumpTank(d: Doing): void {
   const now = d.read();
-  const positions = Object.fromEntries(FLOATS.map((f) => [`float.${f}`, floatPosition(d, f)])) as LiveFacts;
+  const floats = floatsOf(d.unit.spec.panel);
+  const positions = Object.fromEntries(floats.map((f) => [`float.${f}`, floatPosition(d, f)])) as LiveFacts;
   d.learn({ pumpTankLevel_m: now.flows.pump_m, pumpRuns: now.control.outputs.pumpRuns, ...positions });
   d.note(
     say('note.pump-tank'),
@@ -45,7 +47,7 @@ function lookIntoPumpTank(d: Doing): void {
       pump: say(now.control.outputs.pumpRuns ? 'word.pump-runs' : 'word.pump-still'),
     }),
   );
-  for (const float of FLOATS) {
+  for (const float of floats) {
     const position = floatPosition(d, float);
     if (position !== 'held-down' && position !== 'held-up') continue;
     d.note(say('note.float', { float: say(`float.${float}`) }), say(`reading.${position}`), off('remark.cord'));
@@ -86,6 +88,7 @@ function liftFloat(float: FloatName): ActionDef {
     },
     {
       label: say('act.lift-float', { float: name }),
+      fits: hasFloat(float),
       needs: { lid: 'pump' },
       control: controlOf(float),
       inner_s: 15,
@@ -95,7 +98,9 @@ function liftFloat(float: FloatName): ActionDef {
 
 function controlOf(float: FloatName): string {
   return {
+    redundantOffFloat: 'float-redundant-off',
     stopFloat: 'float-stop',
+    startStopFloat: 'float-start-stop',
     doseFloat: 'float-dose',
     overrideFloat: 'float-override',
     highWaterFloat: 'float-high-water',
@@ -115,6 +120,7 @@ function floatMends(float: FloatName): ActionDef[] {
       },
       {
         label: say(`act.${id}`, { float: name }),
+        fits: hasFloat(float),
         needs: { lid: 'pump' },
         lockOut: 'pumpBreaker',
         control: controlOf(float),

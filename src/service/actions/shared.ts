@@ -1,5 +1,6 @@
 /** What several places have in common: making definitions, words for lamp and levers, the reset, remarks. */
-import { BREAKERS, type BreakerName } from '../../control/index.ts';
+import { BREAKERS, type BreakerName, type FloatName } from '../../control/index.ts';
+import type { UnitSpec } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import type { Lever, LiveFacts } from '../facts.ts';
 import { type Message, say } from '../message.ts';
@@ -14,6 +15,11 @@ export function actionsAt(place: Place) {
     perform: (doing: Doing) => void,
     more: Partial<ActionDef> = {},
   ): ActionDef => ({ id, place, group, label: say(`act.${id}`), minutes, perform, ...more });
+}
+
+/** Whether a unit has a float. */
+export function hasFloat(float: FloatName): (spec: UnitSpec) => boolean {
+  return (spec) => spec.panel.floats[float] !== undefined;
 }
 
 /** Options of a form whose texts stand under one prefix. */

@@ -50,7 +50,7 @@ export const actions = {
   'act.winding-ohms': 'Ohms of the pump winding',
   'act.compressor-volts': 'Volts at the compressor',
   'act.float-continuity': 'Continuity: {float}',
-  'act.renew-lamp': 'Renew the lamp',
+  'act.renew-lamp': 'Renew the {lamp}',
   'act.listen-compressor': 'Listen at the housing',
   'act.feel-compressor': 'Feel the case',
   'act.follow-air-line': 'Follow the air line',

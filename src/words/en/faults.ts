@@ -10,7 +10,7 @@ export const faults = {
   'fault.surge-latch': 'Alarm latched by a surge',
   'fault.selector-left': 'Selector left in {part}',
   'fault.timer-misset': 'Timer clock wrong',
-  'fault.lamp-dead': 'Alarm lamp dead',
+  'fault.lamp-dead': '{^part} dead',
   'fault.stuck-up': '{^part} held up',
   'fault.stuck-down': '{^part} held down',
   'fault.winding-open': 'Pump winding open',

@@ -21,6 +21,8 @@ export const parts = {
   'control.timer': 'Timer',
   'control.float-stop': 'Stop float',
   'control.float-dose': 'Dose float',
+  'control.float-redundant-off': 'Redundant-off float',
+  'control.float-start-stop': 'Start/stop float',
   'control.float-override': 'Override float',
   'control.float-high-water': 'High-water float',
   'yard.float.stop': 'Stop',

@@ -51,7 +51,7 @@ export const actions: Record<keyof typeof en, string> = {
   'act.winding-ohms': 'Ohmios del devanado',
   'act.compressor-volts': 'Voltaje en el compresor',
   'act.float-continuity': 'Continuidad: {float}',
-  'act.renew-lamp': 'Cambiar la lámpara',
+  'act.renew-lamp': 'Cambiar la {lamp}',
   'act.listen-compressor': 'Escuchar en la caja',
   'act.feel-compressor': 'Tocar la carcasa',
   'act.follow-air-line': 'Seguir la línea de aire',

@@ -11,7 +11,7 @@ export const faults: Record<keyof typeof en, string> = {
   'fault.surge-latch': 'Alarma sellada por sobretensión',
   'fault.selector-left': 'Selector dejado en {part}',
   'fault.timer-misset': 'Reloj del temporizador mal puesto',
-  'fault.lamp-dead': 'Lámpara de alarma fundida',
+  'fault.lamp-dead': '{^part} fundida',
   'fault.stuck-up': '{^part} sujeto arriba',
   'fault.stuck-down': '{^part} sujeto abajo',
   'fault.winding-open': 'Devanado de la bomba abierto',

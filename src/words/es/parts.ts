@@ -22,6 +22,8 @@ export const parts: Record<keyof typeof en, string> = {
   'control.timer': 'Temporizador',
   'control.float-stop': 'Flotador de paro',
   'control.float-dose': 'Flotador de dosis',
+  'control.float-redundant-off': 'Flotador de respaldo',
+  'control.float-start-stop': 'Flotador de marcha',
   'control.float-override': 'Flotador de exceso',
   'control.float-high-water': 'Flotador de nivel alto',
   'yard.float.stop': 'Paro',

@@ -1,0 +1,3 @@
+import { productTests } from './product.ts';
+
+productTests('u2');

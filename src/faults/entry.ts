@@ -4,10 +4,10 @@
  */
 import type { FaultEffect } from '../unit/index.ts';
 
-export type FaultFamily = 'air' | 'power' | 'floats' | 'pump' | 'use';
+export type FaultFamily = 'air' | 'power' | 'floats' | 'pump' | 'disinfection' | 'use';
 
 /** Where in the works it sits: a part of the picture. */
-export type FaultPlace = 'panel' | 'compressor' | 'pump-tank' | 'disc-filter' | 'house';
+export type FaultPlace = 'panel' | 'compressor' | 'pump-tank' | 'disc-filter' | 'disinfection' | 'house';
 
 /** How soon somebody must come, by what it does to treatment and to the ground. */
 export type Urgency = 'now' | 'before-dosing' | 'next-visit';
@@ -31,8 +31,9 @@ export interface FaultEntry {
   /** The parts it can sit on where it is a fault of several (a float, a breaker, a position). */
   readonly parts?: readonly string[];
   readonly severity: number;
-  /** The patch; `{part}` in its control events stands for the part. */
-  readonly effect: Omit<FaultEffect, 'control'> & {
+  /** The patch; `{part}` in its control events and floats stands for the part. */
+  readonly effect: Omit<FaultEffect, 'control' | 'floats'> & {
+    readonly floats?: Readonly<Record<string, number>>;
     readonly control?: { readonly starts: readonly string[]; readonly ends: readonly string[] };
   };
   /** Checks whose reading shows the fault itself, not only its consequence. */

@@ -2,8 +2,10 @@
 import { type ControlEventName, controlTable, type FloatName } from '../control/index.ts';
 import { type FaultEffect, kindOf, type UnitSpec } from '../unit/index.ts';
 import { AIR_FAULTS } from './air.ts';
+import { DISINFECTION_FAULTS } from './disinfection.ts';
 import { type FaultEntry, faultKey } from './entry.ts';
 import { FLOAT_FAULTS } from './floats.ts';
+import { PANEL_FAULTS } from './panel.ts';
 import { POWER_FAULTS } from './power.ts';
 import { PUMP_FAULTS } from './pump.ts';
 import { USE_FAULTS } from './use.ts';
@@ -13,8 +15,10 @@ export type { FaultEntry, ProofId } from './entry.ts';
 export const FAULTS: readonly FaultEntry[] = [
   ...AIR_FAULTS,
   ...POWER_FAULTS,
+  ...PANEL_FAULTS,
   ...FLOAT_FAULTS,
   ...PUMP_FAULTS,
+  ...DISINFECTION_FAULTS,
   ...USE_FAULTS,
 ];
 
@@ -28,7 +32,10 @@ export interface PlacedFault extends Omit<FaultEntry, 'parts' | 'effect'> {
 function place(entry: FaultEntry, part?: string): PlacedFault {
   const fill = (id: string) => (part === undefined ? id : id.replace('{part}', part));
   const { parts: _, effect, ...rest } = entry;
-  const { control, ...others } = effect;
+  const { control, floats, ...patch } = effect;
+  const others = floats
+    ? { ...patch, floats: Object.fromEntries(Object.entries(floats).map(([f, shift]) => [fill(f), shift])) }
+    : patch;
   return {
     ...rest,
     key: faultKey(entry.id, part),
@@ -71,6 +78,7 @@ export function faultFits(fault: PlacedFault, spec: UnitSpec): boolean {
   const { control, floats } = fault.effect;
   const { events } = controlTable(kindOf(spec.panel)).panel;
   const answered = (control?.starts ?? []).every((event) => events.has(event));
+  if (fault.effect.clock_h !== undefined && spec.panel.dosing.kind !== 'night') return false;
   return answered && Object.keys(floats ?? {}).every((f) => spec.panel.floats[f as FloatName] !== undefined);
 }
 

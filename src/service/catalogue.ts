@@ -2,11 +2,14 @@
 import type { UnitSpec } from '../unit/index.ts';
 import type { ActionDef } from './action.ts';
 import { AIR_ACTIONS } from './actions/air.ts';
+import { FLOAT_WIRE_ACTIONS } from './actions/floatWires.ts';
 import { METER_ACTIONS } from './actions/meter.ts';
+import { OUTLET_ACTIONS, ULTRAVIOLET_ACTIONS } from './actions/outlet.ts';
 import { PANEL_ACTIONS } from './actions/panel.ts';
 import { PHONE_ACTIONS } from './actions/phone.ts';
 import { PUMP_TANK_ACTIONS } from './actions/pumpTank.ts';
 import { TANK_ACTIONS } from './actions/tanks.ts';
+import { WIRING_ACTIONS } from './actions/wiring.ts';
 import { YARD_ACTIONS } from './actions/yard.ts';
 
 export const ACTIONS: readonly ActionDef[] = [
@@ -14,9 +17,13 @@ export const ACTIONS: readonly ActionDef[] = [
   ...YARD_ACTIONS,
   ...PANEL_ACTIONS,
   ...METER_ACTIONS,
+  ...WIRING_ACTIONS,
   ...AIR_ACTIONS,
+  ...OUTLET_ACTIONS,
   ...TANK_ACTIONS,
+  ...ULTRAVIOLET_ACTIONS,
   ...PUMP_TANK_ACTIONS,
+  ...FLOAT_WIRE_ACTIONS,
 ];
 
 export const ACTION_BY_ID: ReadonlyMap<string, ActionDef> = new Map(ACTIONS.map((a) => [a.id, a]));

@@ -19,6 +19,7 @@ export const INSTRUMENTS = {
   current_A: { id: 'clamp', resolution: 0.1, scatter: 0.1, lowest: 0, highest: 100 },
   voltage_V: { id: 'volts', resolution: 0.1, scatter: 0.6, lowest: 0, highest: 600 },
   resistance_ohm: { id: 'ohms', resolution: 0.1, scatter: 0.05, lowest: 0, highest: 20_000 },
+  insulation_Mohm: { id: 'insulation', resolution: 0.1, scatter: 0.03, lowest: 0, highest: 1000 },
   drawDown_Ls: { id: 'drawDown', resolution: 0.01, scatter: 0.012, lowest: 0, highest: 3 },
 } as const satisfies Record<string, Instrument>;
 

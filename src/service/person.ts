@@ -31,6 +31,8 @@ export const LOADS = [
   'pump',
   'lamp',
   'breaker',
+  'panel-parts',
+  'ultraviolet-lamp',
   'filter-discs',
   'chlorine',
 ] as const;

@@ -6,32 +6,35 @@
  * A step that reaches past the instant asked for is held: the state stays at its start until time moves on to its
  * end. An action inside a held step discards it and steps exactly to the action's instant, just as a replay does.
  */
-import { type ControlEventName, type ControlState, type ControlTable, DELAYS, type DelayId } from '../control/index.ts';
 import {
-  type AirPoint,
-  conditionFilterLoss,
+  type ControlEventName,
+  type ControlState,
+  type ControlTable,
+  DELAYS,
+  type DelayId,
+  type FloatName,
+} from '../control/index.ts';
+import {
   type DrawSource,
   type Drive,
   emptyStep,
   interpolate,
   makeStepper,
   makeWorks,
-  operatingPoint,
-  SOUND,
   STATE_SIZE,
   type Step,
-  standingPressure,
-  staticHead,
   tolerances,
   type Works,
 } from '../plant/index.ts';
+import { Driver } from './driver.ts';
 import {
-  conditionAt,
   type FaultState,
+  floatShift,
   isGrowing,
   isPresent,
   nextFaultInstant,
   switchInstants,
+  switchShift_kPa,
   type UnitFault,
 } from './fault.ts';
 import type { Happening } from './happening.ts';
@@ -39,7 +42,7 @@ import { PanelState } from './panel.ts';
 import type { Registers } from './registers.ts';
 import { fillAtRest } from './rest.ts';
 import type { Snapshot } from './snapshot.ts';
-import type { UnitSpec } from './spec.ts';
+import { floatHeights_m, type UnitSpec } from './spec.ts';
 import { Switches } from './switches.ts';
 
 export interface UnitSetup {
@@ -81,10 +84,8 @@ export class Unit {
   private held: Step | undefined;
   private spare: Step = emptyStep(STATE_SIZE);
   private readonly stepper = makeStepper(STATE_SIZE, RULES);
-  private readonly drive: Drive;
-  private growing = false;
+  private readonly driver: Driver;
   private slopeKnown = false;
-  private readonly air: AirPoint = { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 };
   private readonly pastEvents: number[] = [];
 
   constructor(setup: UnitSetup) {
@@ -99,15 +100,7 @@ export class Unit {
     }));
     this.panel = new PanelState(setup.spec.panel, this.faults);
     this.switches = new Switches(setup.spec, this.faults, (t, y) => this.airPressure(t, y), STATE_SIZE);
-    this.drive = {
-      inflow_m3s: 0,
-      inflowDemand_gs: 0,
-      pumpRuns: false,
-      compressorRuns: true,
-      condition: { ...SOUND },
-      filterLoss: setup.spec.plant.discharge.filterLoss_m_per_Ls2,
-      temperature_C: setup.temperature_C,
-    };
+    this.driver = new Driver(this, this.panel.registers);
     fillAtRest(setup.spec, this.y);
     this.refresh();
     for (const f of this.faults) if (f.switches[0] === 0) this.faultTurns(f);
@@ -212,21 +205,27 @@ export class Unit {
 
   /** Line pressure at the air switch, kPa, at an instant and state. */
   airPressure(t: number, y: Float64Array): number {
-    if (this.drive.compressorRuns) {
-      const { condition } = this.driveAt(t);
-      return operatingPoint(this.spec.plant.air, condition, this.works.diffuserDepth(y), this.air).pressure_kPa;
-    }
-    const { airStopped_kPa, airStopped_s } = this.registers;
-    return standingPressure(this.spec.plant.air, this.driveAt(t).condition, airStopped_kPa, t - airStopped_s);
+    return this.driver.airPressure(t, y);
   }
 
   /** What drives the works at an instant (growing faults move it between events). */
   driveAt(t: number): Drive {
-    if (this.growing) {
-      conditionAt(this.faults, t, this.drive.condition);
-      this.drive.filterLoss = conditionFilterLoss(this.works, this.drive.condition);
-    }
-    return this.drive;
+    return this.driver.at(t);
+  }
+
+  /** Height at which a float makes now, m above the pump tank's floor, with what faults shift it by. */
+  floatMakes_m(float: FloatName): number {
+    return floatHeights_m(this.spec.panel, float).makes_m + floatShift(this.faults, float, this.t);
+  }
+
+  /** Falling pressure at which the air switch turns now, kPa. */
+  airSwitchFalls_kPa(): number {
+    return this.spec.panel.airSwitch.falls_kPa + switchShift_kPa(this.faults, this.t);
+  }
+
+  /** Whether a fault with this key is there now: for what only an eye or a hand can tell. */
+  has(key: string): boolean {
+    return this.faults.some((f) => f.fault.id === key && isPresent(f, this.t));
   }
 
   /** Takes over a snapshot's state (see snapshot.ts, which checks that it fits). */
@@ -250,7 +249,7 @@ export class Unit {
 
   private derivative = (t: number, y: Float64Array, dy: Float64Array): void => {
     this.derivatives += 1;
-    this.works.derivative(this.driveAt(t), y, dy);
+    this.works.derivative(this.driver.at(t), y, dy);
   };
 
   /** One step from here, cut at `limit`, at the next known instant, or where a threshold is crossed. */
@@ -261,7 +260,7 @@ export class Unit {
     out.y0.set(this.y);
     if (!this.slopeKnown) this.derivative(this.t, this.y, out.f0);
     this.slopeKnown = true;
-    const largest = this.drive.pumpRuns ? LARGEST_WHILE_PUMPING_s : RULES.largest;
+    const largest = this.driver.drive.pumpRuns ? LARGEST_WHILE_PUMPING_s : RULES.largest;
     this.stepper.step(this.derivative, out, Math.min(this.h, largest), end);
     if (this.switches.cut(out)) this.derivative(out.t1, out.y1, out.f1);
     return out;
@@ -332,29 +331,13 @@ export class Unit {
   private deliver(name: ControlEventName): void {
     const ran = this.control.outputs.compressorRuns;
     this.panel.deliver(name, this.t);
-    if (ran && !this.control.outputs.compressorRuns) this.stopAir();
-  }
-
-  /** The line's pressure when the compressor stops: what the closing diffusers leave in it. */
-  private stopAir(): void {
-    const running = this.airPressure(this.t, this.y);
-    const shut = staticHead(this.works.diffuserDepth(this.y)) + this.spec.plant.air.cracking_kPa;
-    this.registers.airStopped_s = this.t;
-    this.registers.airStopped_kPa = Math.min(running, shut);
-    this.drive.compressorRuns = false;
+    if (ran && !this.control.outputs.compressorRuns) this.driver.stopAir(this.t, this.y);
   }
 
   /** Brings what drives the works in line with control, draws and faults; a step worked out before that is void. */
   private refresh(): void {
-    const { drive } = this;
     this.held = undefined;
-    drive.inflow_m3s = this.source.flowAt(this.t);
-    drive.inflowDemand_gs = drive.inflow_m3s * this.source.demand_gm3;
-    drive.pumpRuns = this.control.outputs.pumpRuns;
-    drive.compressorRuns = this.control.outputs.compressorRuns;
-    conditionAt(this.faults, this.t, drive.condition);
-    drive.filterLoss = conditionFilterLoss(this.works, drive.condition);
-    this.growing = this.faults.some((f) => isGrowing(f, this.t));
+    this.driver.refresh(this.t, this.control);
     this.slopeKnown = false;
   }
 

@@ -54,7 +54,7 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     'look',
     1,
     (d) => {
-      const hot = condition(d).intakeLoss_kPa_per_Lmin2 > HOT_INTAKE;
+      const hot = condition(d).intakeLoss_kPa_per_Lmin2 > HOT_INTAKE || d.unit.control.regions.housing === 'hot';
       d.note(
         say('note.case'),
         say(!runs(d) ? 'reading.case-cold' : hot ? 'reading.case-hot' : 'reading.case-warm'),

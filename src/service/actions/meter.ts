@@ -64,6 +64,29 @@ export const METER_ACTIONS: readonly ActionDef[] = [
       plain('remark.rated-amps', { a: quantity('current_A', rated, 0.1) }),
     );
   }),
+  at(
+    'amps-in-hand',
+    'measure',
+    3,
+    (d) => {
+      const { selector } = d.unit.control.regions;
+      d.unit.send('selector.hand');
+      d.wait(10);
+      const amps = d.measure(INSTRUMENTS.current_A, pumpCurrent(d));
+      d.unit.send(`selector.${selector as 'hand' | 'off' | 'auto'}`);
+      const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
+      const values = { a: quantity('current_A', rated, 0.1) };
+      d.note(
+        say('note.amps-in-hand'),
+        say('reading.amps', { a: quantity('current_A', amps, 0.1) }),
+        amps > 2 * rated ? off('remark.rotor-stands', values) : plain('remark.rated-amps', values),
+      );
+    },
+    {
+      inner_s: 10,
+      hindered: (person) => (person.locks.has('pumpBreaker') ? say('why.locked') : undefined),
+    },
+  ),
   at('pump-volts', 'measure', 3, (d) => {
     const { controlLive, contact } = d.unit.control.outputs;
     const volts = d.measure(INSTRUMENTS.voltage_V, controlLive && contact ? NOMINAL_V : 0);
@@ -74,7 +97,8 @@ export const METER_ACTIONS: readonly ActionDef[] = [
     'measure',
     4,
     (d) => {
-      const sound = d.unit.control.regions.winding === 'sound';
+      const { winding, protector } = d.unit.control.regions;
+      const sound = winding === 'sound' && protector !== 'open' && protector !== 'failed';
       d.note(
         say('note.winding'),
         sound

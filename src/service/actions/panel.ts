@@ -100,6 +100,10 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
     'look',
     1,
     (d) => {
+      if (d.unit.registers.clockStopped_s >= 0) {
+        d.note(say('note.timer'), say('reading.clock-stands'), off('remark.clock-wrong'));
+        return;
+      }
       const ahead = d.unit.clockAhead();
       d.learn({ clockAhead_s: ahead });
       const panel = (((d.read().t + ahead) % 86_400) + 86_400) % 86_400;
@@ -183,7 +187,6 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
     'operate',
     2,
     (d) => {
-      d.unit.mend('timer-misset');
       d.unit.setClock(0);
       d.learn({ clockAhead_s: 0 });
       d.note(say('note.set-timer'), say('reading.clock-set'));

@@ -1,6 +1,6 @@
 /** At the open pump tank: level, floats, pump. */
 import { FLOATS, type FloatName } from '../../control/index.ts';
-import { floatsOf } from '../../unit/index.ts';
+import { floatHeights_m, floatsOf } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import type { FloatPosition, LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
@@ -8,6 +8,9 @@ import { quantity, say } from '../message.ts';
 import { actionsAt, good, hasFloat, off, plain } from './shared.ts';
 
 const at = actionsAt('pump-tank');
+
+/** A float that hangs this far under water that should have lifted it stands out to the eye, m. */
+const CLEARLY_m = 0.08;
 
 /** Where a float is to the eye. */
 export function floatPosition(d: Doing, float: FloatName): FloatPosition {
@@ -49,8 +52,16 @@ function lookIntoPumpTank(d: Doing): void {
   );
   for (const float of floats) {
     const position = floatPosition(d, float);
-    if (position !== 'held-down' && position !== 'held-up') continue;
-    d.note(say('note.float', { float: say(`float.${float}`) }), say(`reading.${position}`), off('remark.cord'));
+    const name = say('note.float', { float: say(`float.${float}`) });
+    if (position === 'held-down' || position === 'held-up')
+      d.note(name, say(`reading.${position}`), off('remark.cord'));
+    const { makes_m } = floatHeights_m(d.unit.spec.panel, float);
+    if (position === 'hanging' && now.pumpTank_m > makes_m + CLEARLY_m) {
+      d.note(name, say('reading.hangs-under-water'), off('remark.heavy-float'));
+    }
+    if (d.unit.has(`float-on-scum:${float}`)) {
+      d.note(name, say('reading.rides-on-scum'), off('remark.scum-raft'));
+    }
   }
 }
 
@@ -85,6 +96,9 @@ function liftFloat(float: FloatName): ActionDef {
           : say('reading.lifted', { pump: say(pumpRuns ? 'word.pump-runs' : 'word.pump-still'), alarm: say(alarm) }),
         held ? off('remark.cord') : undefined,
       );
+      if (d.unit.has(`float-flooded:${float}`)) {
+        d.note(say('note.float', { float: name }), say('reading.heavy'), off('remark.heavy-float'));
+      }
     },
     {
       label: say('act.lift-float', { float: name }),

@@ -1,0 +1,89 @@
+/** What drives the works of a running unit: draws, pump, compressor and the faults of the plant, and the line's pressure. */
+import type { ControlState } from '../control/index.ts';
+import {
+  type AirPoint,
+  conditionFilterLoss,
+  type DrawSource,
+  type Drive,
+  operatingPoint,
+  SOUND,
+  standingPressure,
+  staticHead,
+  type Works,
+} from '../plant/index.ts';
+import { conditionAt, type FaultState, isGrowing } from './fault.ts';
+import type { Registers } from './registers.ts';
+import type { UnitSpec } from './spec.ts';
+
+export class Driver {
+  readonly drive: Drive;
+  private readonly spec: UnitSpec;
+  private readonly works: Works;
+  private readonly source: DrawSource;
+  private readonly faults: readonly FaultState[];
+  private readonly registers: Registers;
+  private growing = false;
+  private readonly air: AirPoint = { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 };
+
+  constructor(
+    unit: { spec: UnitSpec; works: Works; source: DrawSource; faults: readonly FaultState[]; temperature_C: number },
+    registers: Registers,
+  ) {
+    this.spec = unit.spec;
+    this.works = unit.works;
+    this.source = unit.source;
+    this.faults = unit.faults;
+    this.registers = registers;
+    this.drive = {
+      inflow_m3s: 0,
+      inflowDemand_gs: 0,
+      pumpRuns: false,
+      compressorRuns: true,
+      condition: { ...SOUND },
+      filterLoss: unit.spec.plant.discharge.filterLoss_m_per_Ls2,
+      temperature_C: unit.temperature_C,
+    };
+  }
+
+  /** In line with control, draws and faults at an instant. */
+  refresh(t: number, control: ControlState): void {
+    const { drive } = this;
+    drive.inflow_m3s = this.source.flowAt(t);
+    drive.inflowDemand_gs = drive.inflow_m3s * this.source.demand_gm3;
+    drive.pumpRuns = control.outputs.pumpRuns;
+    drive.compressorRuns = control.outputs.compressorRuns;
+    this.condition(t);
+    this.growing = this.faults.some((f) => isGrowing(f, t));
+  }
+
+  /** At an instant between events: growing faults move it. */
+  at(t: number): Drive {
+    if (this.growing) this.condition(t);
+    return this.drive;
+  }
+
+  /** Line pressure at the air switch, kPa, at an instant and state. */
+  airPressure(t: number, y: Float64Array): number {
+    const { condition } = this.at(t);
+    const { air } = this.spec.plant;
+    if (this.drive.compressorRuns) {
+      return operatingPoint(air, condition, this.works.diffuserDepth(y), this.air).pressure_kPa;
+    }
+    const { airStopped_kPa, airStopped_s } = this.registers;
+    return standingPressure(air, condition, airStopped_kPa, t - airStopped_s);
+  }
+
+  /** Notes the line's pressure when the compressor stops: what the closing diffusers leave in it. */
+  stopAir(t: number, y: Float64Array): void {
+    const running = this.airPressure(t, y);
+    const shut = staticHead(this.works.diffuserDepth(y)) + this.spec.plant.air.cracking_kPa;
+    this.registers.airStopped_s = t;
+    this.registers.airStopped_kPa = Math.min(running, shut);
+    this.drive.compressorRuns = false;
+  }
+
+  private condition(t: number): void {
+    conditionAt(this.faults, t, this.drive.condition);
+    this.drive.filterLoss = conditionFilterLoss(this.works, this.drive.condition);
+  }
+}

@@ -118,7 +118,7 @@ function stepAll(table: ControlTable, events: readonly number[]): boolean {
 
 /** The rival must do the same work: outputs and commands alike, on the days' events and on a walk through all of them. */
 function checkHandWritten(panel: Panel, events: readonly number[]): void {
-  const walk = Array.from({ length: 2000 }, (_, i) => Math.floor(draw(1, 'bench', i) * EVENTS.length));
+  const walk = Array.from({ length: 20_000 }, (_, i) => Math.floor(draw(1, 'bench', i) * EVENTS.length));
   for (const list of [events, walk]) {
     const table = new ControlTable(panel);
     const hand = new HandWritten();

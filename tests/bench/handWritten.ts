@@ -229,8 +229,8 @@ export class HandWritten {
     return {
       [`${name}.rises`]: () => void (f.at === 'down' && (f.at = 'up')),
       [`${name}.falls`]: () => void (f.at === 'up' && (f.at = 'down')),
-      [`${name}.heldUp`]: () => void (from('down', 'up', 'lifted') && (f.at = 'heldUp')),
-      [`${name}.heldDown`]: () => void (from('down', 'up', 'lifted') && (f.at = 'heldDown')),
+      [`${name}.heldUp`]: () => void (f.at = 'heldUp'),
+      [`${name}.heldDown`]: () => void (f.at = 'heldDown'),
       [`${name}.freed`]: () => void (from('heldUp', 'heldDown') && (f.at = 'down')),
       [`${name}.lifted`]: () => void (from('down', 'up') && (f.at = 'lifted')),
       [`${name}.released`]: () => void (f.at === 'lifted' && (f.at = 'down')),

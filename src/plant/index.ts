@@ -1,5 +1,6 @@
 /** What water, air and oxygen do: the public face of `plant`. */
 export * from './air.ts';
+export * from './asm1.ts';
 export * from './basin.ts';
 export * from './household.ts';
 export * from './hydraulics.ts';
@@ -10,4 +11,5 @@ export * from './oxygen.ts';
 export * from './random.ts';
 export * from './spec.ts';
 export * from './standardLoading.ts';
+export * from './takacs.ts';
 export * from './works.ts';

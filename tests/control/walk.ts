@@ -1,10 +1,5 @@
-/** Steps through the control for tests: by name, at random, and in XState's own microsteps. */
-import {
-  type ControlEventName,
-  type ControlState,
-  type ControlTable,
-  eventNumber,
-} from '../../src/control/index.ts';
+/** Steps through the control for tests: by name, at random, and as they are written. */
+import { type ControlEventName, type ControlState, type ControlTable, eventNumber } from '../../src/control/index.ts';
 import type { PartState } from '../../src/control/parts.ts';
 import { tableOf } from './panels.ts';
 

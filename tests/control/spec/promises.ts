@@ -1,0 +1,5 @@
+/** All promises, in the order of the table. */
+import { ALARM_PROMISES } from './alarm-promises.ts';
+import type { Promised } from './vocabulary.ts';
+
+export const PROMISES: readonly Promised[] = [...ALARM_PROMISES];

@@ -2,6 +2,7 @@
 export * from './air.ts';
 export * from './asm1.ts';
 export * from './basin.ts';
+export * from './chlorine.ts';
 export * from './household.ts';
 export * from './hydraulics.ts';
 export * from './layout.ts';

@@ -11,16 +11,20 @@ export interface AlarmKind {
 
 const region = alarmWords.createStateConfig;
 
+/** A freed switch opens for an instant before air or water takes it: its delay starts anew. */
 const lowAir = region({
   initial: 'open',
   states: {
     open: { always: { guard: 'the air switch is closed', target: 'waiting' } },
     waiting: {
       meta: { says: 'low air waits a minute before it counts', runs: ['lowAir'] } satisfies Says,
-      on: { 'low-air delay ends': 'stands' },
+      on: { 'low-air delay ends': 'stands', 'air switch freed': { guard: 'the air switch is caught', target: 'open' } },
       always: { guard: 'the air switch is open', target: 'open' },
     },
-    stands: { always: { guard: 'the air switch is open', target: 'open' } },
+    stands: {
+      on: { 'air switch freed': { guard: 'the air switch is caught', target: 'open' } },
+      always: { guard: 'the air switch is open', target: 'open' },
+    },
   },
 });
 
@@ -30,10 +34,16 @@ const highWater = region({
     open: { always: { guard: 'the high-water switch is closed', target: 'waiting' } },
     waiting: {
       meta: { says: 'high water waits five seconds', runs: ['highWater'] } satisfies Says,
-      on: { 'high-water delay ends': 'stands' },
+      on: {
+        'high-water delay ends': 'stands',
+        'alarm float freed': { guard: 'the alarm float is caught', target: 'open' },
+      },
       always: { guard: 'the high-water switch is open', target: 'open' },
     },
-    stands: { always: { guard: 'the high-water switch is open', target: 'open' } },
+    stands: {
+      on: { 'alarm float freed': { guard: 'the alarm float is caught', target: 'open' } },
+      always: { guard: 'the high-water switch is open', target: 'open' },
+    },
   },
 });
 

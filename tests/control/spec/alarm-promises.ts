@@ -50,6 +50,9 @@ const TWO_LAMPS: Does = {
   'air lamp renewed': ['airLamp.renewed'],
   'water lamp dies': ['waterLamp.dies'],
   'water lamp renewed': ['waterLamp.renewed'],
+};
+
+const ULTRAVIOLET: Does = {
   'lamp-out delay ends': ['lampOut.due'],
   'ultraviolet lamp dies': ['ultraviolet.fails'],
   'ultraviolet lamp renewed': ['ultraviolet.renewed'],
@@ -62,6 +65,10 @@ const CONDITIONS: Does = {
   'high-water delay ends': ['highWater.due'],
   'water makes the alarm float': ['highWaterFloat.rises'],
   'water leaves the alarm float': ['highWaterFloat.falls'],
+  'silence pressed': ['silence.pressed'],
+};
+
+const SWITCH_FAULTS: Does = {
   'air switch sticks open': ['airContact.sticksOpen'],
   'air switch sticks closed': ['airContact.sticksClosed'],
   'air switch freed': ['airContact.freed'],
@@ -77,7 +84,6 @@ const CONDITIONS: Does = {
   'a surge strikes': ['latch.surge'],
   'buzzer dies': ['horn.dies'],
   'buzzer renewed': ['horn.renewed'],
-  'silence pressed': ['silence.pressed'],
 };
 
 const TEST: Does = { 'test pressed': ['test.pressed'], 'test released': ['test.released'] };
@@ -167,8 +173,8 @@ function promised(
 function alarmPromises(unit: Unit): Promised[] {
   const kind = ALARM_KINDS[unit];
   const machine = alarmMachine(`alarm circuit of ${unit}`, kind);
-  const own = kind.lamps === 'one' ? ONE_LAMP : TWO_LAMPS;
-  const ring = { ...CONDITIONS, ...WATER[unit], ...own };
+  const own = kind.lamps === 'one' ? ONE_LAMP : { ...TWO_LAMPS, ...ULTRAVIOLET };
+  const ring = { ...CONDITIONS, ...SWITCH_FAULTS, ...WATER[unit], ...own };
   const delays: readonly DelayId[] = ['lowAir', 'highWater', ...(kind.lamps === 'two' ? (['lampOut'] as const) : [])];
   return [
     promised('alarm and silence', unit, machine, { ...ring, ...TEST }, delays),
@@ -178,7 +184,11 @@ function alarmPromises(unit: Unit): Promised[] {
     ]),
     promised('dialler', unit, machine, { ...ring, ...TEST, ...DIAL, ...HANDLE }, [...delays, 'dial', 'dialAgain']),
     ...(kind.lamps === 'two'
-      ? [promised('two lamps', unit, machine, { ...ring, ...TEST, ...COMPRESSOR }, delays, ['ultraviolet lamp out'])]
+      ? [
+          promised('two lamps', unit, machine, { ...CONDITIONS, ...WATER.u3, ...ULTRAVIOLET, ...COMPRESSOR }, delays, [
+            'ultraviolet lamp out',
+          ]),
+        ]
       : []),
   ];
 }

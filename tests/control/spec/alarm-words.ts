@@ -58,6 +58,8 @@ export const alarmWords = setup({
   guards: {
     'the air switch is closed': airShut,
     'the air switch is open': not(airShut),
+    'the air switch is caught': or([at('air switch', 'stuck open'), at('air switch', 'stuck closed')]),
+    'the alarm float is caught': or([at('alarm float', 'caught up'), at('alarm float', 'caught down')]),
     'the high-water switch is closed': waterShut,
     'the high-water switch is open': not(waterShut),
     'the ultraviolet lamp is dark': not(lampShines),

@@ -6,7 +6,8 @@ import {
   DELAYS,
   eventNumber,
 } from '../../../src/control/index.ts';
-import { type Edge, edgeKey, planOf, type Wanted } from './paths.ts';
+import { type Edge, edgeKey, planOf } from './paths.ts';
+import type { Wanted } from './remembered.ts';
 import type { Promised, Sight } from './vocabulary.ts';
 
 /** One row of the table a run prints. */
@@ -36,12 +37,16 @@ const DUE: ReadonlyMap<ControlEventName, string[]> = new Map(
   ]),
 );
 
-/** A panel on the bench: what it asks for is kept as an engine would keep it. */
+const FOLLOWS: Readonly<Partial<Record<ControlEventName, string>>> = { 'airContact.freed': 'air' };
+
+/** A panel on the bench, with water and air in their places: what it asks for is kept as an engine would keep it. */
 class Bench {
   private readonly table: ControlTable;
   private state: ControlState;
   readonly running = new Set<string>();
   private clock = true;
+  /** Where water and air have each switch, whether or not it follows. */
+  private readonly stands = new Map<string, ControlEventName>();
   calls = 0;
   readonly problems: string[] = [];
 
@@ -55,11 +60,20 @@ class Bench {
   do(events: readonly ControlEventName[]): void {
     this.calls = 0;
     for (const event of events) {
-      for (const id of DUE.get(event) ?? []) this.running.delete(id);
-      const { to, commands } = this.table.step(this.state, eventNumber(event));
-      this.state = to;
-      this.obey(commands);
+      this.send(event);
+      const [part, what] = event.split('.');
+      if (what === 'rises' || what === 'falls') this.stands.set(part ?? '', event);
+      // A freed or released part follows the water or the air again.
+      const again = what === 'freed' || what === 'released' ? this.stands.get(FOLLOWS[event] ?? part ?? '') : undefined;
+      if (again) this.send(again);
     }
+  }
+
+  private send(event: ControlEventName): void {
+    for (const id of DUE.get(event) ?? []) this.running.delete(id);
+    const { to, commands } = this.table.step(this.state, eventNumber(event));
+    this.state = to;
+    this.obey(commands);
   }
 
   sees(sight: Sight): boolean {
@@ -103,7 +117,7 @@ export function walk(promised: Promised, fault: string, table: ControlTable): { 
       const edge = path[done++] as Edge;
       bench.do(promised.does[edge.event] ?? []);
       problems = differences(promised, bench, edge.to, edge.calls);
-      taken.add(edgeKey(edge.from, edge.event));
+      taken.add(edgeKey(edge));
       met.add(edge.to.key);
     }
     steps += done;

@@ -1,4 +1,5 @@
 /** What water, air and oxygen do: the public face of `plant`. */
+export * from './accumulation.ts';
 export * from './air.ts';
 export * from './asm1.ts';
 export * from './basin.ts';
@@ -10,6 +11,7 @@ export * from './num.ts';
 export * from './ode.ts';
 export * from './oxygen.ts';
 export * from './random.ts';
+export * from './settleability.ts';
 export * from './spec.ts';
 export * from './standardLoading.ts';
 export * from './takacs.ts';

@@ -8,7 +8,11 @@ import { type Row, told, walk } from './spec/walk.ts';
 
 const rows: Row[] = [];
 
-describe.each(PROMISES.map((p) => [`${p.name} of ${p.unit}`, p] as const))('%s', (_, promised) => {
+describe.each(
+  PROMISES.filter((p) => !process.env.SPEC || p.name.includes(process.env.SPEC)).map(
+    (p) => [`${p.name} of ${p.unit}`, p] as const,
+  ),
+)('%s', (_, promised) => {
   it.each([SOUND, ...Object.keys(promised.faults)])('%s', (fault) => {
     const { row, failures } = walk(promised, fault, tableOf(promised.unit));
     rows.push(row);

@@ -1,0 +1,59 @@
+/** The words of the control tap: power, selector, timer and floats, for each way of dosing. */
+import { and, not, or, setup, stateIn } from 'xstate';
+import { type FloatEvent, type Ladder, made } from './floats.ts';
+import type { Says } from './vocabulary.ts';
+
+export type DosingEvent =
+  | FloatEvent
+  | `selector to ${'Hand' | 'Off' | 'Auto'}`
+  | `power ${'fails' | 'sags' | 'returns'}`
+  | `pump breaker ${'trips' | 'pushed off' | 'pushed on'}`
+  | `pump circuit ${'shorted' | 'cleared'}`
+  | 'a start hour comes'
+  | 'a start by hand'
+  | 'the dose minutes end'
+  | `${'half the rest passes' | 'the rest ends'}`
+  | 'the reserve ends'
+  | `timer ${'loses its time' | 'set' | 'dies' | 'renewed'}`;
+
+const at = (region: string, ...states: string[]) => or(states.map((state) => stateIn({ [region]: state })));
+
+const never = () => false;
+const tapLive = and([at('pump breaker', 'on'), not(at('power supply', 'out'))]);
+const timerGoes = at('timer', 'goes');
+const dosing = at('dose', 'dosing');
+
+/** Dosing of a tank with these floats. What a float is not there for is never made. */
+export function dosingWords(ladder: Ladder) {
+  const has = (float: Ladder[number]) => (ladder.includes(float) ? made(ladder, float) : never);
+  const stopMade = has('stop');
+  const doseReady = and([has('dose'), stopMade]);
+  const inAuto = ladder.includes('start/stop')
+    ? made(ladder, 'start/stop')
+    : and([stopMade, ladder.includes('redundant-off') ? dosing : or([dosing, has('override')])]);
+  const asked = and([
+    tapLive,
+    ladder.includes('redundant-off') ? made(ladder, 'redundant-off') : () => true,
+    or([at('selector', 'Hand'), and([at('selector', 'Auto'), inAuto])]),
+  ]);
+  return setup({
+    types: { context: {} as Record<string, never>, events: {} as { type: DosingEvent }, meta: {} as Says },
+    guards: {
+      'power is there': not(at('power supply', 'out')),
+      'shorted, and power is there': and([at('pump wire', 'shorted'), not(at('power supply', 'out'))]),
+      'the pump circuit is shorted': at('pump wire', 'shorted'),
+      'the tap is live': tapLive,
+      'the tap is dead': not(tapLive),
+      'the clock goes and the dose float is made': and([tapLive, timerGoes, doseReady]),
+      'the dose float is made': doseReady,
+      'the override float is made and a dose can start': and([has('override'), doseReady]),
+      'the stop float is caught': at('stop float', 'caught up', 'caught down'),
+      'the stop float breaks': not(stopMade),
+      'the timer does not go': not(timerGoes),
+      'the timer goes': and([tapLive, timerGoes]),
+      'the pump is asked for': asked,
+      'the pump is not asked for': not(asked),
+    },
+  });
+}
+export type DosingWords = ReturnType<typeof dosingWords>;

@@ -1,5 +1,6 @@
 /** What a technician does to be sure of a unit once everything broken is mended, and what a sound unit then shows. */
-import { floatsOf, kindOf, type Unit } from '../../src/unit/index.ts';
+import { SOUND } from '../../src/plant/index.ts';
+import { floatHeights_m, floatsOf, kindOf, type Unit } from '../../src/unit/index.ts';
 import { lampRules } from '../control/invariants.ts';
 
 const HOUR = 3600;
@@ -53,5 +54,16 @@ export function unhealthy(unit: Unit): string[] {
   if (outputs.ultravioletLit !== kindOf(unit.spec.panel).ultraviolet)
     found.push('healed, and the ultraviolet lamp is out');
   if (lampRules(kindOf(unit.spec.panel)).some(({ lamp }) => outputs[lamp])) found.push('healed, and a lamp is lit');
+  const { condition } = unit.driveAt(unit.t);
+  for (const key of Object.keys(SOUND) as (keyof typeof SOUND)[]) {
+    if (condition[key] !== SOUND[key]) found.push(`healed, and the works have ${key} ${condition[key]}`);
+  }
+  for (const float of floatsOf(unit.spec.panel)) {
+    const { makes_m } = floatHeights_m(unit.spec.panel, float);
+    if (unit.floatMakes_m(float) !== makes_m) found.push(`healed, and the ${float} hangs elsewhere`);
+  }
+  if (unit.airSwitchFalls_kPa() !== unit.spec.panel.airSwitch.falls_kPa)
+    found.push('healed, and the air switch drifted');
+  if (Math.abs(unit.clockAhead()) > 1e-6) found.push('healed, and the clock is wrong');
   return found;
 }

@@ -56,4 +56,6 @@ export const about = {
   'part.waterLamp': 'water lamp',
   'part.off': 'Off',
   'part.hand': 'Hand',
+  'part.sticksOpen': 'open',
+  'part.sticksClosed': 'closed',
 };

@@ -59,4 +59,6 @@ export const about: Record<keyof typeof en, string> = {
   'part.waterLamp': 'lámpara de agua',
   'part.off': 'Fuera',
   'part.hand': 'Manual',
+  'part.sticksOpen': 'abierto',
+  'part.sticksClosed': 'cerrado',
 };

@@ -8,7 +8,11 @@ export type Lever = 'on' | 'off' | 'tripped';
 export type FloatPosition = 'hanging' | 'up' | 'held-down' | 'held-up' | 'lifted';
 
 export interface FactValues extends LeverFacts, FloatFacts, ContactFacts {
+  /** Any lamp of the panel. */
   lamp: 'lit' | 'dark';
+  /** The two lamps of a panel that tells air from water. */
+  airLamp: 'lit' | 'dark';
+  waterLamp: 'lit' | 'dark';
   buzzer: boolean;
   testHeld: boolean;
   selector: 'hand' | 'off' | 'auto';
@@ -16,6 +20,10 @@ export interface FactValues extends LeverFacts, FloatFacts, ContactFacts {
   clockAhead_s: number;
   counters: { readonly pumpHours: number; readonly pumpCycles: number };
   compressorRuns: boolean;
+  /** The outlet of the compressor: whether its plug is in, and whether the outlet itself has tripped. */
+  outletPlugged: boolean;
+  outletTripped: boolean;
+  ultravioletLit: boolean;
   rattle: boolean;
   /** Load of the compressor as its hum tells it, 0 open line to 1 dead-headed. */
   compressorLoad: number;

@@ -5,5 +5,5 @@ export { RECORD_LINES } from './actions/yard.ts';
 export { ACTION_BY_ID, ACTIONS, actionOn, fits } from './catalogue.ts';
 export * from './facts.ts';
 export * from './message.ts';
-export { perceive } from './perceive.ts';
+export { outletSeen, perceive } from './perceive.ts';
 export * from './person.ts';

@@ -3,14 +3,22 @@ import type { Readout, Unit } from '../unit/index.ts';
 import type { LiveFacts } from './facts.ts';
 import type { Person } from './person.ts';
 
-/** From anywhere in the yard: lamp, buzzer, spray, sewage at the clean-out. Near by: the compressor, an open tank. */
+/**
+ * From anywhere in the yard: lamps, buzzer, spray (not what drips under the lawn), sewage at the clean-out. Near by: the
+ * compressor, an open tank, and what was once looked at there.
+ */
 export function perceive(person: Person, unit: Unit, now: Readout): LiveFacts {
   const out = now.control.outputs;
   const atPanel = person.onSite || person.seesLamp;
   return {
-    ...(atPanel ? { lamp: out.lamp ? 'lit' : 'dark', buzzer: out.buzzer } : {}),
-    ...(person.onSite ? { headPressure_kPa: now.headPressure_kPa, relief_Ls: now.flows.relieved * 1000 } : {}),
-    ...(person.onSite && person.place === 'compressor' ? compressorHeard(unit, now) : {}),
+    ...(atPanel ? { ...lampsSeen(unit, now), buzzer: out.buzzer } : {}),
+    ...(person.onSite ? { relief_Ls: now.flows.relieved * 1000 } : {}),
+    ...(person.onSite && unit.spec.plant.discharge.kind === 'spray' ? { headPressure_kPa: now.headPressure_kPa } : {}),
+    ...(near(person, 'compressor') ? compressorHeard(unit, now) : {}),
+    ...(near(person, 'compressor') && lookedAt(person, 'note.outlet') ? outletFacts(now) : {}),
+    ...(near(person, 'disinfection') && person.lids.has('riser') && lookedAt(person, 'note.ultraviolet')
+      ? { ultravioletLit: out.ultravioletLit }
+      : {}),
     ...(person.lids.has('aeration') && near(person, 'aeration') ? aerationSeen(now) : {}),
     ...(person.lids.has('pump') && near(person, 'pump-tank')
       ? { pumpTankLevel_m: now.flows.pump_m, pumpRuns: out.pumpRuns }
@@ -21,6 +29,30 @@ export function perceive(person: Person, unit: Unit, now: Readout): LiveFacts {
 
 function near(person: Person, place: Person['place']): boolean {
   return person.onSite && person.place === place;
+}
+
+/** What is not in plain view shows on from there once somebody looked at it and wrote it down. */
+function lookedAt(person: Person, note: string): boolean {
+  return person.notebook.some((n) => n.what.id === note);
+}
+
+/** The lamps of the panel, one or two. */
+function lampsSeen(unit: Unit, now: Readout): LiveFacts {
+  const { lamp, airLamp, waterLamp } = now.control.outputs;
+  const seen = (lit: boolean) => (lit ? 'lit' : 'dark');
+  if (unit.spec.panel.lamps === 'one') return { lamp: seen(lamp) };
+  return { lamp: seen(lamp), airLamp: seen(airLamp), waterLamp: seen(waterLamp) };
+}
+
+/** The compressor's outlet as one looks at it: whether the plug is in it, and whether it has tripped. */
+export function outletSeen(now: Readout): { readonly plugged: boolean; readonly tripped: boolean } {
+  const { compressorCord, gfci } = now.control.regions;
+  return { plugged: compressorCord === 'plugged' || compressorCord === 'chafed', tripped: gfci === 'tripped' };
+}
+
+function outletFacts(now: Readout): LiveFacts {
+  const { plugged, tripped } = outletSeen(now);
+  return { outletPlugged: plugged, outletTripped: tripped };
 }
 
 /** The hum tells load by its pitch; a torn diaphragm rattles. */

@@ -15,7 +15,7 @@ const LEAKING_Mohm = 0.1;
 const LEAST_Mohm = 1;
 
 function mend(id: string, minutes: number, more: Partial<ActionDef>): ActionDef {
-  return at(id, 'mend', minutes, (d) => d.note(say('note.mended'), say(`reading.${id}`)), more);
+  return at(id, 'mend', minutes, (d) => d.note(say('note.mended'), say(`reading.${id.split(':')[0]}`)), more);
 }
 
 function mains(d: Doing): number {

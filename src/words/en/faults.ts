@@ -73,7 +73,7 @@ export const faults = {
   'fault.sensing-tube-wet': 'Water in the sensing tube',
   'fault.splice-corroded': '{^part}: splice corroded',
   'fault.terminal-loose': 'Pump lead loose',
-  'fault.tethers-tangled': 'Tethers tangled',
+  'fault.tethers-tangled': 'Tethers tangled: {part}',
   'fault.timer-dead': 'Timer dead',
   'fault.timer-lost-clock': 'Timer lost the time',
   'fault.uv-lamp-out': 'Ultraviolet lamp out',

@@ -74,7 +74,7 @@ export const faults: Record<keyof typeof en, string> = {
   'fault.sensing-tube-wet': 'Agua en el tubo sensor',
   'fault.splice-corroded': '{^part}: empalme corroído',
   'fault.terminal-loose': 'Cable de la bomba flojo',
-  'fault.tethers-tangled': 'Cables enredados',
+  'fault.tethers-tangled': 'Cables enredados: {part}',
   'fault.timer-dead': 'Temporizador muerto',
   'fault.timer-lost-clock': 'El temporizador perdió la hora',
   'fault.uv-lamp-out': 'Lámpara ultravioleta apagada',

@@ -5,7 +5,6 @@ import { call } from './en/call.ts';
 import { debrief } from './en/debrief.ts';
 import { desk } from './en/desk.ts';
 import { faults } from './en/faults.ts';
-import { flags } from './en/flags.ts';
 import { forms } from './en/forms.ts';
 import { happenings } from './en/happenings.ts';
 import { notes } from './en/notes.ts';
@@ -13,10 +12,9 @@ import { parts } from './en/parts.ts';
 import { readings } from './en/readings.ts';
 import { remarks } from './en/remarks.ts';
 import { units } from './en/units.ts';
-import { verdict } from './en/verdict.ts';
 import { why } from './en/why.ts';
 
-/** All texts, in English. A text's gaps are described in `speak.ts`. */
+/** The texts of a call, in English. A text's gaps are described in `speak.ts`. */
 export const en = {
   ...units,
   ...parts,
@@ -32,7 +30,5 @@ export const en = {
   ...forms,
   ...why,
   ...breach,
-  ...flags,
-  ...verdict,
   ...happenings,
 };

@@ -6,7 +6,6 @@ import { call } from './es/call.ts';
 import { debrief } from './es/debrief.ts';
 import { desk } from './es/desk.ts';
 import { faults } from './es/faults.ts';
-import { flags } from './es/flags.ts';
 import { forms } from './es/forms.ts';
 import { happenings } from './es/happenings.ts';
 import { notes } from './es/notes.ts';
@@ -14,10 +13,9 @@ import { parts } from './es/parts.ts';
 import { readings } from './es/readings.ts';
 import { remarks } from './es/remarks.ts';
 import { units } from './es/units.ts';
-import { verdict } from './es/verdict.ts';
 import { why } from './es/why.ts';
 
-/** All texts, in Spanish; a missing one does not compile. */
+/** The texts of a call, in Spanish; a missing one does not compile. */
 export const es: Record<keyof typeof en, string> = {
   ...units,
   ...parts,
@@ -33,7 +31,5 @@ export const es: Record<keyof typeof en, string> = {
   ...forms,
   ...why,
   ...breach,
-  ...flags,
-  ...verdict,
   ...happenings,
 };

@@ -36,6 +36,6 @@ export const forms = {
   'told.keep-lids-shut': 'Lids stay shut and fastened',
   'told.silence-each-time': 'Silence the buzzer, each time it sounds',
   'told.open-and-look': 'Next time, open a lid and look',
-  'load.panel-parts': 'Panel parts',
+  'load.panel-parts': 'Panel parts and air switch',
   'load.ultraviolet-lamp': 'Ultraviolet lamp',
 };

@@ -77,7 +77,7 @@ export const notes = {
   'note.report-supply': 'Utility',
   'note.splice': 'Splice, {float}',
   'note.splices': 'Splices and cord',
-  'note.supply-volts': 'Volts at the main',
+  'note.supply-volts': 'Volts, supply',
   'note.tether': 'Alarm float makes at',
   'note.ultraviolet': 'Ultraviolet lamp',
 };

@@ -37,6 +37,6 @@ export const forms: Record<keyof typeof en, string> = {
   'told.keep-lids-shut': 'Las tapas, cerradas y sujetas',
   'told.silence-each-time': 'Silenciar el zumbador cada vez que suene',
   'told.open-and-look': 'La próxima vez, abrir una tapa y mirar',
-  'load.panel-parts': 'Piezas del tablero',
+  'load.panel-parts': 'Piezas del tablero y presostato',
   'load.ultraviolet-lamp': 'Lámpara ultravioleta',
 };

@@ -76,9 +76,9 @@ export const notes: Record<keyof typeof en, string> = {
   'note.pump-cord': 'Cordón de la bomba',
   'note.relay': 'Relé de la bomba',
   'note.report-supply': 'Compañía eléctrica',
-  'note.splice': '{^float}',
+  'note.splice': 'Empalme, {float}',
   'note.splices': 'Empalmes y cordón',
-  'note.supply-volts': 'Voltaje de entrada',
-  'note.tether': 'Alarma cierra a',
+  'note.supply-volts': 'Voltaje de red',
+  'note.tether': 'Flotador de alarma cierra a',
   'note.ultraviolet': 'Lámpara ultravioleta',
 };

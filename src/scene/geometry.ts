@@ -1,6 +1,6 @@
 /** The property's true heights for the picture. */
-import { floatHeights_m, type UnitSpec } from '../unit/index.ts';
-import type { FloatId, FloatScene, GeometryScene, PanelScene } from './types.ts';
+import { type DosingSpec, floatHeights_m, type UnitSpec } from '../unit/index.ts';
+import type { FieldScene, FloatId, FloatScene, GaugeScene, GeometryScene, LampId, TimerScene } from './types.ts';
 
 export function geometryOf(spec: UnitSpec): GeometryScene {
   const { plant } = spec;
@@ -25,15 +25,55 @@ export function geometryOf(spec: UnitSpec): GeometryScene {
   };
 }
 
-/** The dial of a night timer that shows a panel time (s); null on a panel without one. */
-export function nightTimer(spec: UnitSpec, panel_s: number): PanelScene['timer'] {
+/**
+ * The timer of a panel, null where it has none. A night timer's dial is known once its clock was read (`panel_s`, s); one
+ * of many doses has its two numbers on its front, so whoever saw the panel (`seen`) knows them.
+ */
+export function timerOf(spec: UnitSpec, panel_s: number | null, seen: boolean): TimerScene | null {
   const { dosing } = spec.panel;
-  if (dosing.kind !== 'night') return null;
+  switch (dosing.kind) {
+    case 'demand':
+      return null;
+    case 'timed':
+      return { kind: 'timed', dial: seen ? { every_min: dosing.every_min, run_min: dosing.run_min } : null };
+    case 'night':
+      return { kind: 'night', dial: panel_s === null ? null : nightDial(dosing, panel_s) };
+  }
+}
+
+function nightDial(dosing: DosingSpec & { kind: 'night' }, panel_s: number) {
   return {
     clock_s: ((panel_s % 86_400) + 86_400) % 86_400,
     starts_s: dosing.starts_h.map((h) => h * 3600),
     run_min: dosing.run_min,
   };
+}
+
+/** The lamps of a panel from left to right: the picture's name, the control's. */
+export function lampNames(spec: UnitSpec): readonly (readonly [LampId, 'lamp' | 'airLamp' | 'waterLamp'])[] {
+  return spec.panel.lamps === 'one'
+    ? [['lamp', 'lamp']]
+    : [
+        ['air', 'airLamp'],
+        ['water', 'waterLamp'],
+      ];
+}
+
+/** The air switch's gauge with its label, showing a pressure. */
+export function gaugeOf(spec: UnitSpec, kPa: number | null): GaugeScene {
+  const { label, airSwitch } = spec.panel;
+  return { kPa, low_kPa: label.pressureLow_kPa, high_kPa: label.pressureHigh_kPa, falls_kPa: airSwitch.falls_kPa };
+}
+
+/** The field as it is drawn in the plans. */
+export function fieldOf(spec: UnitSpec): Pick<FieldScene, 'kind' | 'designPressure_kPa' | 'heads' | 'throw_m'> {
+  const { kind, designPressure_kPa, nozzles, throw_m } = spec.plant.discharge;
+  return { kind, designPressure_kPa, heads: kind === 'spray' ? nozzles : 0, throw_m };
+}
+
+/** Share of its design flow that a field gets at a pressure (kPa), 1 at the most: orifices pass by the root of it. */
+export function flowShare(spec: UnitSpec, headPressure_kPa: number): number {
+  return Math.min(1, Math.sqrt(Math.max(0, headPressure_kPa) / spec.plant.discharge.designPressure_kPa));
 }
 
 /** Floats bottom to top: the control's name, the picture's. */

@@ -7,14 +7,15 @@ import { BREAKERS } from '../control/index.ts';
 import type { Facts, FactValues, LidId, LiveFacts, Message, Person } from '../service/index.ts';
 import { say } from '../service/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
-import { floatHeights, floatNames, geometryOf, nightTimer } from './geometry.ts';
+import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
 import { daylight, inkOf } from './light.ts';
-import { ORDINARY } from './ordinary.ts';
+import { disinfected, ORDINARY } from './ordinary.ts';
 import type {
   BreakerId,
   ChamberId,
   ChamberScene,
   CompressorScene,
+  FieldScene,
   FloatScene,
   Ink,
   NoteScene,
@@ -72,14 +73,13 @@ export function known(know: Knowledge): Scene {
     },
     panel: panel(know),
     compressor: compressor(know),
-    discFilter: { ink: inkFor(know, ['filterFlow']), open: person.filterOpen, flowShare: best(know, 'filterFlow') },
-    field: {
-      ink: inkFor(know, ['headPressure_kPa']),
-      headPressure_kPa: best(know, 'headPressure_kPa'),
-      heads: spec.plant.discharge.nozzles,
-      throw_m: spec.plant.discharge.throw_m,
-      wet: null,
+    ultraviolet: {
+      ink: inkFor(know, ['ultravioletLit']),
+      present: spec.panel.ultraviolet,
+      lit: best(know, 'ultravioletLit'),
     },
+    discFilter: { ink: inkFor(know, ['filterFlow']), open: person.filterOpen, flowShare: best(know, 'filterFlow') },
+    field: field(know),
     flows: {
       sewer_Ls: null,
       trashOut_Ls: null,
@@ -92,9 +92,21 @@ export function known(know: Knowledge): Scene {
   };
 }
 
+/** Nobody sees a drip field work: only a gauge tells. */
+function field(know: Knowledge): FieldScene {
+  const headPressure_kPa = best(know, 'headPressure_kPa');
+  return {
+    ...fieldOf(know.spec),
+    ink: inkFor(know, ['headPressure_kPa']),
+    headPressure_kPa,
+    wet: headPressure_kPa === null ? null : flowShare(know.spec, headPressure_kPa),
+  };
+}
+
 function chambers(know: Knowledge): Record<ChamberId, ChamberScene> {
   const hours = best(know, 'hoursWithoutOxygen') ?? 0;
   const oxygen_mgL = best(know, 'oxygen_mgL') ?? 4;
+  const { riser, stored } = disinfected(know.spec);
   const liquor: WaterLook = { ...ORDINARY.mixedLiquor, oxygen_mgL, hoursWithoutOxygen: hours };
   return {
     'trash-tank': chamber(know, 'trash-tank', 'trash', 'trashLevel_m', ORDINARY.trash),
@@ -103,8 +115,8 @@ function chambers(know: Knowledge): Record<ChamberId, ChamberScene> {
       bubbles_Lmin: best(know, 'bubbles_Lmin'),
     },
     clarifier: chamber(know, 'clarifier', 'aeration', 'aerationLevel_m', ORDINARY.clarified),
-    disinfection: chamber(know, 'disinfection', 'riser', 'riserLevel_m', ORDINARY.disinfected),
-    'pump-tank': chamber(know, 'pump-tank', 'pump', 'pumpTankLevel_m', ORDINARY.pumpTank),
+    disinfection: chamber(know, 'disinfection', 'riser', 'riserLevel_m', riser),
+    'pump-tank': chamber(know, 'pump-tank', 'pump', 'pumpTankLevel_m', stored),
   };
 }
 
@@ -141,12 +153,14 @@ function floats(know: Knowledge): FloatScene[] {
 }
 
 function panel(know: Knowledge): PanelScene {
+  const { spec } = know;
   const ahead = best(know, 'clockAhead_s');
+  const panel_s = ahead === null ? null : know.around.secondOfDay + ahead;
   return {
     ink: inkFor(know, ['lamp', 'selector', 'lever.alarmBreaker']),
     door: know.person.onSite ? 'open' : null,
-    lamp: best(know, 'lamp'),
-    lampInk: inkFor(know, ['lamp']),
+    alarm: spec.panel.alarm,
+    lamps: lampNames(spec).map(([id, name]) => ({ id, ink: inkFor(know, [name]), state: best(know, name) })),
     buzzer: best(know, 'buzzer'),
     testHeld: false,
     breakers: BREAKERS.map((b) => ({
@@ -156,9 +170,9 @@ function panel(know: Knowledge): PanelScene {
       locked: know.person.locks.has(b),
     })),
     selector: best(know, 'selector'),
-    timer: ahead === null ? null : nightTimer(know.spec, know.around.secondOfDay + ahead),
+    timer: timerOf(spec, panel_s, best(know, 'selector') !== null),
     counters: best(know, 'counters'),
-    airGauge_kPa: best(know, 'airPressure_kPa'),
+    gauge: gaugeOf(spec, best(know, 'airPressure_kPa')),
   };
 }
 
@@ -167,6 +181,12 @@ function compressor(know: Knowledge): CompressorScene {
     ink: inkFor(know, ['compressorRuns', 'airPressure_kPa', 'leak', 'intakeDirt']),
     housing: know.person.housingOpen ? 'open' : 'closed',
     running: best(know, 'compressorRuns'),
+    outlet: {
+      ink: inkFor(know, ['outletPlugged', 'outletTripped']),
+      gfci: know.spec.panel.gfci,
+      plugged: best(know, 'outletPlugged'),
+      tripped: best(know, 'outletTripped'),
+    },
     load: best(know, 'compressorLoad'),
     rattle: best(know, 'rattle') === true,
     flow_Lmin: best(know, 'bubbles_Lmin'),

@@ -3,7 +3,7 @@
  * nothing else. Two makers fill it: `xray` (a unit, everything open) and `known` (what the person on the call knows).
  *
  * Elevations are metres from finished grade, up positive. Depths and thicknesses are metres. Shares run 0 to 1.
- * `null` always means "not known": the yard draws pencil there.
+ * `null` means "not known" unless it says otherwise: the yard draws pencil there.
  */
 import type { Message } from '../service/message.ts';
 import { PLACES, type Place } from '../service/person.ts';
@@ -13,6 +13,7 @@ export type PartId = Exclude<Place, 'phone'>;
 export const PART_IDS: readonly PartId[] = PLACES.filter((place) => place !== 'phone');
 
 export type FloatId = 'redundant-off' | 'stop' | 'start-stop' | 'dose' | 'override' | 'high-water';
+export type LampId = 'lamp' | 'air' | 'water';
 export type BreakerId = 'alarm' | 'compressor' | 'pump';
 export type ChamberId = 'trash-tank' | 'aeration' | 'clarifier' | 'disinfection' | 'pump-tank';
 
@@ -81,25 +82,62 @@ export interface BreakerScene {
   readonly locked: boolean;
 }
 
+export interface LampScene {
+  /** `lamp` stands for every alarm; `air` and `water` are the two of a panel that tells them apart. */
+  readonly id: LampId;
+  readonly ink: Ink;
+  readonly state: 'lit' | 'dark' | null;
+}
+
+/** The timer a panel has; what its dial shows is null until somebody reads it. */
+export type TimerScene =
+  | {
+      readonly kind: 'night';
+      /** Panel clock, seconds of the day; starts and minutes of its doses. */
+      readonly dial: {
+        readonly clock_s: number;
+        readonly starts_s: readonly number[];
+        readonly run_min: number;
+      } | null;
+    }
+  | {
+      readonly kind: 'timed';
+      /** Minutes from start to start, and of one dose. */
+      readonly dial: { readonly every_min: number; readonly run_min: number } | null;
+    };
+
 export interface PanelScene {
   readonly ink: Ink;
   readonly door: 'closed' | 'open' | null;
-  /** What one sees of the lamp: lit or dark. */
-  readonly lamp: 'lit' | 'dark' | null;
-  readonly lampInk: Ink;
+  /** Whether an alarm stays until the panel is reset, or goes with its cause. */
+  readonly alarm: 'latching' | 'following';
+  /** From left to right. */
+  readonly lamps: readonly LampScene[];
   readonly buzzer: boolean | null;
   readonly testHeld: boolean;
   readonly breakers: readonly BreakerScene[];
   readonly selector: 'hand' | 'off' | 'auto' | null;
-  /** Panel clock, seconds of the day; starts and minutes of its doses as read off the dial. */
-  readonly timer: {
-    readonly clock_s: number;
-    readonly starts_s: readonly number[];
-    readonly run_min: number;
-  } | null;
+  /** null on a panel that has none. */
+  readonly timer: TimerScene | null;
   readonly counters: { readonly pumpHours: number; readonly pumpCycles: number } | null;
-  /** Gauge of the air switch, kPa. */
-  readonly airGauge_kPa: number | null;
+  readonly gauge: GaugeScene;
+}
+
+/** Gauge of the air switch, kPa: what it shows, what the label calls healthy, where the switch closes as it falls. */
+export interface GaugeScene {
+  readonly kPa: number | null;
+  readonly low_kPa: number;
+  readonly high_kPa: number;
+  readonly falls_kPa: number;
+}
+
+/** The outlet the compressor is plugged into. */
+export interface OutletScene {
+  readonly ink: Ink;
+  /** It trips on a leak to ground, and has a test and a reset button. */
+  readonly gfci: boolean;
+  readonly plugged: boolean | null;
+  readonly tripped: boolean | null;
 }
 
 export interface CompressorScene {
@@ -107,6 +145,7 @@ export interface CompressorScene {
   readonly housing: 'closed' | 'open';
   /** Heard or felt. */
   readonly running: boolean | null;
+  readonly outlet: OutletScene;
   /** Hum pitch and roughness for the sound: load 0 (open line) to 1 (dead-headed); torn rattles. */
   readonly load: number | null;
   readonly rattle: boolean;
@@ -129,13 +168,25 @@ export interface DiscFilterScene {
 
 export interface FieldScene {
   readonly ink: Ink;
-  /** Pressure at the heads, kPa; 0 when they are down. */
+  /** Sprayed over the lawn from heads, or dripped under it from lines. */
+  readonly kind: 'spray' | 'drip';
+  /** Pressure at the heads or in the lines, kPa; 0 when the pump rests. */
   readonly headPressure_kPa: number | null;
+  /** The pressure the field is made for, kPa. */
+  readonly designPressure_kPa: number;
+  /** None in a drip field. */
   readonly heads: number;
   /** Radius a head throws at its design pressure, m. */
   readonly throw_m: number;
-  /** Wet ground, share. */
+  /** Share of the water it is made for that it now gets. */
   readonly wet: number | null;
+}
+
+/** The ultraviolet lamp in the disinfection riser. */
+export interface UltravioletScene {
+  readonly ink: Ink;
+  readonly present: boolean;
+  readonly lit: boolean | null;
 }
 
 export interface HouseScene {
@@ -200,6 +251,7 @@ export interface Scene {
   readonly pump: PumpScene;
   readonly panel: PanelScene;
   readonly compressor: CompressorScene;
+  readonly ultraviolet: UltravioletScene;
   readonly discFilter: DiscFilterScene;
   readonly field: FieldScene;
   readonly flows: FlowScene;

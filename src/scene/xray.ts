@@ -1,9 +1,10 @@
 /** The Scene with everything open: for the debrief, the walk and the trainer. */
 import { BREAKERS } from '../control/index.ts';
+import { outletSeen } from '../service/index.ts';
 import { type CalendarDay, type Readout, readout, type Unit } from '../unit/index.ts';
-import { floatHeights, floatNames, geometryOf, nightTimer } from './geometry.ts';
+import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
 import { daylight } from './light.ts';
-import { ORDINARY } from './ordinary.ts';
+import { disinfected, ORDINARY } from './ordinary.ts';
 import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
 
 const LIVE: Ink = { kind: 'live' };
@@ -42,8 +43,8 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
     panel: {
       ink: LIVE,
       door: 'open',
-      lamp: out.lamp ? 'lit' : 'dark',
-      lampInk: LIVE,
+      alarm: spec.panel.alarm,
+      lamps: lampNames(spec).map(([id, name]) => ({ id, ink: LIVE, state: out[name] ? 'lit' : 'dark' })),
       buzzer: out.buzzer,
       testHeld: now.control.regions.test === 'held',
       breakers: BREAKERS.map((b) => ({
@@ -53,14 +54,15 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
         locked: false,
       })),
       selector: now.control.regions.selector as 'hand' | 'off' | 'auto',
-      timer: nightTimer(spec, around.secondOfDay + unit.clockAhead(t)),
+      timer: timerOf(spec, around.secondOfDay + unit.clockAhead(t), true),
       counters: { pumpHours: now.pumpRun_s / 3600, pumpCycles: unit.registers.pumpCycles },
-      airGauge_kPa: now.airPressure_kPa,
+      gauge: gaugeOf(spec, now.airPressure_kPa),
     },
     compressor: {
       ink: LIVE,
       housing: 'open',
       running: out.compressorRuns,
+      outlet: { ink: LIVE, gfci: spec.panel.gfci, ...outletSeen(now) },
       load: out.compressorRuns ? now.airPressure_kPa / spec.plant.air.deadHead_kPa : null,
       rattle: out.compressorRuns && condition.compressorPressure < 0.6,
       flow_Lmin: now.flows.air.diffuser_Lmin,
@@ -69,13 +71,13 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
       foam: false,
       intakeDirt: Math.min(1, condition.intakeLoss_kPa_per_Lmin2 / 0.03),
     },
+    ultraviolet: { ink: LIVE, present: spec.panel.ultraviolet, lit: out.ultravioletLit },
     discFilter: { ink: LIVE, open: true, flowShare: condition.filterFlow },
     field: {
       ink: LIVE,
+      ...fieldOf(spec),
       headPressure_kPa: now.headPressure_kPa,
-      heads: spec.plant.discharge.nozzles,
-      throw_m: spec.plant.discharge.throw_m,
-      wet: out.pumpRuns ? 1 : 0,
+      wet: flowShare(spec, now.headPressure_kPa),
     },
     flows: {
       sewer_Ls: now.inflow_m3s * 1000,
@@ -92,6 +94,7 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
 function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
   const { flows } = now;
   const inlet = unit.spec.plant.pump.inlet_m;
+  const { riser, stored } = disinfected(unit.spec);
   const liquor: WaterLook = {
     ...ORDINARY.mixedLiquor,
     oxygen_mgL: now.oxygen_mgL,
@@ -121,11 +124,11 @@ function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
     }),
     aeration: chamber('aeration', flows.aeration_m, liquor, { bubbles_Lmin: flows.air.diffuser_Lmin }),
     clarifier: chamber('clarifier', flows.aeration_m, { ...ORDINARY.clarified, oxygen_mgL: now.oxygen_mgL / 2 }),
-    disinfection: chamber('disinfection', Math.max(flows.pump_m, inlet), ORDINARY.disinfected),
+    disinfection: chamber('disinfection', Math.max(flows.pump_m, inlet), riser),
     'pump-tank': chamber(
       'pump-tank',
       flows.pump_m,
-      { ...ORDINARY.pumpTank, oxygen_mgL: now.pumpTankOxygen_mgL },
+      { ...stored, oxygen_mgL: now.pumpTankOxygen_mgL },
       {
         sludge_m: ORDINARY.pumpSludge_m,
       },

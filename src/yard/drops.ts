@@ -37,8 +37,14 @@ class Track {
 interface Run {
   readonly track: Track;
   readonly sprites: readonly Sprite[];
+  readonly of: keyof FlowScene;
+  /** Part of that flow which takes this way. */
+  readonly share: number;
   flow: number;
 }
+
+type Points = readonly (readonly [number, number])[];
+type Way = readonly [of: keyof FlowScene, points: Points, share?: number];
 
 const SPACING = 22;
 
@@ -55,15 +61,7 @@ export class Drops implements Mover {
 
   set(layout: Layout, flows: FlowScene): void {
     if (this.#layout !== layout) this.#lay(layout);
-    const values = [
-      flows.sewer_Ls,
-      flows.trashOut_Ls,
-      flows.clarifierOut_Ls,
-      flows.riserOut_Ls,
-      flows.discharge_Ls,
-      flows.discharge_Ls,
-    ];
-    for (const [i, run] of this.#runs.entries()) run.flow = values[i] ?? 0;
+    for (const run of this.#runs) run.flow = (flows[run.of] ?? 0) * run.share;
     this.#place();
   }
 
@@ -106,37 +104,49 @@ export class Drops implements Mover {
     const p = l.pump;
     const top = p.inside.y + p.inside.height - 78;
     const d = l.discFilter;
-    const paths: readonly (readonly (readonly [number, number])[])[] = [
+    const ways: readonly Way[] = [
       [
-        [-60, start - 3],
-        [60, start + 2],
-        [t.inside.x + 20, t.inletY + 2],
-        [t.inside.x + 22, t.inletY + 40],
+        'sewer_Ls',
+        [
+          [-60, start - 3],
+          [60, start + 2],
+          [t.inside.x + 20, t.inletY + 2],
+          [t.inside.x + 22, t.inletY + 40],
+        ],
       ],
       [
-        [t.inside.x + t.inside.width - 18, t.outletY + 2],
-        [a.inside.x + 6, t.outletY + 2],
+        'trashOut_Ls',
+        [
+          [t.inside.x + t.inside.width - 18, t.outletY + 2],
+          [a.inside.x + 6, t.outletY + 2],
+        ],
       ],
       [
-        [aRight - 4, a.outletY + 2],
-        [r.x + 6, a.outletY + 2],
+        'clarifierOut_Ls',
+        [
+          [aRight - 4, a.outletY + 2],
+          [r.x + 6, a.outletY + 2],
+        ],
       ],
       [
-        [r.x + 30, p.inletY + 2],
-        [p.inside.x + 6, p.inletY + 2],
+        'riserOut_Ls',
+        [
+          [r.x + 30, p.inletY + 2],
+          [p.inside.x + 6, p.inletY + 2],
+        ],
       ],
       [
-        [l.pumpX, top],
-        [l.pumpX, l.dischargeY + 8],
-        [l.pumpX + 8, l.dischargeY],
-        [d.x + 4, l.dischargeY],
+        'discharge_Ls',
+        [
+          [l.pumpX, top],
+          [l.pumpX, l.dischargeY + 8],
+          [l.pumpX + 8, l.dischargeY],
+          [d.x + 4, l.dischargeY],
+        ],
       ],
-      [
-        [d.x + d.width, 22],
-        [(l.heads[l.heads.length - 1] ?? d.x) + 4, 22],
-      ],
+      ...intoField(l),
     ];
-    this.#runs = paths.map((points) => {
+    this.#runs = ways.map(([of, points, share = 1]) => {
       const track = new Track(points);
       const sprites = Array.from({ length: Math.ceil(track.length / SPACING) + 1 }, () => {
         const s = new Sprite(this.#texture);
@@ -146,8 +156,44 @@ export class Drops implements Mover {
         this.root.addChild(s);
         return s;
       });
-      return { track, sprites, flow: 0 };
+      return { track, sprites, of, share, flow: 0 };
     });
-    this.#travel = paths.map(() => 0);
+    this.#travel = ways.map(() => 0);
   }
+}
+
+/** From the disc filter to the last head, or through the header into each zone of the drip field. */
+function intoField({ discFilter: d, heads, drip }: Layout): readonly Way[] {
+  if (drip === null) {
+    const to = (heads[heads.length - 1] ?? d.x) + 4;
+    return [
+      [
+        'discharge_Ls',
+        [
+          [d.x + d.width, 22],
+          [to, 22],
+        ],
+      ],
+    ];
+  }
+  const {
+    start: [x, y],
+    headerY,
+    lineY,
+    zones,
+  } = drip;
+  return zones.map(
+    ({ from, to }): Way => [
+      'discharge_Ls',
+      [
+        [x, y],
+        [x + 14, y],
+        [x + 14, headerY],
+        [from, headerY],
+        [from, lineY],
+        [to, lineY],
+      ],
+      1 / zones.length,
+    ],
+  );
 }

@@ -1,6 +1,6 @@
 /** What is seen or heard right now above ground: lamp glow, buzzer rings, hum, hiss and foam at a leak, a gush. */
 import { Container, Graphics, Sprite } from 'pixi.js';
-import type { Scene } from '../scene/types.ts';
+import type { LampId, Scene } from '../scene/types.ts';
 import { leakPoint } from './compressor.ts';
 import { inkShare } from './ink.ts';
 import type { Layout } from './layout.ts';
@@ -12,7 +12,7 @@ import type { Sparks } from './sparks.ts';
 const PULSE_HZ = 0.9;
 
 interface Shown {
-  readonly lamp: boolean;
+  readonly lamps: ReadonlySet<LampId>;
   readonly buzzer: boolean;
   readonly hum: boolean;
   readonly rattle: boolean;
@@ -25,7 +25,7 @@ interface Shown {
 
 export class Effects implements Mover {
   readonly root = new Container();
-  readonly #glow: Sprite;
+  readonly #glows: readonly { readonly id: LampId; readonly sprite: Sprite }[];
   readonly #rings: readonly Sprite[];
   readonly #lines = new Graphics();
   readonly #bubbles: readonly Sprite[];
@@ -42,7 +42,7 @@ export class Effects implements Mover {
       this.root.addChild(s);
       return s;
     };
-    this.#glow = make(sparks.glow);
+    this.#glows = (['lamp', 'air', 'water'] as const).map((id) => ({ id, sprite: make(sparks.glow) }));
     this.root.addChild(this.#lines);
     this.#rings = [0, 1, 2].map(() => make(sparks.ring));
     this.#bubbles = Array.from({ length: 11 }, () => make(sparks.bubble));
@@ -55,7 +55,7 @@ export class Effects implements Mover {
     const live = (share: number) => share > 0;
     this.#layout = layout;
     this.#shown = {
-      lamp: panel.lamp === 'lit' && live(inkShare(panel.lampInk)),
+      lamps: new Set(panel.lamps.flatMap((l) => (l.state === 'lit' && live(inkShare(l.ink)) ? l.id : []))),
       buzzer: panel.buzzer === true,
       hum: air.running === true && air.ink.kind === 'live',
       rattle: air.rattle,
@@ -73,11 +73,13 @@ export class Effects implements Mover {
     const layout = this.#layout;
     if (s === null || layout === null) return false;
     const beat = 0.5 + 0.5 * Math.sin(t * 6.2832 * PULSE_HZ);
-    const [lx, ly] = lampPoint(layout);
-    this.#glow.visible = s.lamp;
-    this.#glow.position.set(lx, ly);
-    this.#glow.scale.set(0.52 + 0.1 * beat);
-    this.#glow.alpha = (0.6 + 0.4 * beat) * (0.45 + 0.55 * s.dark);
+    for (const { id, sprite } of this.#glows) {
+      const [x, y] = lampPoint(layout, id);
+      sprite.visible = s.lamps.has(id);
+      sprite.position.set(x, y);
+      sprite.scale.set(0.52 + 0.1 * beat);
+      sprite.alpha = (0.6 + 0.4 * beat) * (0.45 + 0.55 * s.dark);
+    }
     const [bx, by] = buzzerPoint(layout);
     for (const [i, ring] of this.#rings.entries()) {
       const k = (t * PULSE_HZ + i / 3) % 1;
@@ -89,7 +91,7 @@ export class Effects implements Mover {
     this.#hum(layout, s, t);
     this.#foam(s, t);
     this.#relief(layout, s, t);
-    return s.lamp || s.buzzer || s.hum || s.hiss > 0 || s.relief > 0;
+    return s.lamps.size > 0 || s.buzzer || s.hum || s.hiss > 0 || s.relief > 0;
   }
 
   /** Marks beside the housing that throb while it runs; marks at the hole while air leaves there. */

@@ -1,17 +1,21 @@
 /** Pipes, pump, disc filter, spray heads, compressor, panel and clean-outs: what changes by hand, not by the minute. */
 import { Container } from 'pixi.js';
+import type { LampId } from '../scene/types.ts';
 import { Cel } from './cel.ts';
 import { paintCleanOut } from './cleanOut.ts';
 import { paintAirInk, paintAirPencil } from './compressor.ts';
 import { paintDiscFilterInk, paintDiscFilterPencil } from './discFilter.ts';
+import { paintDripInk, paintDripPencil } from './dripField.ts';
 import { paintSewer } from './house.ts';
 import { Inked } from './inked.ts';
 import type { Layout } from './layout.ts';
-import { paintLamp, paintPanelInk, paintPanelPencil } from './panelPost.ts';
+import { outletArea, paintOutletInk, paintOutletPencil } from './outlet.ts';
+import { lampPoint, paintLamp, paintPanelInk, paintPanelPencil } from './panelPost.ts';
 import { type Box, box } from './pen.ts';
 import { paintPipes } from './pipes.ts';
 import { paintPump } from './pumpTank.ts';
 import { keyOf, type Print } from './sheet.ts';
+import { paintSleeveInk, paintSleevePencil, sleeveArea } from './sleeve.ts';
 import { paintFieldInk, paintFieldPencil } from './sprayField.ts';
 
 export class Fixtures {
@@ -26,20 +30,26 @@ export class Fixtures {
   readonly #field = new Inked();
   readonly #air = new Inked();
   readonly #panel = new Inked();
-  readonly #lamp = new Inked();
+  readonly #outlet = new Inked();
+  readonly #sleeve = new Inked();
+  readonly #lamps: ReadonlyMap<LampId, Inked> = new Map(
+    (['lamp', 'air', 'water'] as const).map((id) => [id, new Inked()]),
+  );
   readonly #cleanOut = new Cel();
 
   constructor() {
     this.pump = this.#pump.root;
     this.below.addChild(this.#pipes.sprite);
-    this.above.addChild(this.#field.root, this.#disc.root, this.#cleanOut.sprite, this.#air.root, this.#panel.root);
-    this.lamp.addChild(this.#lamp.root);
+    const { root: sleeve } = this.#sleeve;
+    this.above.addChild(sleeve, this.#field.root, this.#disc.root, this.#cleanOut.sprite);
+    this.above.addChild(this.#outlet.root, this.#air.root, this.#panel.root);
+    for (const one of this.#lamps.values()) this.lamp.addChild(one.root);
   }
 
   /** `up` is how far the spray heads stand out of their sleeves, 0 to 1. */
   print(layout: Layout, p: Print, up: number): void {
     const { scene, scale } = p;
-    const key = `${layout.perMetre}|`;
+    const key = `${layout.perMetre}|${scene.field.kind}|`;
     const { trash, pump: tank, riser, discFilter: d, panel, compressor } = layout;
     const wet = scene.house.ink.kind !== 'pencil' && (scene.house.draw_Ls ?? 0) > 0.001;
     const lining = wet || (scene.flows.sewer_Ls ?? 0) > 0.001 ? '#8f8157' : '#cfc6b2';
@@ -71,13 +81,19 @@ export class Fixtures {
     );
     const rise = Math.round(up * 20) / 20;
     const damp = Math.round((scene.field.wet ?? 0) * 20) / 20;
+    const { drip } = layout;
     this.#field.show(
-      clip(box(d.x + d.width - 6, -40, 900, 76), p.area),
+      clip(box(d.x + d.width - 6, -40, 900, drip === null ? 76 : drip.headerY + 48), p.area),
       scale,
       scene.field.ink,
-      { key, paint: (pen) => paintFieldPencil(pen, layout) },
-      { key: `${key}${rise}|${damp}`, paint: (pen) => paintFieldInk(pen, layout, rise, damp) },
+      { key, paint: (pen) => (drip === null ? paintFieldPencil(pen, layout) : paintDripPencil(pen, drip)) },
+      {
+        key: `${key}${rise}|${damp}`,
+        paint: (pen) => (drip === null ? paintFieldInk(pen, layout, rise, damp) : paintDripInk(pen, drip, damp)),
+      },
     );
+    this.#showOutlet(layout, p, key);
+    this.#showSleeve(layout, p, key);
     const { housing, rattle, intakeDirt } = scene.compressor;
     this.#air.show(
       box(
@@ -99,19 +115,54 @@ export class Fixtures {
       { key, paint: (pen) => paintPanelPencil(pen, layout) },
       { key: key + keyOf([scene.panel.door, face]), paint: (pen) => paintPanelInk(pen, layout, scene.panel) },
     );
-    const lampArea = box(panel.x + panel.width / 2 - 30, panel.y - 48, 60, 50);
-    this.#lamp.show(
-      lampArea,
-      scale,
-      scene.panel.lampInk,
-      { key, paint: (pen) => paintLamp(pen, layout, null) },
-      { key: `${key}${scene.panel.lamp}`, paint: (pen) => paintLamp(pen, layout, scene.panel.lamp) },
+    this.#showLamps(layout, p, key);
+  }
+
+  #showLamps(layout: Layout, p: Print, key: string): void {
+    for (const [id, inked] of this.#lamps) {
+      const lamp = p.scene.panel.lamps.find((one) => one.id === id);
+      inked.root.visible = lamp !== undefined;
+      if (lamp === undefined) continue;
+      const [x, y] = lampPoint(layout, id);
+      inked.show(
+        box(x - 30, y - 29, 60, 50),
+        p.scale,
+        lamp.ink,
+        { key, paint: (pen) => paintLamp(pen, layout, id, null) },
+        { key: `${key}${lamp.state}`, paint: (pen) => paintLamp(pen, layout, id, lamp.state) },
+      );
+    }
+  }
+
+  #showOutlet(layout: Layout, p: Print, key: string): void {
+    const { outlet } = p.scene.compressor;
+    const { gfci, plugged, tripped } = outlet;
+    this.#outlet.show(
+      outletArea(layout),
+      p.scale,
+      outlet.ink,
+      { key: `${key}${gfci}`, paint: (pen) => paintOutletPencil(pen, layout, gfci) },
+      { key: `${key}${gfci}${plugged}${tripped}`, paint: (pen) => paintOutletInk(pen, layout, outlet) },
+    );
+  }
+
+  #showSleeve({ sleeve }: Layout, p: Print, key: string): void {
+    const { ink, lit } = p.scene.ultraviolet;
+    this.#sleeve.root.visible = sleeve !== null;
+    if (sleeve === null) return;
+    this.#sleeve.show(
+      sleeveArea(sleeve),
+      p.scale,
+      ink,
+      { key, paint: (pen) => paintSleevePencil(pen, sleeve) },
+      { key: `${key}${lit}`, paint: (pen) => paintSleeveInk(pen, sleeve, lit === true) },
     );
   }
 
   stale(): void {
     for (const c of [this.#pipes, this.#cleanOut]) c.stale();
-    for (const i of [this.#pump, this.#disc, this.#field, this.#air, this.#panel, this.#lamp]) i.stale();
+    const parts = [this.#pump, this.#disc, this.#field, this.#outlet, this.#sleeve, this.#air, this.#panel];
+    for (const i of [...parts, ...this.#lamps.values()]) i.stale();
   }
 }
 

@@ -9,10 +9,21 @@ import { box, draw, type Pen, rect } from './pen.ts';
 const TETHER = 15;
 /** Size of a float on the plate, of the drawing below. */
 const SIZE = 0.8;
+/** From the end of the tether to the far end of the body, in units of the drawing below. */
+const BODY_LENGTH = 26;
 const BODY = 'M-9 6C-9 -4 -5.5 -12 0 -12S9 -4 9 6C9 12 5 15 0 15S-9 12 -9 6Z';
 
-/** Angle of the tether in radians, 0 hanging straight down, turning to the side the float swings to. */
-export function floatAngle(position: FloatScene['position']): number {
+/**
+ * Angle of the tether in radians, 0 hanging straight down, turning to the side the float swings to. One that hangs lies
+ * on the floor, `room` units below its tie, rather than go through it.
+ */
+export function floatAngle(position: FloatScene['position'], room: number, tether: number, size: number): number {
+  const reach = tether + BODY_LENGTH * size;
+  const lying = room < reach ? Math.acos(Math.max(0, room) / reach) : 0;
+  return Math.max(lying, freeAngle(position));
+}
+
+function freeAngle(position: FloatScene['position']): number {
   switch (position) {
     case 'up':
     case 'held-up':
@@ -91,6 +102,11 @@ export class Floats {
   readonly #cels = new Map<string, { pencil: Cel; ink: Cel }>();
 
   show(layout: Layout, floats: readonly FloatScene[], scale: number): void {
+    for (const [id, cels] of this.#cels) {
+      if (floats.some((f) => f.id === id)) continue;
+      cels.pencil.hide();
+      cels.ink.hide();
+    }
     for (const [i, f] of floats.entries()) {
       const cels = this.#cels.get(f.id) ?? this.#make(f.id);
       const x = layout.treeX;
@@ -99,20 +115,23 @@ export class Floats {
       const area = box(x - 58, y - 58, 116, 116);
       const share = inkShare(f.ink);
       // A float one has seen fades at the angle it was seen at; an unseen one stands level.
-      const unseen = f.ink.kind === 'pencil' ? floatAngle(null) : floatAngle(f.position);
+      const room = layout.pump.inside.y + layout.pump.inside.height - y;
+      const angle = floatAngle(f.position, room, TETHER, SIZE);
+      const unseen = f.ink.kind === 'pencil' ? floatAngle(null, room, TETHER, SIZE) : angle;
       const at = (pen: Pen, inside: () => void) => {
         pen.translate(x, y);
         inside();
       };
       if (share < 1) {
-        cels.pencil.show(area, scale, `p${i}|${unseen}`, (pen) =>
+        cels.pencil.show(area, scale, `p${i}|${y}|${unseen}`, (pen) =>
           at(pen, () => paintFloat(pen, f, unseen, side, false)),
         );
       } else cels.pencil.hide();
       if (share > 0) {
-        const angle = floatAngle(f.position);
         const known = f.position !== null;
-        cels.ink.show(area, scale, `${f.position}`, (pen) => at(pen, () => paintFloat(pen, f, angle, side, known)));
+        cels.ink.show(area, scale, `${y}|${f.position}`, (pen) =>
+          at(pen, () => paintFloat(pen, f, angle, side, known)),
+        );
         cels.ink.sprite.alpha = share;
       } else cels.ink.hide();
     }

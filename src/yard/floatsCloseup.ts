@@ -1,13 +1,13 @@
 /** Close-up of the pump tank: float tree, pump, check valve, level and cores, to scale. */
 import { Container, Graphics, Sprite } from 'pixi.js';
 import type { ControlId } from '../calls/view.ts';
-import type { Scene } from '../scene/types.ts';
+import type { FloatScene, Scene } from '../scene/types.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
 import { Eased } from './eased.ts';
-import { floatAngle, paintFloat } from './floats.ts';
+import { paintFloat } from './floats.ts';
 import { paintCards } from './floatsCards.ts';
-import { FLOATS_SHEET, type FloatsPlan, floatBox, planFloats, sideOf } from './floatsPlan.ts';
+import { FLOAT_SIZE, FLOATS_SHEET, type FloatsPlan, floatBoxes, lieOf, planFloats, sideOf } from './floatsPlan.ts';
 import { paintBigPump, paintFloatsGround, paintFloatsTankInk, paintFloatsTankPencil, paintTree } from './floatsTank.ts';
 import { inkShare } from './ink.ts';
 import { Inked } from './inked.ts';
@@ -16,8 +16,8 @@ import { type Box, box } from './pen.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
 
-const TETHER = 26;
-const FLOAT_SIZE = 1.42;
+/** The most floats a tree carries. */
+const MOST_FLOATS = 5;
 
 export class FloatsCloseup implements Sheet {
   readonly root = new Container();
@@ -26,7 +26,7 @@ export class FloatsCloseup implements Sheet {
   readonly #tank = new Inked();
   readonly #tree = new Inked();
   readonly #pump = new Inked();
-  readonly #floats = [new Inked(), new Inked(), new Inked(), new Inked()] as const;
+  readonly #floats = Array.from({ length: MOST_FLOATS }, () => new Inked());
   readonly #cards = new Cel();
   readonly #fall: readonly Sprite[];
   readonly #push: readonly Sprite[];
@@ -106,30 +106,32 @@ export class FloatsCloseup implements Sheet {
         paint: (pen) => paintBigPump(pen, plan, scene.pump.intake_m, running, true),
       },
     );
-    for (const [i, f] of scene.floats.entries()) {
-      const inked = this.#floats[i];
-      if (inked === undefined) continue;
+    for (const [i, inked] of this.#floats.entries()) {
+      const f = scene.floats[i];
+      inked.root.visible = f !== undefined;
+      if (f === undefined) continue;
       const y = plan.y(f.tether_m);
       const side = sideOf(i);
-      const area = box(plan.treeX - 110, y - 100, 220, 200);
-      const rest = f.ink.kind === 'pencil' ? floatAngle(null) : floatAngle(f.position);
+      const area = box(plan.treeX - 120, y - 110, 240, 220);
+      const { tether, angle } = lieOf(plan, scene.floats, i);
+      const { angle: rest } = f.ink.kind === 'pencil' ? lieOf(plan, scene.floats.map(unseen), i) : { angle };
       const known = f.position !== null;
       inked.show(
         area,
         scale,
         f.ink,
         {
-          key: `${f.id}${i}${rest}`,
+          key: `${f.id}${i}${y}${rest}`,
           paint: (pen) => {
             pen.translate(plan.treeX, y);
-            paintFloat(pen, f, rest, side, false, TETHER, FLOAT_SIZE);
+            paintFloat(pen, f, rest, side, false, tether, FLOAT_SIZE);
           },
         },
         {
-          key: `${f.id}${i}${f.position}${f.made}`,
+          key: `${f.id}${i}${y}${f.position}${f.made}`,
           paint: (pen) => {
             pen.translate(plan.treeX, y);
-            paintFloat(pen, f, floatAngle(f.position), side, known, TETHER, FLOAT_SIZE);
+            paintFloat(pen, f, angle, side, known, tether, FLOAT_SIZE);
           },
         },
       );
@@ -155,9 +157,11 @@ export class FloatsCloseup implements Sheet {
     const plan = this.#plan;
     const p = this.#print;
     if (plan === null || p === null) return [];
-    return p.scene.floats.map((f, i) => {
+    const boxes = floatBoxes(plan, p.scene.floats);
+    return p.scene.floats.flatMap((f, i): readonly Spot[] => {
       const id: ControlId = `float-${f.id}`;
-      return { id, box: floatBox(plan, f, i), label: controlName(id) };
+      const at = boxes[i];
+      return at === undefined ? [] : [{ id, box: at, label: controlName(id) }];
     });
   }
 
@@ -247,4 +251,9 @@ export class FloatsCloseup implements Sheet {
       }
     }
   }
+}
+
+/** A float as nobody has seen it. */
+function unseen(f: FloatScene): FloatScene {
+  return { ...f, position: null };
 }

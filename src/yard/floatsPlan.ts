@@ -1,8 +1,14 @@
 /** Where things sit in the close-up of the pump tank. Heights are true; units of that sheet, 1180 by 520. */
 import type { FloatScene, GeometryScene } from '../scene/types.ts';
+import { floatAngle } from './floats.ts';
 import { type Box, box } from './pen.ts';
 
 export const FLOATS_SHEET = box(0, 0, 1180, 520);
+
+const TETHER = 26;
+export const FLOAT_SIZE = 1.42;
+/** Nearer than this two bodies on the same side would lie on each other. */
+const CLOSE_m = 0.3;
 
 export interface FloatsPlan {
   readonly perMetre: number;
@@ -37,10 +43,41 @@ export function planFloats(g: GeometryScene): FloatsPlan {
   };
 }
 
+/** Tether of a float in the close-up; a float that has another close above it on its side hangs further out. */
+export function tetherOf(floats: readonly FloatScene[], index: number): number {
+  const own = floats[index];
+  const above = floats[index + 2];
+  const close = own !== undefined && above !== undefined && above.tether_m - own.tether_m < CLOSE_m;
+  return TETHER + (close ? 15 : 0);
+}
+
 /** Odd floats swing to the right of the tree, even ones to the left. */
 export const sideOf = (index: number): 1 | -1 => (index % 2 === 0 ? -1 : 1);
 
-export function floatBox(plan: FloatsPlan, f: FloatScene, index: number): Box {
-  const y = plan.y(f.tether_m);
-  return box(sideOf(index) < 0 ? plan.treeX - 84 : plan.treeX + 2, y - 58, 82, 112);
+/** How a float of the close-up lies: the angle of its tether, in water or in air, never below the floor. */
+export function lieOf(
+  plan: FloatsPlan,
+  floats: readonly FloatScene[],
+  index: number,
+): { tether: number; angle: number } {
+  const f = floats[index];
+  const tether = tetherOf(floats, index);
+  const floor = plan.inside.y + plan.inside.height;
+  const angle = f === undefined ? 0 : floatAngle(f.position, floor - plan.y(f.tether_m), tether, FLOAT_SIZE);
+  return { tether, angle };
+}
+
+/** Places of the floats for a hand, in their order: about each body, divided halfway to the next on the same side. */
+export function floatBoxes(plan: FloatsPlan, floats: readonly FloatScene[]): readonly Box[] {
+  const middles = floats.map((f, i) => {
+    const { tether, angle } = lieOf(plan, floats, i);
+    return plan.y(f.tether_m) + Math.cos(angle) * (tether + 11 * FLOAT_SIZE);
+  });
+  return middles.map((y, i) => {
+    const others = middles.filter((_, k) => k !== i && sideOf(k) === sideOf(i));
+    const halfway = (other: number) => (y + other) / 2;
+    const top = Math.max(y - 40, ...others.filter((o) => o < y).map(halfway));
+    const foot = Math.min(y + 40, ...others.filter((o) => o > y).map(halfway));
+    return box(sideOf(i) < 0 ? plan.treeX - 88 : plan.treeX + 4, top, 84, foot - top);
+  });
 }

@@ -1,9 +1,11 @@
 /** Message ids the yard asks texts for. It holds no sentence of its own. */
 import type { ControlId } from '../calls/view.ts';
-import type { FloatId, PartId } from '../scene/types.ts';
+import type { FieldScene, FloatId, PartId } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 
 export const partName = (part: PartId): Message => ({ id: `part.${part}` });
+/** The field is one part of the works, by whichever name it goes. */
+export const fieldName = (kind: FieldScene['kind']): Message => ({ id: `part.${kind}-field` });
 export const floatName = (id: FloatId): Message => ({ id: `yard.float.${id}` });
 
 /** What stands on the close-ups. */
@@ -12,6 +14,15 @@ export type CloseupLabel =
   | 'yard.panel.compressor'
   | 'yard.panel.pump'
   | 'yard.panel.on'
+  | 'yard.panel.air'
+  | 'yard.panel.airUv'
+  | 'yard.panel.water'
+  | 'yard.panel.every'
+  | 'yard.panel.dose'
+  | 'yard.panel.follow1'
+  | 'yard.panel.follow2'
+  | 'yard.panel.follow3'
+  | 'yard.panel.follow4'
   | 'yard.panel.trip'
   | 'yard.panel.off'
   | 'yard.panel.timer'
@@ -48,6 +59,12 @@ export const label = (id: CloseupLabel): Message => ({ id });
 export const runs = (starts: number, run_min: number): Message => ({
   id: 'yard.panel.runs',
   values: { n: starts, run: { measure: 'duration_min', value: run_min, resolution: 1 } },
+});
+
+/** Minutes as a timer's front gives them. */
+export const minutes = (min: number): Message => ({
+  id: 'word.quantity',
+  values: { q: { measure: 'duration_min', value: min, resolution: Number.isInteger(min) ? 1 : 0.1 } },
 });
 
 /** Time of day. */

@@ -2,7 +2,8 @@
  * Where everything stands on the plate. Heights are true, one scale for all, from the property's elevations; the
  * horizontal order is drawn for reading. Units: 1 is a CSS pixel at full width; grade is y = 0, y grows downwards.
  */
-import type { BasinScene, GeometryScene, PartId } from '../scene/types.ts';
+import type { BasinScene, PartId, Scene } from '../scene/types.ts';
+import { type Drip, layDrip } from './dripLayout.ts';
 import { type Box, box } from './pen.ts';
 
 /** Width of the plate. */
@@ -48,9 +49,14 @@ export interface Layout {
   readonly pumpX: number;
   readonly dischargeY: number;
   readonly discFilter: Box;
+  /** Where the spray heads stand; none over a drip field. */
   readonly heads: readonly number[];
+  readonly drip: Drip | null;
   readonly panel: Box;
   readonly compressor: Box;
+  readonly outlet: Box;
+  /** The ultraviolet lamp's sleeve in the disinfection riser, where there is one. */
+  readonly sleeve: Box | null;
   /** The box to zoom to and to frame for each part. */
   readonly parts: Readonly<Record<PartId, Box>>;
   y(elevation_m: number): number;
@@ -79,8 +85,12 @@ function tank(
   };
 }
 
-/** Lays the plate out for a number of heads and units per metre. */
-export function layOut(g: GeometryScene, perMetre: number, heads: number): Layout {
+/** What the layout follows from, beside the units per metre. */
+export type Drawn = Pick<Scene, 'geometry' | 'field' | 'ultraviolet'>;
+
+/** Lays a property out for a number of units per metre. */
+export function layOut({ geometry: g, field, ultraviolet }: Drawn, perMetre: number): Layout {
+  const { heads } = field;
   const y = (m: number) => -m * perMetre;
   const lidTop = y(g.lid_m) - 4;
   const wide = (b: BasinScene, k: number) => Math.min(250, Math.max(130, Math.sqrt(b.area_m2) * k));
@@ -116,6 +126,7 @@ export function layOut(g: GeometryScene, perMetre: number, heads: number): Layou
   const dropLines = [0.26, 0.53, 0.8].map((k) => Math.round(aeration.inside.x + dropSpan * k));
   // The line leaves the housing just above the middle drop, so that it runs straight down into the chamber.
   const compressor = box((dropLines[1] ?? 0) - 96, -48, 74, 48);
+  const outlet = box(compressor.x - 42, -46, 17, 25);
   return {
     perMetre,
     bottom: y(g.pump.floor_m) + WALL_THICKNESS + 26,
@@ -141,8 +152,11 @@ export function layOut(g: GeometryScene, perMetre: number, heads: number): Layou
     dischargeY: 21,
     discFilter,
     heads: Array.from({ length: heads }, (_, i) => Math.round(firstHead + gap * i)),
+    drip: field.kind === 'drip' ? layDrip(discFilter.x + discFilter.width, PLATE_WIDTH) : null,
     panel,
     compressor,
+    outlet,
+    sleeve: ultraviolet.present ? box(riser.shell.x + 11, 4, 12, riser.shell.y + riser.shell.height - 14) : null,
     parts: {
       house: box(0, -176, 206, 200),
       'clean-out': box(212, -34, 50, 62),
@@ -154,7 +168,7 @@ export function layOut(g: GeometryScene, perMetre: number, heads: number): Layou
       'disc-filter': box(discFilter.x - 6, discFilter.y - 6, 68, 46),
       'spray-field': box(firstHead - 44, -70, PLATE_WIDTH - firstHead + 40, 104),
       panel: box(panel.x - 8, panel.y - 34, panel.width + 16, panel.height + 40),
-      compressor: box(compressor.x - 8, compressor.y - 10, 104, compressor.height + 18),
+      compressor: box(outlet.x - 8, compressor.y - 10, compressor.x + 96 - outlet.x + 8, compressor.height + 18),
     },
     y,
   };

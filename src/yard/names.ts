@@ -63,10 +63,11 @@ export function namesOnPlate(layout: Layout, free: Box, { size, name, measure }:
 }
 
 function places(layout: Layout, size: number): { part: PartId; from: Point | null; at: Point }[] {
-  const { trash, aeration, pump, clarifier: c, riser, discFilter: d, heads } = layout;
+  const { trash, aeration, pump, clarifier: c, riser, discFilter: d } = layout;
   const below = (t: Tank) => t.shell.y + t.shell.height + size * 1.5;
   const air = below(aeration);
-  const right = heads[heads.length - 1] ?? d.x + 120;
+  const field = fieldMarks(layout);
+  const right = field[field.length - 1] ?? [d.x + 120, 16];
   const firstDrop = ((layout.dropLines[0] ?? 0) + (layout.dropLines[1] ?? 0)) / 2;
   const middle = (c.left + c.right) / 2;
   const trashAt = trash.inside.x + trash.inside.width * 0.4;
@@ -87,7 +88,7 @@ function places(layout: Layout, size: number): { part: PartId; from: Point | nul
       at: [pump.inside.x + size * 1.6, pump.inside.y + pump.inside.height - size * 1.4],
     },
     { part: 'disc-filter', from: [d.x + 28, d.y + 34], at: [d.x + 18, d.y + 86] },
-    { part: 'spray-field', from: [right, 16], at: [right - size * 5.6, d.y + 86] },
+    { part: 'spray-field', from: right, at: [right[0] - size * 5.6, d.y + 86] },
   ];
 }
 
@@ -136,7 +137,7 @@ interface Zone {
 
 /** Where a name may stand, best first. */
 function zones(layout: Layout, part: PartId): readonly Zone[] {
-  const { trash, aeration, pump, clarifier: c, riser, discFilter: d, heads } = layout;
+  const { trash, aeration, pump, clarifier: c, riser, discFilter: d } = layout;
   const inTank = (x: number, width: number, t: Tank): Zone => ({
     room: box(x + 2, t.inside.y + 4, width - 4, t.inside.height - 8),
     from: () => null,
@@ -167,15 +168,20 @@ function zones(layout: Layout, part: PartId): readonly Zone[] {
     }
     case 'spray-field': {
       const left = d.x + 104;
-      const nearest = ([x]: Point): Point | null => {
-        const head = [...heads].sort((a, b) => Math.abs(a - x) - Math.abs(b - x))[0];
-        return head === undefined ? null : [head, lawn - 8];
-      };
-      return [{ room: box(left, lawn + 20, PLATE_WIDTH - 8 - left, 70), from: nearest }];
+      const nearest = ([x]: Point): Point | null =>
+        [...fieldMarks(layout)].sort(([a], [b]) => Math.abs(a - x) - Math.abs(b - x))[0] ?? null;
+      const top = layout.drip === null ? lawn + 20 : layout.drip.headerY + 12;
+      return [{ room: box(left, top, PLATE_WIDTH - 8 - left, 70), from: nearest }];
     }
     default:
       return [];
   }
+}
+
+/** What of the field a leader may point to: its spray heads, or the emitters of its drip lines. */
+function fieldMarks({ heads, drip }: Layout): readonly Point[] {
+  if (drip === null) return heads.map((x): Point => [x, LAWN_FOOT + 6]);
+  return drip.zones.flatMap((z) => z.emitters.map((x): Point => [x, drip.lineY]));
 }
 
 interface Shape {

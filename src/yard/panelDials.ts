@@ -1,20 +1,28 @@
 /** The dials of the open panel: the timer's day and the air switch's gauge. */
+import type { TimerScene } from '../scene/types.ts';
 import { ALARM, CARD, GOOD, INK, PAPER, PENCIL } from './ink.ts';
-import { clock, label, pressure, runs } from './labels.ts';
+import { clock, label, minutes, pressure, runs } from './labels.ts';
 import type { Look } from './panelDoors.ts';
-import { DIAL, GAUGE } from './panelPlan.ts';
+import { DIAL, GAUGE, TIMER } from './panelPlan.ts';
 import { box, disc, draw, lined, type Pen, rect, write } from './pen.ts';
 
 const SOFT = '#5d5648';
 
-/** A day's dial: midnight on top, the night dark, each start a pin and an arc as long as its run. */
+/** The timer a panel has: a night's clock or a period; nothing where it has none. */
 export function paintTimer(pen: Pen, look: Look): void {
-  const { panel, size, text } = look;
-  const t = panel.timer;
+  const { timer } = look.panel;
+  if (timer === null) return;
+  const known = timer.dial !== null;
+  casing(pen, look, known);
+  if (timer.kind === 'night') nightDial(pen, look, timer.dial);
+  else periodDial(pen, look, timer.dial);
+}
+
+/** The timer's box with its name, the blank dial and its ticks all round. */
+function casing(pen: Pen, { size, text }: Look, known: boolean): void {
   const { x, y, r } = DIAL;
-  const known = t !== null;
   const line = known ? INK : PENCIL;
-  rect(pen, box(618, 112, 200, 142), 4, {
+  rect(pen, TIMER, 4, {
     fill: known ? '#faf5e8' : PAPER,
     stroke: line,
     width: 1.4,
@@ -27,6 +35,13 @@ export function paintTimer(pen: Pen, look: Look): void {
     colour: known ? INK : SOFT,
   });
   disc(pen, x, y, r, { fill: known ? '#f6f0e1' : PAPER, stroke: line, width: 1.8 });
+}
+
+/** A day's dial: midnight on top, the night dark, each start a pin and an arc as long as its run. */
+function nightDial(pen: Pen, { size, text }: Look, t: (TimerScene & { kind: 'night' })['dial']): void {
+  const { x, y, r } = DIAL;
+  const known = t !== null;
+  const line = known ? INK : PENCIL;
   const turn = (s: number) => (s / 86400) * Math.PI * 2 - Math.PI / 2;
   if (t !== null) {
     const night = new Path2D();
@@ -85,9 +100,48 @@ export function paintTimer(pen: Pen, look: Look): void {
   }
 }
 
+/** One period all round, the dose a wedge of it from the top; both lengths beside it as they are set. */
+function periodDial(pen: Pen, { size, text }: Look, t: (TimerScene & { kind: 'timed' })['dial']): void {
+  const { x, y, r } = DIAL;
+  const line = t === null ? PENCIL : INK;
+  const top = -Math.PI / 2;
+  if (t !== null) {
+    const dose = new Path2D();
+    dose.moveTo(x, y);
+    dose.arc(x, y, r - 9, top, top + (t.run_min / t.every_min) * Math.PI * 2);
+    dose.closePath();
+    draw(pen, dose, { fill: '#2f5d73', stroke: '#1f3f50', width: 1 });
+  }
+  const ticks = Array.from({ length: 12 }, (_, i) => {
+    const a = (i * Math.PI) / 6;
+    const from = r - (i % 3 === 0 ? 11 : 8);
+    return `M${x + Math.cos(a) * from} ${y + Math.sin(a) * from}L${x + Math.cos(a) * (r - 3)} ${y + Math.sin(a) * (r - 3)}`;
+  });
+  draw(pen, ticks.join(''), { stroke: t === null ? PENCIL : '#8f8b80', width: 1.2 });
+  disc(pen, x, y, 4.5, { fill: t === null ? PAPER : '#cfc8b6', stroke: line, width: 1.2 });
+  const middle = x + r + 45;
+  for (const [id, min, at] of [
+    ['yard.panel.every', t?.every_min, y - 31],
+    ['yard.panel.dose', t?.run_min, y + 23],
+  ] as const) {
+    write(pen, text(label(id)), middle, at - 4, { size: size * 0.9, align: 'center', colour: SOFT });
+    rect(pen, box(middle - 36, at + 2, 72, 25), 3, {
+      fill: min === undefined ? PAPER : '#c7d3bd',
+      stroke: line,
+      width: 1.3,
+    });
+    write(pen, min === undefined ? '– –' : text(minutes(min)), middle, at + 14.5 + size * 0.34, {
+      size: size * 0.96,
+      weight: 700,
+      align: 'center',
+      colour: min === undefined ? PENCIL : INK,
+    });
+  }
+}
+
 export function paintGauge(pen: Pen, look: Look): void {
   const { x, y, r } = GAUGE;
-  const kPa = look.panel.airGauge_kPa;
+  const { kPa, low_kPa, high_kPa, falls_kPa } = look.panel.gauge;
   const known = kPa !== null;
   const line = known ? INK : PENCIL;
   write(pen, look.text(label('yard.panel.airSwitch')), x, y - r - 13, {
@@ -118,10 +172,10 @@ export function paintGauge(pen: Pen, look: Look): void {
     return;
   }
   const red = new Path2D();
-  red.arc(x, y, r - 8.5, turn(0), turn(8.5));
+  red.arc(x, y, r - 8.5, turn(0), turn(falls_kPa));
   draw(pen, red, { stroke: ALARM, width: 3, cap: 'butt' });
   const green = new Path2D();
-  green.arc(x, y, r - 8.5, turn(14.5), turn(18));
+  green.arc(x, y, r - 8.5, turn(low_kPa), turn(high_kPa));
   draw(pen, green, { stroke: GOOD, width: 3, cap: 'butt' });
   const a = turn(kPa);
   draw(

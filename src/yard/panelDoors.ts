@@ -17,7 +17,7 @@ export interface Look {
 export function paintDoors(pen: Pen, look: Look): void {
   door(pen, LEFT_DOOR, look.inked);
   door(pen, RIGHT_DOOR, look.inked);
-  resetCard(pen, look);
+  doorCard(pen, look);
   if (look.inked) plan(pen);
   hook(pen, look);
 }
@@ -52,7 +52,22 @@ function door(pen: Pen, b: Box, inked: boolean): void {
   }
 }
 
-function resetCard(pen: Pen, look: Look): void {
+const RESET: readonly CloseupLabel[] = [
+  'yard.panel.reset1',
+  'yard.panel.reset2',
+  'yard.panel.reset3',
+  'yard.panel.reset4',
+];
+const FOLLOW: readonly CloseupLabel[] = [
+  'yard.panel.follow1',
+  'yard.panel.follow2',
+  'yard.panel.follow3',
+  'yard.panel.follow4',
+];
+
+/** The maker's card: how to reset an alarm that latches, what to do with one that goes by itself. */
+function doorCard(pen: Pen, look: Look): void {
+  const latching = look.panel.alarm === 'latching';
   const b = box(LEFT_DOOR.x + 20, LEFT_DOOR.y + 20, LEFT_DOOR.width - 40, 164);
   shadowed(pen, () => rect(pen, b, 2, { fill: CARD }));
   rect(pen, b, 2, { stroke: look.inked ? INK : PENCIL, width: 1.3 });
@@ -64,15 +79,13 @@ function resetCard(pen: Pen, look: Look): void {
   ] as const)
     disc(pen, x, y, 2.6, { fill: '#b9954f', stroke: INK, width: 0.9 });
   const colour = look.inked ? INK : '#5d5648';
-  write(pen, look.text(label('yard.panel.reset')), b.x + 22, b.y + 30, { size: look.size * 1.15, weight: 700, colour });
+  write(pen, look.text(label(latching ? 'yard.panel.reset' : 'yard.panel.alarm')), b.x + 22, b.y + 30, {
+    size: look.size * 1.15,
+    weight: 700,
+    colour,
+  });
   draw(pen, `M${b.x + 22} ${b.y + 40}h${b.width - 44}`, { stroke: colour, width: 1.2 });
-  const lines: readonly CloseupLabel[] = [
-    'yard.panel.reset1',
-    'yard.panel.reset2',
-    'yard.panel.reset3',
-    'yard.panel.reset4',
-  ];
-  for (const [i, id] of lines.entries()) {
+  for (const [i, id] of (latching ? RESET : FOLLOW).entries()) {
     const y = b.y + 66 + i * 27;
     write(pen, String(i + 1), b.x + 22, y, { size: look.size, weight: 700, colour: '#2f5d73' });
     write(pen, look.text(label(id)), b.x + 40, y, { size: look.size, colour });

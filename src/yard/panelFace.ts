@@ -5,7 +5,7 @@ import { label } from './labels.ts';
 import { paintGauge, paintTimer } from './panelDials.ts';
 import { type Look, padlock, tag } from './panelDoors.ts';
 import { BREAKER_ORDER, COUNTERS, FRONT, RELAY, SELECTOR, slotOf } from './panelPlan.ts';
-import { box, disc, draw, fade, type Pen, rect, shadowed, within, write } from './pen.ts';
+import { type Box, box, disc, draw, fade, type Pen, rect, shadowed, within, write } from './pen.ts';
 
 const SOFT = '#5d5648';
 
@@ -22,9 +22,10 @@ export function paintFace(pen: Pen, look: Look, pumpRuns: boolean | null): void 
     disc(pen, x, y, 3.6, { fill: look.inked ? '#bfb8a6' : PAPER, stroke: line, width: 1.1 });
     draw(pen, `M${x - 2} ${y - 2}l4 4M${x + 2} ${y - 2}l-4 4`, { stroke: line, width: 0.8 });
   }
+  const timed = look.panel.timer !== null;
   for (const [i, id] of BREAKER_ORDER.entries()) {
     const b = look.panel.breakers.find((one) => one.id === id);
-    if (b !== undefined) breaker(pen, look, b, i);
+    if (b !== undefined) breaker(pen, look, b, slotOf(i, timed));
   }
   paintTimer(pen, look);
   paintGauge(pen, look);
@@ -33,9 +34,8 @@ export function paintFace(pen: Pen, look: Look, pumpRuns: boolean | null): void 
   counters(pen, look);
 }
 
-function breaker(pen: Pen, look: Look, b: BreakerScene, index: number): void {
+function breaker(pen: Pen, look: Look, b: BreakerScene, s: Box): void {
   const { size, text } = look;
-  const s = slotOf(index);
   const share = inkShare(b.ink);
   const known = b.lever !== null && share > 0;
   write(pen, text(label(`yard.panel.${b.id}`)), s.x + s.width / 2 + 8, s.y - 8, {

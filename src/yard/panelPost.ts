@@ -1,11 +1,23 @@
 /** The control panel on its post, as it looks from the lawn. */
-import type { PanelScene } from '../scene/types.ts';
+import type { LampId, LampScene, PanelScene } from '../scene/types.ts';
 import { ALARM, CAUTION, INK, LID, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
 import { box, disc, draw, hatch, lined, type Pen, rect, shadowed, within } from './pen.ts';
 
-export function lampPoint(layout: Layout): readonly [number, number] {
-  return [layout.panel.x + layout.panel.width / 2, layout.panel.y - 19];
+/** Where a lamp stands on the roof: one in the middle, of two the air lamp on the left. */
+export function lampPoint({ panel }: Layout, id: LampId): readonly [number, number] {
+  const aside = { lamp: 0, air: -15, water: 15 };
+  return [panel.x + panel.width / 2 + aside[id], panel.y - 19];
+}
+
+/** Glass of a lamp, dark, and from its hot middle outwards when it is lit: the air lamp is amber. */
+export function glassOf(id: LampId): {
+  readonly dark: string;
+  readonly lit: readonly [string, string, string, string];
+} {
+  return id === 'air'
+    ? { dark: '#7d5a1c', lit: ['#fffbe6', '#ffdf9a', '#e8a33d', '#b06f12'] }
+    : { dark: '#7a2c20', lit: ['#fff3d6', '#ffb07c', '#e2573a', '#b02f1c'] };
 }
 
 export function buzzerPoint(layout: Layout): readonly [number, number] {
@@ -107,8 +119,8 @@ function face(pen: Pen, layout: Layout, s: PanelScene): void {
 }
 
 /** Lamp on the roof. Unknown is pencil; lit and dark differ in form too: rays stand round a lit one. */
-export function paintLamp(pen: Pen, layout: Layout, lamp: 'lit' | 'dark' | null): void {
-  const [x, y] = lampPoint(layout);
+export function paintLamp(pen: Pen, layout: Layout, id: LampId, lamp: LampScene['state']): void {
+  const [x, y] = lampPoint(layout, id);
   const dome = `M${x - 7.5} ${y + 8}V${y}q0 -8.5 7.5 -8.500t7.5 8.500V${y + 8}z`;
   const foot = box(x - 10, y + 7, 20, 5);
   if (lamp === null) {
@@ -116,13 +128,11 @@ export function paintLamp(pen: Pen, layout: Layout, lamp: 'lit' | 'dark' | null)
     rect(pen, foot, 1.5, { fill: PAPER, stroke: PENCIL, width: 1.3 });
     return;
   }
-  let fill: string | CanvasGradient = '#7a2c20';
+  const glass = glassOf(id);
+  let fill: string | CanvasGradient = glass.dark;
   if (lamp === 'lit') {
     const g = pen.createRadialGradient(x - 1, y, 1, x, y, 11);
-    g.addColorStop(0, '#fff3d6');
-    g.addColorStop(0.3, '#ffab78');
-    g.addColorStop(0.7, '#e2573a');
-    g.addColorStop(1, '#b5301d');
+    for (const [i, colour] of glass.lit.entries()) g.addColorStop([0, 0.3, 0.7, 1][i] ?? 1, colour);
     fill = g;
   }
   draw(pen, dome, { fill, width: 1.6 });
@@ -134,9 +144,11 @@ export function paintLamp(pen: Pen, layout: Layout, lamp: 'lit' | 'dark' | null)
   rect(pen, foot, 1.5, { fill: '#d8d2c2', stroke: INK, width: 1.3 });
   if (lamp === 'dark') return;
   const rays = new Path2D();
+  // Of two lamps each keeps its rays on its own side.
   for (const a of [-2.75, -2.3, -1.85, -1.4, -0.95, -0.5, -3.1, -0.1]) {
+    if ((id === 'air' && a > -0.9) || (id === 'water' && a < -2.2)) continue;
     rays.moveTo(x + Math.cos(a) * 13, y + Math.sin(a) * 13);
     rays.lineTo(x + Math.cos(a) * 18, y + Math.sin(a) * 18);
   }
-  draw(pen, rays, { stroke: ALARM, width: 1.8 });
+  draw(pen, rays, { stroke: id === 'air' ? '#9a5a00' : ALARM, width: 1.8 });
 }

@@ -1,14 +1,13 @@
 /** Spray: arcs from each head, as far as the pressure there throws, with drops running along them. */
 import { Container, Graphics, Sprite, type Texture } from 'pixi.js';
+import type { FieldScene } from '../scene/types.ts';
 import { noise } from './hash.ts';
 import type { Layout } from './layout.ts';
 import type { Mover } from './motion.ts';
 import { HEAD_UP } from './sprayField.ts';
 
-/** Pressure at which a head reaches the radius it is made for, kPa (39.9 psi). */
-const DESIGN_KPA = 275;
-/** Units of the plate for that radius: drawn short, the lawn goes on beyond the sheet. */
-const FULL_THROW = 70;
+/** Units of the plate for a metre of throw: drawn short, the lawn goes on beyond the sheet. */
+const PER_METRE = 8;
 const ARCS = [-1, -0.55, 0.5, 0.95] as const;
 const PER_ARC = 9;
 
@@ -25,15 +24,15 @@ export class Spray implements Mover {
     this.root.addChild(this.#lines);
   }
 
-  /** How far the heads are up, 0 to 1, at a pressure: they rise on the first tenth of it. */
-  static up(pressure_kPa: number): number {
-    return Math.min(1, Math.max(0, pressure_kPa / (DESIGN_KPA * 0.1)));
+  /** How far the heads are up, 0 to 1, at a pressure: they rise on the first tenth of what they are made for. */
+  static up(pressure_kPa: number, field: FieldScene): number {
+    return Math.min(1, Math.max(0, pressure_kPa / (field.designPressure_kPa * 0.1)));
   }
 
-  set(layout: Layout, pressure_kPa: number, throw_m: number): void {
+  set(layout: Layout, pressure_kPa: number, { throw_m, designPressure_kPa }: FieldScene): void {
     if (this.#layout !== layout) this.#lay(layout);
-    const share = Math.max(0, pressure_kPa) / DESIGN_KPA;
-    const reach = pressure_kPa < 2 ? 0 : FULL_THROW * (throw_m / 8.78) * Math.min(1.15, Math.sqrt(share));
+    const share = Math.max(0, pressure_kPa) / designPressure_kPa;
+    const reach = pressure_kPa < 2 ? 0 : PER_METRE * throw_m * Math.min(1.15, Math.sqrt(share));
     if (reach !== this.#reach || this.#layout !== layout) {
       this.#reach = reach;
       this.#strokes(layout);

@@ -1,6 +1,7 @@
 /** The sheet of the whole works. */
 import { Container, Graphics } from 'pixi.js';
 import type { PartId, Scene } from '../scene/types.ts';
+import type { Message } from '../service/message.ts';
 import { Backdrop } from './backdrop.ts';
 import { Bubbles } from './bubbles.ts';
 import { paintFrame, paintNames } from './callouts.ts';
@@ -13,7 +14,7 @@ import { Effects } from './effects.ts';
 import { Fixtures } from './fixtures.ts';
 import { Floats } from './floats.ts';
 import { inkShare } from './ink.ts';
-import { partName } from './labels.ts';
+import { fieldName, partName } from './labels.ts';
 import { LAWN_FOOT, type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
 import { type Name, namesOnPlate, namesWithin, type Setting } from './names.ts';
 import { paintNotes } from './notes.ts';
@@ -91,8 +92,9 @@ export class Works implements Sheet {
       : Math.min(width / PLATE_WIDTH, height / LEAST_HEIGHT);
     const tall = height / scale;
     const perMetre = narrow ? 118 : Math.min(184, Math.max(92, (tall + PLATE_TOP - 44) / deepest));
-    this.#layoutKey = `${narrow}|${perMetre}|${scene.field.heads}|${keyOf(scene.geometry)}`;
-    this.#layout = layOut(scene.geometry, perMetre, scene.field.heads);
+    const { kind, heads } = scene.field;
+    this.#layoutKey = `${narrow}|${perMetre}|${kind}${heads}|${keyOf(scene.geometry)}`;
+    this.#layout = layOut(scene, perMetre);
     const bottom = this.#layout.bottom + 12;
     const extra = Math.max(0, tall - (bottom - PLATE_TOP));
     const top = PLATE_TOP - (narrow ? HEADROOM : extra * 0.6);
@@ -117,7 +119,7 @@ export class Works implements Sheet {
     this.#aim(p);
     const { scene } = p;
     this.#backdrop.print(layout, p);
-    this.#fixtures.print(layout, p, Spray.up(this.#pressure()));
+    this.#fixtures.print(layout, p, this.#headsUp(p));
     this.#paintMoving(layout, p);
     const night = 1 - scene.sky.daylight;
     const d = this.#dusk.clear();
@@ -136,7 +138,7 @@ export class Works implements Sheet {
     if (p === null || layout === null) return false;
     const easing = this.#eased.step(dt, 0.0008);
     if (easing) this.#paintMoving(layout, p);
-    if (easing) this.#fixtures.print(layout, p, Spray.up(this.#pressure()));
+    if (easing) this.#fixtures.print(layout, p, this.#headsUp(p));
     let moving = easing;
     for (const m of [this.#bubbles, this.#drops, this.#spray, this.#effects, this.#rain]) {
       moving = m.step(t, dt) || moving;
@@ -147,7 +149,12 @@ export class Works implements Sheet {
   spots(): readonly Spot[] {
     const layout = this.#layout;
     if (layout === null) return [];
-    return (Object.keys(layout.parts) as PartId[]).map((id) => ({ id, box: layout.parts[id], label: partName(id) }));
+    const scene = this.#print?.scene;
+    return (Object.keys(layout.parts) as PartId[]).map((id) => ({
+      id,
+      box: layout.parts[id],
+      label: scene === undefined ? partName(id) : nameOf(id, scene),
+    }));
   }
 
   labels(): readonly Box[] {
@@ -171,6 +178,10 @@ export class Works implements Sheet {
     return (this.#eased.get('heads') ?? 0) * 1000;
   }
 
+  #headsUp(p: Print): number {
+    return Spray.up(this.#pressure(), p.scene.field);
+  }
+
   #aim(p: Print): void {
     const { chambers, field } = p.scene;
     for (const c of Object.values(chambers)) this.#eased.aim(c.id, c.level_m, p.still);
@@ -190,7 +201,7 @@ export class Works implements Sheet {
     const known = level !== null && air.bubbles_Lmin !== null;
     this.#bubbles.set(layout, known ? (air.bubbles_Lmin ?? 0) : 0, surface, inkShare(air.ink), air.ink.kind !== 'live');
     this.#drops.set(layout, scene.flows);
-    this.#spray.set(layout, this.#pressure(), scene.field.throw_m);
+    this.#spray.set(layout, this.#pressure(), scene.field);
     this.#effects.set(layout, scene);
   }
 
@@ -204,7 +215,7 @@ export class Works implements Sheet {
     this.#names.show(area, p.scale, `${this.#layoutKey}|${language}|${whole}`, (pen) => {
       const setting: Setting = {
         size,
-        name: (part) => p.text(partName(part)),
+        name: (part) => p.text(nameOf(part, p.scene)),
         measure: (line) => textWidth(pen, line, { size, weight: 700 }),
       };
       this.#named = (whole ? namesOnPlate : namesWithin)(layout, free, setting);
@@ -235,7 +246,7 @@ export class Works implements Sheet {
       return;
     }
     const b = layout.parts[p.selected];
-    const name = p.text(partName(p.selected));
+    const name = p.text(nameOf(p.selected, p.scene));
     // The name stands clear of the panel, which is next to the compressor, and of the plate's right edge.
     const flush = p.selected === 'compressor' || p.selected === 'spray-field' ? 'right' : 'left';
     const taken = [...this.#named.map((n) => n.box), ...this.#noted];
@@ -253,4 +264,8 @@ export class Works implements Sheet {
     const top = this.#narrow ? size * 7 : edge;
     return box(x + edge, y + top, width - 2 * edge, height - top - (whole ? edge : size * 4));
   }
+}
+
+function nameOf(part: PartId, { field }: Scene): Message {
+  return part === 'spray-field' ? fieldName(field.kind) : partName(part);
 }

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PART_IDS } from '../../src/scene/types.ts';
 import { findBrowser, LAUNCH_ARGS } from '../../src/tools/browser.ts';
 import { overlap } from '../../src/yard/pen.ts';
-import type { SceneName } from './fixtures/scenes.ts';
+import type { SceneName } from './fixtures/index.ts';
 import type { Harness } from './harness/harness.ts';
 import { type Served, serveHarness } from './harness/serve.ts';
 import { inBrowser } from './page.ts';

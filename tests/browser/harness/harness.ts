@@ -8,7 +8,7 @@ import { STAFFS, type Units } from '../../../src/words/units.ts';
 import type { Language } from '../../../src/words/words.ts';
 import { openYard, type Speech, type ViewName } from '../../../src/yard/index.ts';
 import { makeRenderer } from '../../../src/yard/renderer.ts';
-import { SCENES, type SceneName } from '../fixtures/scenes.ts';
+import { SCENES, type SceneName } from '../fixtures/index.ts';
 
 const WORDS = { en: { language: 'en', texts: en }, es: { language: 'es', texts: es } } as const;
 
@@ -54,7 +54,7 @@ const harness = {
       pump: hide(truth.pump),
       panel: {
         ...hide(truth.panel),
-        lampInk: { kind: 'pencil' },
+        lamps: truth.panel.lamps.map(hide),
         buzzer: null,
         breakers: truth.panel.breakers.map((b) => hide({ ...b, lever: 'tripped' as const })),
       },

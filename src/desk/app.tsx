@@ -36,7 +36,10 @@ function LaterDebrief({ recordKey }: { recordKey: number }) {
   const desk = useDesk();
   const [screen, setScreen] = useState<typeof import('./debrief/debrief.tsx') | null>(null);
   useEffect(() => {
-    import('./debrief/debrief.tsx').then(setScreen, () => desk.fail({ id: 'trouble.notLoaded' }));
+    Promise.all([import('./debrief/debrief.tsx'), desk.readyForDebrief()]).then(
+      ([loaded]) => setScreen(loaded),
+      () => desk.fail({ id: 'trouble.notLoaded' }),
+    );
   }, [desk]);
   if (screen === null) return <main class="waiting">{desk.t('debrief.opening')}</main>;
   return <screen.DebriefScreen recordKey={recordKey} />;

@@ -9,14 +9,12 @@ import { BREAKERS, FLOATS } from '../../src/control/index.ts';
 import { FAULTS, PLACED_FAULTS, type ProofId } from '../../src/faults/index.ts';
 import type { Lever } from '../../src/service/facts.ts';
 import { ACTIONS, type BreachId, type LidId, PLACES, say } from '../../src/service/index.ts';
-import { en } from '../../src/words/en.ts';
-import { es } from '../../src/words/es.ts';
 import { gapsOf, speak } from '../../src/words/speak.ts';
 import { coreTexts, ENGLISH, messagesIn, SPANISH, speakAll, TOPICS } from './spoken.ts';
 import { u1 } from './units.ts';
 
-const texts: Readonly<Record<string, string>> = en;
-const spanish: Readonly<Record<string, string>> = es;
+const texts: Readonly<Record<string, string>> = ENGLISH.texts;
+const spanish: Readonly<Record<string, string>> = SPANISH.texts;
 
 /** The members of a union of ids; one that is missing does not compile. */
 function idsOf<T extends string>(all: Record<T, true>): string[] {

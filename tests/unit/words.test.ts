@@ -2,16 +2,14 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { quantity, say } from '../../src/service/index.ts';
 import { formatDate, formatMoment } from '../../src/words/calendar.ts';
-import { en } from '../../src/words/en.ts';
-import { es } from '../../src/words/es.ts';
 import { formatClock, formatNumber, formatQuantity } from '../../src/words/measure.ts';
 import { gapsOf, MissingWord, speak } from '../../src/words/speak.ts';
 import { decimalsNear, decimalsOf } from '../../src/words/units.ts';
-import { loadWords } from '../../src/words/words.ts';
+import { loadAllWords, loadWords } from '../../src/words/words.ts';
 import { ENGLISH, SPANISH } from './spoken.ts';
 
-const english: Readonly<Record<string, string>> = en;
-const spanish: Readonly<Record<string, string>> = es;
+const english: Readonly<Record<string, string>> = ENGLISH.texts;
+const spanish: Readonly<Record<string, string>> = SPANISH.texts;
 
 describe('the dictionaries', () => {
   it('have the same texts, each with the same gaps', () => {
@@ -23,6 +21,9 @@ describe('the dictionaries', () => {
   it('are loaded one at a time', async () => {
     expect((await loadWords('en')).texts['part.panel']).toBe('Panel');
     expect((await loadWords('es')).texts['part.panel']).toBe('Tablero');
+    expect((await loadWords('en')).texts['shows.line-split']).toBeUndefined();
+    expect(await loadAllWords('en')).toEqual(ENGLISH);
+    expect(await loadAllWords('es')).toEqual(SPANISH);
   });
 
   it('say nothing as markup', () => {

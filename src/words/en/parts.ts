@@ -63,7 +63,7 @@ export const parts = {
   'yard.panel.follow1': 'Silence the buzzer',
   'yard.panel.follow2': 'Read the three levers',
   'yard.panel.follow3': 'Use little water',
-  'yard.panel.follow4': 'Lamp goes by itself',
+  'yard.panel.follow4': 'Lamp goes out by itself',
   'yard.panel.runs': '{n} × {run}',
   'yard.floats.tree': 'Float tree',
   'yard.floats.pump': 'Pump',

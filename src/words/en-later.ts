@@ -1,0 +1,6 @@
+import { flags } from './en/flags.ts';
+import { shows } from './en/shows.ts';
+import { verdict } from './en/verdict.ts';
+
+/** What only a debrief says, in English: a call begins without it. */
+export const later = { ...flags, ...shows, ...verdict };

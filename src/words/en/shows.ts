@@ -1,0 +1,93 @@
+/** Of each fault how it is noticed, and what misleads: the debrief says it. */
+export const shows = {
+  'shows.line-split':
+    'The hum turns light, the gauge at the tee drops, and soap foams on the tube wall. A small split alarms nobody: the depth of water holds the pressure up while half the air is lost.',
+  'shows.joint-leak':
+    'Bubbles weaken, and the gauge at the tee reads only a little low, so no lamp lights. The eye finds nothing; soap at every joint does.',
+  'shows.diaphragm-worn':
+    'Weak bubbles with an even hum. Dead-headed it still reaches full pressure, which misleads: the flow is gone, and the open housing shows why.',
+  'shows.diaphragm-torn':
+    'It rattles, and dead-headed it builds no pressure: pump bad, line good. The gauge at the tee alone cannot tell it from a split line.',
+  'shows.intake-clogged':
+    'The case runs hot and the bubbles are weak, yet no lamp lights. Line and diaphragms get the blame; a look at the filter costs two minutes.',
+  'shows.compressor-stopped':
+    'Silent with its breaker on, and the meter finds voltage at its outlet. A tripped breaker is just as silent, so levers and volts come before the part.',
+  'shows.breaker-tripped':
+    'A lever midway between on and off is the evidence, and a reset wipes it out. With the alarm breaker tripped the lamp is dark whatever happens: a quiet panel misleads.',
+  'shows.surge-latch':
+    'Lamp lit after a storm, while air and water are ordinary; one reset clears it for good. A standing fault looks the same at first: only five minutes of watching tell them apart.',
+  'shows.selector-left':
+    'In Off no dose runs and the water climbs with a sound pump; in Hand the pump runs past every float. It is read in a second, and missed when the pump is suspected first.',
+  'shows.timer-misset':
+    'The spray comes at the wrong hours, and nothing alarms. An override by day looks alike; the panel clock beside a watch tells them apart.',
+  'shows.lamp-dead':
+    'The buzzer sounds under a dark lamp, or, once silenced, nothing shows at all. Only Test tells a dead lamp from a sound unit.',
+  'shows.stuck-up':
+    'The float stands up over water too low for it, and its contact stays closed. A stop float held up hides behind sound doses; an override pumps on, a high-water float alarms over an ordinary level.',
+  'shows.stuck-down':
+    'The float hangs under water that should lift it; for the stop float, Hand pumps and Auto never does. Pump, timer or a wash day get the blame, so look at the cords first.',
+  'shows.winding-open':
+    'Voltage reaches the terminals and nothing runs; the winding reads open. A float that holds the pump back is just as quiet, but then the voltage is missing.',
+  'shows.disc-filter-clogged':
+    'Weak spray, and the override pumping by day. A tired pump looks the same until the discs have been opened.',
+  'shows.wash-day':
+    'Much water in a few hours, so override or alarm come early. Nothing is broken by it, but it brings a dead pump circuit to light.',
+  'shows.air-switch-drifted':
+    'The alarm comes back after every reset over a sound gauge at the tee: the switch turns far above its label. The line gets the blame; the pressure at which it turns tells.',
+  'shows.air-switch-stuck':
+    'Stuck closed, the lamp is lit over good air; stuck open, a stopped compressor alarms nobody. Test lights the lamp all the same, so prove the switch, not the lamp.',
+  'shows.alarm-float-misset':
+    'Everything works when lifted by hand, yet water reaches the inlet before the lamp. Only a tape on the tether, held against the label, finds it.',
+  'shows.breaker-retrips':
+    'The lever trips again the moment it is pushed on, whatever runs or stands. One reset is evidence enough: leave it off and test the insulation.',
+  'shows.buzzer-dead':
+    'The lamp is lit and nothing sounds, so nobody looks. A silenced buzzer is as quiet, but Test makes that one sound.',
+  'shows.compressor-unplugged':
+    'Silent with its breaker on, after somebody mowed or used the outlet. The compressor is condemned by those who never looked at the plug.',
+  'shows.cord-chafed':
+    'Its breaker, or an outlet that trips on a leak, lets go as soon as the cord is fed. A short in the panel’s wire does the same and the compressor gets the blame; the bare copper is seen at the outlet.',
+  'shows.dialler-no-line':
+    'Lamp and buzzer do their work and no call goes out. Nobody misses it until an alarm stood for days.',
+  'shows.float-flooded':
+    'It hangs under water that should lift it, and is heavy in the hand; lifted, its contact works, which misleads. A caught cord looks alike from above.',
+  'shows.float-on-scum':
+    'It stands up over water too low for it and drops late, so the pump or the alarm comes at odd levels. The contact is sound; a look shows the raft.',
+  'shows.floats-swapped':
+    'After somebody worked in the panel, one float does the next one’s work: alarms where the pump should start, or doses at the wrong height. Renewing floats changes nothing, for each of their switches is sound.',
+  'shows.gfci-tripped':
+    'Silent compressor, breaker on, no voltage beyond the outlet’s button. Damp after rain trips it once; tripping again at once is a leak to be found.',
+  'shows.housing-hot':
+    'A reset seems to cure it: it restarts cooled, and alarms again an hour later in the sun. The hand on the case tells; the diaphragms get the blame.',
+  'shows.insects-in-contacts':
+    'Nobody notices until the air is lost and no lamp comes: the contacts cannot close. Looks like a stuck switch until its case is opened.',
+  'shows.low-voltage':
+    'The hum is weak, each dose is cut short and the pump’s protector opens warm. A new pump will do the same: volts at the panel, under load, come first.',
+  'shows.outage':
+    'Nothing hums and no lamp can light, so a dark panel says nothing of air or water. After a long one a fault may stand unshown for a minute, and a digital clock blinks.',
+  'shows.panel-wet':
+    'A high-water alarm over low water, worse after rain; neither lifting the float nor a new one ends it. Drops stand on the terminals: no hand goes in before all is tested dead.',
+  'shows.protector-open':
+    'Voltage at the terminals, nothing runs, the winding reads open and stays so when cold. An overheated motor reads the same until it has cooled.',
+  'shows.pump-cord-chafed':
+    'The pump’s breaker holds all day and trips at the first call for the pump. A short in the panel’s wire trips at every on; this one waits for the dose.',
+  'shows.pump-seized':
+    'It hums for seconds, draws five times its current and stops for ten minutes, again and again. Between two tries no current is drawn and the winding reads open, which misleads.',
+  'shows.relay-open':
+    'Neither Auto nor Hand runs the pump, yet winding and breaker are sound: the coil is fed and the contact stays open. The pump is often renewed for it.',
+  'shows.relay-welded':
+    'The pump runs on in Off and past every float, until the tank is empty. Only its breaker stops it: off first, then think.',
+  'shows.sensing-tube-wet':
+    'The lamp comes and goes with good bubbles, mostly on cold mornings. The gauge at the tee is right while the switch sits behind a slug of water.',
+  'shows.splice-corroded':
+    'The float rises and falls freely and the panel never hears of it, lifted or not. A float held by its cord does as little, but that one is seen.',
+  'shows.terminal-loose':
+    'Some doses run and some do not, or none at all, with voltage at the terminals and a whole winding. The pump gets the blame; a tug at the leads, locked out, shows the one that moves.',
+  'shows.tethers-tangled':
+    'Two floats hang together under water that should lift them: high water brings neither pump nor alarm, until drains run slow. Each lid looks peaceful; look at the floats, not at the lamp.',
+  'shows.timer-dead':
+    'No dose comes, and the override pumps by day or the water climbs to the alarm. Hand pumps, so the floats get the blame; the timer, advanced to a dose, starts nothing.',
+  'shows.timer-lost-clock':
+    'After a long outage the clock blinks and doses nothing; the override does the work by day. Setting it mends it, a reset does not.',
+  'shows.uv-lamp-out':
+    'The air lamp is lit over good air: on this panel it stands for the ultraviolet lamp too. Water looks as clear as ever and is not disinfected; the shielded port tells, never an eye on the lamp.',
+};

@@ -1,0 +1,7 @@
+import type { later as en } from './en-later.ts';
+import { flags } from './es/flags.ts';
+import { shows } from './es/shows.ts';
+import { verdict } from './es/verdict.ts';
+
+/** What only a debrief says, in Spanish. */
+export const later: Record<keyof typeof en, string> = { ...flags, ...shows, ...verdict };

@@ -1,0 +1,94 @@
+import type { shows as en } from '../en/shows.ts';
+
+export const shows: Record<keyof typeof en, string> = {
+  'shows.line-split':
+    'El zumbido se aligera, el manómetro de la te cae y el jabón hace espuma en la pared de la manguera. Una rajadura chica no avisa a nadie: la altura del agua sostiene la presión mientras se pierde la mitad del aire.',
+  'shows.joint-leak':
+    'Las burbujas se debilitan y el manómetro de la te marca apenas bajo, así que ninguna luz enciende. A la vista no se halla nada; con jabón en cada unión, sí.',
+  'shows.diaphragm-worn':
+    'Burbujas débiles con zumbido parejo. A salida cerrada todavía llega a la presión completa, y eso engaña: lo que falta es caudal, y la caja abierta muestra por qué.',
+  'shows.diaphragm-torn':
+    'Traquetea y a salida cerrada no levanta presión: compresor malo, línea buena. El manómetro de la te por sí solo no lo distingue de una línea rajada.',
+  'shows.intake-clogged':
+    'La carcasa se calienta y las burbujas son débiles, pero ninguna luz enciende. Se culpa a la línea y a los diafragmas; mirar el filtro cuesta dos minutos.',
+  'shows.compressor-stopped':
+    'Callado con su interruptor conectado, y el medidor halla voltaje en su toma. Un interruptor disparado calla igual: palancas y voltaje van antes que la pieza.',
+  'shows.breaker-tripped':
+    'Una palanca a media carrera es la prueba, y un rearme la borra. Con el de la alarma disparado la luz queda apagada pase lo que pase: un tablero callado engaña.',
+  'shows.surge-latch':
+    'Luz encendida tras una tormenta, con aire y agua normales; un rearme la borra para siempre. Una avería que sigue se ve igual al principio: solo cinco minutos de observar las distinguen.',
+  'shows.selector-left':
+    'En Fuera no hay dosis y el agua sube con la bomba sana; en Manual la bomba trabaja sin hacer caso a ningún flotador. Se lee en un segundo, y se pasa por alto si primero se sospecha de la bomba.',
+  'shows.timer-misset':
+    'El riego sale a horas que no son, y nada avisa. Un bombeo de exceso de día se parece; el reloj del tablero junto al de pulsera los distingue.',
+  'shows.lamp-dead':
+    'El zumbador suena con la luz apagada o, ya silenciado, no se nota nada. Solo Prueba distingue una lámpara fundida de una unidad sana.',
+  'shows.stuck-up':
+    'El flotador apunta arriba con agua demasiado baja y su contacto sigue cerrado. El de paro se esconde detrás de dosis sanas; el de exceso sigue bombeando; el de nivel alto avisa con un nivel normal.',
+  'shows.stuck-down':
+    'El flotador cuelga bajo agua que debería alzarlo; si es el de paro, Manual bombea y Auto nunca. Se culpa a la bomba, al temporizador o al día de lavado: mire primero los cables.',
+  'shows.winding-open':
+    'El voltaje llega a las terminales y nada gira; el devanado marca abierto. Un flotador que frena la bomba calla igual, pero entonces falta el voltaje.',
+  'shows.disc-filter-clogged':
+    'Riego débil y bombeo de exceso de día. Una bomba cansada se ve igual hasta que se abren los discos.',
+  'shows.wash-day':
+    'Mucha agua en pocas horas, así que el exceso o la alarma llegan antes. No rompe nada, pero saca a la luz un circuito de bomba muerto.',
+  'shows.air-switch-drifted':
+    'La alarma vuelve tras cada rearme con buena presión en la te: el presostato cambia muy arriba de su etiqueta. Se culpa a la línea; la presión a la que cambia lo dice.',
+  'shows.air-switch-stuck':
+    'Pegado cerrado, la luz enciende con buen aire; pegado abierto, un compresor parado no avisa a nadie. Prueba enciende la luz igual: hay que probar el presostato.',
+  'shows.alarm-float-misset':
+    'A mano todo responde, pero el agua llega a la entrada antes que la luz. Solo una cinta en su cable, comparada con la etiqueta, lo encuentra.',
+  'shows.breaker-retrips':
+    'La palanca se dispara en cuanto se conecta, trabaje lo que trabaje. Un rearme ya es prueba: dejarla desconectada y medir el aislamiento.',
+  'shows.buzzer-dead':
+    'La luz enciende y nada suena, así que nadie mira. Un zumbador silenciado calla igual, pero con Prueba ese sí suena.',
+  'shows.compressor-unplugged':
+    'Callado con su interruptor conectado, después de que alguien podó o usó la toma. Lo condena quien no miró el enchufe.',
+  'shows.cord-chafed':
+    'Su interruptor, o un tomacorriente que corta por fuga, se dispara en cuanto el cordón recibe corriente. Un corto en el cable del tablero hace lo mismo y se culpa al compresor; el cobre pelado se ve junto a la toma.',
+  'shows.dialler-no-line':
+    'Luz y zumbador cumplen y ninguna llamada sale. Nadie lo nota hasta que una alarma lleva días.',
+  'shows.float-flooded':
+    'Cuelga bajo agua que debería alzarlo y pesa en la mano; alzado, su contacto sirve, y eso engaña. Un cable atorado se ve igual desde arriba.',
+  'shows.float-on-scum':
+    'Apunta arriba con agua muy baja y cae tarde, así que bomba o alarma llegan a niveles raros. El contacto está sano; al mirar se ve la nata.',
+  'shows.floats-swapped':
+    'Después de trabajos en el tablero, un flotador hace lo del siguiente: alarma donde debe arrancar la bomba, o dosis a otra altura. Cambiar flotadores no arregla nada, pues cada uno está sano.',
+  'shows.gfci-tripped':
+    'Compresor callado, interruptor conectado, sin voltaje tras el botón de la toma. La humedad lo dispara una vez; si vuelve a hacerlo, hay una fuga que hallar.',
+  'shows.housing-hot':
+    'Un rearme parece curarlo: arranca frío y avisa otra vez una hora después, al sol. La mano en la caja lo dice; se culpa a los diafragmas.',
+  'shows.insects-in-contacts':
+    'Nadie lo nota hasta que falta el aire y ninguna luz enciende: los contactos no cierran. Parece un presostato pegado hasta que se abre.',
+  'shows.low-voltage':
+    'El zumbido es débil, cada dosis se corta y el protector de la bomba abre caliente. Una bomba nueva hará lo mismo: primero el voltaje en el tablero, con carga.',
+  'shows.outage':
+    'Nada zumba y ninguna luz puede encender, así que un tablero apagado no dice nada del aire ni del agua. Tras un corte largo una avería puede tardar un minuto en avisar, y un reloj digital parpadea.',
+  'shows.panel-wet':
+    'Alarma de nivel alto con agua baja, peor tras la lluvia; ni alzar el flotador ni cambiarlo la quita. Hay gotas en las terminales: no se mete la mano sin comprobar que no hay tensión.',
+  'shows.protector-open':
+    'Voltaje en las terminales, nada gira, el devanado marca abierto y sigue así en frío. Un motor recalentado marca lo mismo hasta enfriarse.',
+  'shows.pump-cord-chafed':
+    'El interruptor de la bomba aguanta todo el día y se dispara a la primera dosis. Un corto en el tablero dispara al conectar; este espera la dosis.',
+  'shows.pump-seized':
+    'Zumba unos segundos, toma cinco veces su corriente y para diez minutos, una y otra vez. Entre dos intentos no toma corriente y el devanado marca abierto, y eso engaña.',
+  'shows.relay-open':
+    'Ni Auto ni Manual mueven la bomba, con devanado e interruptor sanos: la bobina recibe y el contacto no cierra. Por esto se cambian bombas buenas.',
+  'shows.relay-welded':
+    'La bomba sigue en Fuera y pasa de todo flotador hasta vaciar el tanque. Solo su interruptor la para: primero desconectar, luego pensar.',
+  'shows.sensing-tube-wet':
+    'La luz va y viene con buenas burbujas, sobre todo en mañanas frías. El manómetro de la te acierta; el presostato está detrás de un tapón de agua.',
+  'shows.splice-corroded':
+    'El flotador sube y baja libre y el tablero no se entera, ni alzándolo a mano. Uno atorado hace lo mismo, pero ese se ve.',
+  'shows.terminal-loose':
+    'Unas dosis salen y otras no, o ninguna, con voltaje en las terminales y el devanado entero. Se culpa a la bomba; un jalón a los cables, con candado puesto, muestra el que se mueve.',
+  'shows.tethers-tangled':
+    'Dos flotadores cuelgan juntos bajo agua que debería alzarlos: el nivel alto no trae ni bomba ni alarma, hasta que los drenajes van lentos. Cada tapa se ve tranquila; hay que mirar los flotadores, no la luz.',
+  'shows.timer-dead':
+    'No sale ninguna dosis, y el exceso bombea de día o el agua sube hasta la alarma. En Manual bombea, así que se culpa a los flotadores; el temporizador, adelantado a una dosis, no arranca nada.',
+  'shows.timer-lost-clock':
+    'Tras un apagón largo el reloj parpadea y no dosifica; el exceso trabaja de día. Se arregla poniéndolo en hora, no con un rearme.',
+  'shows.uv-lamp-out':
+    'La luz de aire enciende con buen aire: en este tablero vale también por la ultravioleta. El agua se ve igual de clara y sale sin desinfectar; lo dice la mirilla, nunca el ojo puesto en la lámpara.',
+};

@@ -14,8 +14,9 @@ describe.each(
   ),
 )('%s', (_, promised) => {
   it.each([SOUND, ...Object.keys(promised.faults)])('%s', (fault) => {
-    const { row, failures } = walk(promised, fault, tableOf(promised.unit));
+    const { row, failures, shortest } = walk(promised, fault, tableOf(promised.unit));
     rows.push(row);
+    expect(shortest && told(shortest), 'the shortest sequence that fails').toBeUndefined();
     expect(failures.slice(0, 2).map(told).join('\n'), `${failures.length} of ${row.paths} paths failed`).toBe('');
     expect([row.statesDone, row.transitionsDone]).toEqual([1, 1]);
     expect(row.states).toBeLessThanOrEqual(1000);

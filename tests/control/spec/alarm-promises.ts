@@ -159,7 +159,7 @@ function promised(
     unit,
     machine,
     does: does as Promised['does'],
-    sights: sightsOf(kind),
+    sights: [...sightsOf(kind), 'alarmHandle'],
     delays,
     anytime: HANDS.filter((h) => events.includes(h)),
     faults: Object.fromEntries(

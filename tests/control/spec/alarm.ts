@@ -14,7 +14,7 @@ import {
   ultravioletLamp,
 } from './alarm-facts.ts';
 import { alarmWords } from './alarm-words.ts';
-import { OVER, type Says, type Sight } from './vocabulary.ts';
+import { handleOff, handleOn, OVER, type Says, type Sight } from './vocabulary.ts';
 
 const region = alarmWords.createStateConfig;
 
@@ -32,11 +32,12 @@ const alarmBreaker = region({
   initial: 'on',
   states: {
     on: {
+      meta: handleOn('alarmHandle'),
       on: { 'alarm breaker trips': { guard: 'power is there', target: 'tripped' }, 'alarm breaker pushed off': 'off' },
       always: { guard: 'the circuit is shorted and power is there', target: 'tripped' },
     },
-    off: { on: { 'alarm breaker pushed on': 'on' } },
-    tripped: { on: { 'alarm breaker pushed off': 'off' } },
+    off: { meta: handleOff('alarmHandle'), on: { 'alarm breaker pushed on': 'on' } },
+    tripped: { meta: handleOff('alarmHandle'), on: { 'alarm breaker pushed off': 'off' } },
   },
 });
 

@@ -1,7 +1,7 @@
 /** Three circuits leave the panel; opening one leaves the others alive. Each is watched at what it feeds. */
 import { and, not, setup, stateIn } from 'xstate';
 import type { ControlEventName } from '../../../src/control/index.ts';
-import type { Promised, Says, Sight } from './vocabulary.ts';
+import { handleOff, handleOn, type Promised, type Says, type Sight } from './vocabulary.ts';
 
 const CIRCUITS = ['alarm', 'compressor', 'pump'] as const;
 type Circuit = (typeof CIRCUITS)[number];
@@ -38,14 +38,15 @@ function breaker<C extends Circuit>(circuit: C) {
     initial: 'on',
     states: {
       on: {
+        meta: handleOn(`${circuit}Handle`),
         on: {
           [`${circuit} breaker trips`]: { guard: 'power is there', target: 'tripped' },
           [`${circuit} breaker pushed off`]: 'off',
         },
         always: { guard: `the ${circuit} circuit is shorted, and power is there`, target: 'tripped' },
       },
-      off: { on: { [`${circuit} breaker pushed on`]: 'on' } },
-      tripped: { on: { [`${circuit} breaker pushed off`]: 'off' } },
+      off: { meta: handleOff(`${circuit}Handle`), on: { [`${circuit} breaker pushed on`]: 'on' } },
+      tripped: { meta: handleOff(`${circuit}Handle`), on: { [`${circuit} breaker pushed off`]: 'off' } },
     },
   });
 }
@@ -128,7 +129,7 @@ export const CIRCUIT_PROMISES: readonly Promised[] = (['u1', 'u2', 'u3'] as cons
     does,
     // Held test, Hand and water over the lowest float: then lamp, buzzer and pump tell whether their circuits live.
     before: ['test.pressed', 'selector.hand', ...(unit === 'u3' ? (['redundantOffFloat.rises'] as const) : [])],
-    sights: [...lamps, 'compressor', 'pump'],
+    sights: [...lamps, 'compressor', 'pump', 'alarmHandle', 'compressorHandle', 'pumpHandle'],
     delays: [],
     anytime: CIRCUITS.flatMap((c) => [`${c} breaker pushed off`, `${c} breaker pushed on`]),
     faults: Object.fromEntries(

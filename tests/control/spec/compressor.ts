@@ -1,7 +1,7 @@
 /** The compressor runs while it is fed, plugged in and not cut out by its heat; a chafed cord trips what guards it. */
 import { and, not, or, setup, stateIn } from 'xstate';
 import type { ControlEventName } from '../../../src/control/index.ts';
-import type { Promised, Says } from './vocabulary.ts';
+import { handleOff, handleOn, type Promised, type Says } from './vocabulary.ts';
 
 export type CompressorEvent =
   | `compressor breaker ${'trips' | 'pushed off' | 'pushed on'}`
@@ -51,6 +51,7 @@ const breaker = (guarded: boolean) =>
     initial: 'on',
     states: {
       on: {
+        meta: handleOn('compressorHandle'),
         on: {
           'compressor breaker trips': { guard: 'power is there', target: 'tripped' },
           'compressor breaker pushed off': 'off',
@@ -62,8 +63,8 @@ const breaker = (guarded: boolean) =>
             : [{ guard: 'a chafed cord is plugged in, and power is there', target: 'tripped' } as const]),
         ],
       },
-      off: { on: { 'compressor breaker pushed on': 'on' } },
-      tripped: { on: { 'compressor breaker pushed off': 'off' } },
+      off: { meta: handleOff('compressorHandle'), on: { 'compressor breaker pushed on': 'on' } },
+      tripped: { meta: handleOff('compressorHandle'), on: { 'compressor breaker pushed off': 'off' } },
     },
   });
 
@@ -195,7 +196,7 @@ export const COMPRESSOR_PROMISES: readonly Promised[] = (['u1', 'u2', 'u3'] as c
     unit,
     machine: compressorMachine(`compressor of ${unit}`, guarded),
     does: guarded ? DOES : plain,
-    sights: ['compressor'],
+    sights: ['compressor', 'compressorHandle'],
     delays: ['cutoutHeat', 'cutoutCool'],
     anytime: [
       'compressor breaker pushed off',
@@ -206,6 +207,8 @@ export const COMPRESSOR_PROMISES: readonly Promised[] = (['u1', 'u2', 'u3'] as c
       'compressor breaker tripped once': ['compressor breaker trips'],
       'compressor breaker trips again': ['compressor circuit shorted', 'compressor circuit cleared'],
       'supply low': ['power sags'],
+      'cord pulled': ['cord pulled', 'cord plugged in'],
+      'housing hot': ['housing gets hot', 'housing cools'],
       'cord chafed': ['cord chafes', 'cord renewed'],
       'compressor stopped': ['compressor stops', 'compressor mended'],
       ...(guarded ? { 'ground-fault outlet tripped': ['ground-fault outlet trips'] } : {}),

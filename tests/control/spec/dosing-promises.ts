@@ -95,7 +95,7 @@ function promised({ unit, kind, clock, ladder, does, delays, faults }: Dosing): 
     unit,
     machine: dosingMachine(`dosing of ${unit}`, kind, ladder, ailing, clock),
     does: { ...floatDoes(ladder, ailing), ...HANDS, ...TROUBLE, ...does } as Promised['does'],
-    sights: kind === 'night' ? ['pump', 'clock'] : ['pump'],
+    sights: kind === 'night' ? ['pump', 'pumpHandle', 'clock'] : ['pump', 'pumpHandle'],
     delays,
     anytime: [
       'pump breaker pushed off',

@@ -1,7 +1,7 @@
 /** Dosing as a specification: by night, on demand, or timed all day, with the override and the clock. */
 import { type DosingWords, dosingWords } from './dosing-words.ts';
 import { floatRegions, type Ladder } from './floats.ts';
-import type { Says } from './vocabulary.ts';
+import { handleOff, handleOn, type Says } from './vocabulary.ts';
 
 export type DosingKind = 'night' | 'demand' | 'timed';
 export type ClockKind = 'digital' | 'mechanical';
@@ -22,6 +22,7 @@ function common(words: DosingWords) {
       initial: 'on',
       states: {
         on: {
+          meta: handleOn('pumpHandle'),
           on: {
             'pump breaker pushed off': 'off',
             'pump breaker trips': { guard: 'power is there', target: 'tripped' },
@@ -29,8 +30,11 @@ function common(words: DosingWords) {
           always: { guard: 'shorted, and power is there', target: 'tripped' },
         },
         // A short lets nothing through, not for an instant: the clock does not notice.
-        off: { on: { 'pump breaker pushed on': [{ guard: 'shorted, and power is there', target: 'tripped' }, 'on'] } },
-        tripped: { on: { 'pump breaker pushed off': 'off' } },
+        off: {
+          meta: handleOff('pumpHandle'),
+          on: { 'pump breaker pushed on': [{ guard: 'shorted, and power is there', target: 'tripped' }, 'on'] },
+        },
+        tripped: { meta: handleOff('pumpHandle'), on: { 'pump breaker pushed off': 'off' } },
       },
     }),
     'pump wire': region({

@@ -62,7 +62,7 @@ export const MOTOR_PROMISES: readonly Promised[] = (['u1', 'u2', 'u3'] as const)
   machine: motorMachine(`motor of ${unit}`, unit === 'u3'),
   does: { ...DOES, ...WORK[unit] } as Promised['does'],
   before: unit === 'u3' ? ['redundantOffFloat.rises', 'stopFloat.rises', 'doseFloat.rises'] : [],
-  sights: ['pump', 'stalledPump'],
+  sights: ['pump', 'stalledPump', 'pumpHandle'],
   delays: ['protectorHeat', 'protectorWarm', 'protectorCool', ...(unit === 'u3' ? (['dose'] as const) : [])],
   anytime: ['pump breaker pushed off', 'pump breaker pushed on'],
   faults: FAULTS,

@@ -1,6 +1,6 @@
 /** From selector to motor: coil, contact, leads, winding, rotor and the protector that guards them against heat. */
 import { and, not, or, setup, stateIn } from 'xstate';
-import type { Says } from './vocabulary.ts';
+import { handleOff, handleOn, type Says } from './vocabulary.ts';
 
 export type MotorEvent =
   | `selector to ${'Hand' | 'Off' | 'Auto'}`
@@ -58,14 +58,15 @@ const breaker = region({
   initial: 'on',
   states: {
     on: {
+      meta: handleOn('pumpHandle'),
       on: { 'pump breaker pushed off': 'off', 'pump breaker trips': { guard: 'power is there', target: 'tripped' } },
       always: [
         { guard: 'the circuit is shorted, and power is there', target: 'tripped' },
         { guard: 'a shorted lead is fed', target: 'tripped' },
       ],
     },
-    off: { on: { 'pump breaker pushed on': 'on' } },
-    tripped: { on: { 'pump breaker pushed off': 'off' } },
+    off: { meta: handleOff('pumpHandle'), on: { 'pump breaker pushed on': 'on' } },
+    tripped: { meta: handleOff('pumpHandle'), on: { 'pump breaker pushed off': 'off' } },
   },
 });
 

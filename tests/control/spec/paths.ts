@@ -14,8 +14,9 @@ export interface Edge {
 
 export interface Plan {
   readonly start: Wanted;
-  readonly states: ReadonlySet<string>;
-  readonly transitions: ReadonlySet<string>;
+  /** Out of every state, what can happen there. */
+  readonly edges: ReadonlyMap<string, readonly Edge[]>;
+  readonly transitions: number;
   readonly paths: readonly (readonly Edge[])[];
 }
 
@@ -88,7 +89,7 @@ function cover(logic: Remembered, map: Readonly<Record<string, Node>>, shortest:
   };
   for (const way of leaves([...ways.values()])) walkOn([...way]);
   for (const edge of all) if (left.has(edge)) walkOn([...(ways.get(edge.from) ?? []), edge]);
-  return { start, states: new Set(edges.keys()), transitions: new Set(all.map(edgeKey)), paths };
+  return { start, edges, transitions: all.length, paths };
 }
 
 /** A shortest path of the graph as edges. Its first step is the start itself. */

@@ -2,7 +2,7 @@
 import type { Row } from './walk.ts';
 
 export function tableOfRows(rows: readonly Row[]): string {
-  const head = ['promise', 'unit', 'fault', 'states', 'transitions', 'paths', 'steps', 'covered', 'ms'];
+  const head = ['promise', 'unit', 'fault', 'states', 'transitions', 'paths', 'steps', 'covered', 'pairs', 'ms'];
   const lines = rows.map((r) => [
     r.promise,
     r.unit,
@@ -12,6 +12,7 @@ export function tableOfRows(rows: readonly Row[]): string {
     String(r.paths),
     String(r.steps),
     `${Math.floor(100 * Math.min(r.statesDone, r.transitionsDone))} %`,
+    String(r.pairs),
     r.ms.toFixed(0),
   ]);
   const sum = (of: (row: Row) => number): string => String(rows.reduce((s, r) => s + of(r), 0));
@@ -24,6 +25,7 @@ export function tableOfRows(rows: readonly Row[]): string {
     sum((r) => r.paths),
     sum((r) => r.steps),
     '',
+    sum((r) => r.pairs),
     rows.reduce((s, r) => s + r.ms, 0).toFixed(0),
   ]);
   const wide = head.map((h, i) => Math.max(h.length, ...lines.map((l) => (l[i] ?? '').length)));

@@ -3,7 +3,10 @@ import type { AnyStateMachine } from 'xstate';
 import type { ControlEventName, DelayId } from '../../../src/control/index.ts';
 import type { PanelName } from '../panels.ts';
 
-/** What a person at the panel, at the pump or at the compressor sees or hears, and whether the panel's clock goes. */
+/**
+ * What a person at the panel, at the pump or at the compressor sees or hears: lamps, what runs, whether the panel's
+ * clock goes, whether a breaker's handle is on.
+ */
 export type Sight =
   | 'lamp'
   | 'airLamp'
@@ -12,8 +15,10 @@ export type Sight =
   | 'pump'
   | 'stalledPump'
   | 'compressor'
-  | 'ultraviolet'
-  | 'clock';
+  | 'clock'
+  | 'alarmHandle'
+  | 'compressorHandle'
+  | 'pumpHandle';
 
 /** What a state of a specification asserts: in words, and as what must be seen while it is active. */
 export interface Says {
@@ -50,3 +55,13 @@ export interface Promised {
 
 /** The walk without any fault. */
 export const SOUND = 'sound';
+
+type Handle = 'alarmHandle' | 'compressorHandle' | 'pumpHandle';
+
+export function handleOn(sight: Handle): Says {
+  return { says: 'the handle stands on', sees: { [sight]: true } };
+}
+
+export function handleOff(sight: Handle): Says {
+  return { says: 'the handle stands off or half way', sees: { [sight]: false } };
+}

@@ -1,14 +1,13 @@
-/** Executes the paths of a specification against a panel and compares after every step. */
-import {
-  type ControlEventName,
-  type ControlState,
-  type ControlTable,
-  DELAYS,
-  eventNumber,
-} from '../../../src/control/index.ts';
-import { type Edge, edgeKey, planOf } from './paths.ts';
+/**
+ * Executes a specification against a panel and compares after every step, twice over: along the paths that
+ * `xstate/graph` made, and jointly, through every pair of a specification's state and a panel's state that any
+ * sequence of events leads to. The paths cover; the pairs leave no sequence out.
+ */
+import type { ControlTable } from '../../../src/control/index.ts';
+import { Bench } from './bench.ts';
+import { type Edge, edgeKey, type Plan, planOf } from './paths.ts';
 import type { Wanted } from './remembered.ts';
-import type { Promised, Sight } from './vocabulary.ts';
+import type { Promised } from './vocabulary.ts';
 
 /** One row of the table a run prints. */
 export interface Row {
@@ -19,7 +18,9 @@ export interface Row {
   readonly transitions: number;
   readonly paths: number;
   readonly steps: number;
-  /** Parts of the states and of the transitions that were executed, 0 to 1. */
+  /** Pairs of a state of the specification with a state of the panel, all that there are. */
+  readonly pairs: number;
+  /** Parts of the states and of the transitions that the paths executed, 0 to 1. */
   readonly statesDone: number;
   readonly transitionsDone: number;
   readonly ms: number;
@@ -30,91 +31,54 @@ export interface Failure {
   readonly problems: readonly string[];
 }
 
-const DUE: ReadonlyMap<ControlEventName, string[]> = new Map(
-  Object.values(DELAYS).map((due) => [
-    due,
-    Object.entries(DELAYS).flatMap(([id, event]) => (event === due ? [id] : [])),
-  ]),
-);
-
-const FOLLOWS: Readonly<Partial<Record<ControlEventName, string>>> = { 'airContact.freed': 'air' };
-
-/** A panel on the bench, with water and air in their places: what it asks for is kept as an engine would keep it. */
-class Bench {
-  private readonly table: ControlTable;
-  private state: ControlState;
-  readonly running = new Set<string>();
-  private clock = true;
-  /** Where water and air have each switch, whether or not it follows. */
-  private readonly stands = new Map<string, ControlEventName>();
-  calls = 0;
-  readonly problems: string[] = [];
-
-  constructor(table: ControlTable) {
-    this.table = table;
-    const { to, commands } = table.initial();
-    this.state = to;
-    this.obey(commands);
-  }
-
-  do(events: readonly ControlEventName[]): void {
-    this.calls = 0;
-    for (const event of events) {
-      this.send(event);
-      const [part, what] = event.split('.');
-      if (what === 'rises' || what === 'falls') this.stands.set(part ?? '', event);
-      // A freed or released part follows the water or the air again.
-      const again = what === 'freed' || what === 'released' ? this.stands.get(FOLLOWS[event] ?? part ?? '') : undefined;
-      if (again) this.send(again);
-    }
-  }
-
-  private send(event: ControlEventName): void {
-    for (const id of DUE.get(event) ?? []) this.running.delete(id);
-    const { to, commands } = this.table.step(this.state, eventNumber(event));
-    this.state = to;
-    this.obey(commands);
-  }
-
-  sees(sight: Sight): boolean {
-    const { outputs } = this.state;
-    if (sight === 'pump') return outputs.pumpRuns;
-    if (sight === 'stalledPump') return outputs.pumpStalls;
-    if (sight === 'compressor') return outputs.compressorRuns;
-    if (sight === 'ultraviolet') return outputs.ultravioletLit;
-    if (sight === 'clock') return this.clock;
-    return outputs[sight];
-  }
-
-  private obey(commands: ReturnType<ControlTable['step']>['commands']): void {
-    for (const command of commands) {
-      if (command.kind === 'dial') this.calls++;
-      else if (command.kind === 'stopClock') this.clock = false;
-      else if (command.kind === 'startClock') this.clock = true;
-      else if (command.kind === 'disarm') this.running.delete(command.delay);
-      else if (this.running.has(command.delay))
-        this.problems.push(`the delay ${command.delay} is started while it runs`);
-      else this.running.add(command.delay);
-    }
-  }
+export interface Walked {
+  readonly row: Row;
+  /** Paths that failed, the shortest first. */
+  readonly failures: readonly Failure[];
+  /** The shortest of all sequences that fail, if any does. */
+  readonly shortest: Failure | undefined;
 }
 
 /** Walks a promise under a fault. Every path is executed, also after one has failed. */
-export function walk(promised: Promised, fault: string, table: ControlTable): { row: Row; failures: Failure[] } {
+export function walk(promised: Promised, fault: string, table: ControlTable): Walked {
   const began = performance.now();
   const plan = planOf(promised, fault);
-  const met = new Set<string>();
+  const { met, taken, steps, failures } = alongPaths(promised, plan, table);
+  const { pairs, shortest } = jointly(promised, plan, table);
+  const row: Row = {
+    promise: promised.name,
+    unit: promised.unit,
+    fault,
+    states: plan.edges.size,
+    transitions: plan.transitions,
+    paths: plan.paths.length,
+    steps,
+    pairs,
+    statesDone: met.size / plan.edges.size,
+    transitionsDone: taken.size / plan.transitions,
+    ms: performance.now() - began,
+  };
+  return { row, failures, shortest };
+}
+
+function started(promised: Promised, table: ControlTable): Bench {
+  const bench = new Bench(table);
+  bench.do(promised.before ?? []);
+  return bench;
+}
+
+function alongPaths(promised: Promised, plan: Plan, table: ControlTable) {
+  const met = new Set([plan.start.key]);
   const taken = new Set<string>();
   const failures: Failure[] = [];
   let steps = 0;
   for (const path of plan.paths) {
-    const bench = new Bench(table);
-    bench.do(promised.before ?? []);
+    const bench = started(promised, table);
     let problems = differences(promised, bench, plan.start, 0);
     let done = 0;
-    met.add(plan.start.key);
-    while (problems.length === 0 && done < path.length) {
-      const edge = path[done++] as Edge;
+    for (const edge of path) {
+      if (problems.length > 0) break;
+      done++;
       bench.do(promised.does[edge.event] ?? []);
       problems = differences(promised, bench, edge.to, edge.calls);
       taken.add(edgeKey(edge));
@@ -123,23 +87,45 @@ export function walk(promised: Promised, fault: string, table: ControlTable): { 
     steps += done;
     if (problems.length > 0) failures.push({ path: path.slice(0, done).map((e) => e.event), problems });
   }
-  const row: Row = {
-    promise: promised.name,
-    unit: promised.unit,
-    fault,
-    states: plan.states.size,
-    transitions: plan.transitions.size,
-    paths: plan.paths.length,
-    steps,
-    statesDone: met.size / plan.states.size,
-    transitionsDone: taken.size / plan.transitions.size,
-    ms: performance.now() - began,
-  };
-  return { row, failures: failures.sort((a, b) => a.path.length - b.path.length) };
+  return { met, taken, steps, failures: failures.sort((a, b) => a.path.length - b.path.length) };
+}
+
+interface Pair {
+  readonly key: string;
+  readonly bench: Bench;
+  readonly from: Pair | undefined;
+  readonly by: Edge | undefined;
+}
+
+/** Breadth first through the pairs, so that the first failure is a shortest one. */
+function jointly(promised: Promised, plan: Plan, table: ControlTable): { pairs: number; shortest?: Failure } {
+  const first: Pair = { key: plan.start.key, bench: started(promised, table), from: undefined, by: undefined };
+  const atStart = differences(promised, first.bench, plan.start, 0);
+  if (atStart.length > 0) return { pairs: 1, shortest: { path: [], problems: atStart } };
+  const seen = new Set([`${first.key} ${first.bench.key}`]);
+  const queue = [first];
+  for (const pair of queue) {
+    for (const edge of plan.edges.get(pair.key) ?? []) {
+      const bench = pair.bench.fork();
+      bench.do(promised.does[edge.event] ?? []);
+      const next: Pair = { key: edge.to.key, bench, from: pair, by: edge };
+      const problems = differences(promised, bench, edge.to, edge.calls);
+      if (problems.length > 0) return { pairs: seen.size, shortest: { path: history(next), problems } };
+      const key = `${next.key} ${bench.key}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      queue.push(next);
+    }
+  }
+  return { pairs: seen.size };
+}
+
+function history(pair: Pair): string[] {
+  return pair.from && pair.by ? [...history(pair.from), pair.by.event] : [];
 }
 
 function differences(promised: Promised, bench: Bench, wanted: Wanted, calls: number): string[] {
-  const found = [...bench.problems];
+  const found = bench.twice.map((delay) => `the delay ${delay} is started while it runs`);
   for (const sight of promised.sights) {
     const claim = wanted.sees.get(sight);
     if (claim && bench.sees(sight) !== claim.want) {
@@ -147,7 +133,7 @@ function differences(promised: Promised, bench: Bench, wanted: Wanted, calls: nu
     }
   }
   for (const delay of promised.delays) {
-    if (bench.running.has(delay) === wanted.runs.has(delay)) continue;
+    if (bench.runs(delay) === wanted.runs.has(delay)) continue;
     found.push(`the delay ${delay} ${wanted.runs.has(delay) ? 'does not run, it must' : 'runs, it must not'}`);
   }
   if (bench.calls !== calls) found.push(`${bench.calls} calls went out, want ${calls}`);

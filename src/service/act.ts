@@ -1,4 +1,5 @@
 /** Doing an action: what hinders it, what it breaches, the minutes that pass, what it mends. */
+import { BREAKERS, type BreakerName } from '../control/index.ts';
 import { PLACED_FAULTS } from '../faults/index.ts';
 import { type Readout, readout, type Unit } from '../unit/index.ts';
 import type { ActionDef, Answers, BreachId, Doing, Fill } from './action.ts';
@@ -43,13 +44,19 @@ export function hindrance(service: Service, def: ActionDef): Message | undefined
   return def.hindered?.(person, unit);
 }
 
+/** The circuits that an action wants locked out. */
+export function circuitsToLock({ lockOut }: ActionDef): readonly BreakerName[] {
+  if (lockOut === undefined) return [];
+  return lockOut === 'all' ? BREAKERS : [lockOut];
+}
+
 /** The life-safety step that doing it now would skip. */
 export function breachOf(service: Service, def: ActionDef, dangerAsked: boolean): BreachId | undefined {
   const { person } = service;
   if (def.breach) return def.breach;
   if (def.touches && !dangerAsked) return 'danger-not-asked';
   if (person.onSite && !def.handsOff && def.id !== 'make-safe' && !person.madeSafe) return 'site-not-made-safe';
-  if (def.lockOut && !person.locks.has(def.lockOut)) return 'not-locked-out';
+  if (circuitsToLock(def).some((circuit) => !person.locks.has(circuit))) return 'not-locked-out';
   if (def.id === 'leave-site' && person.lids.size > 0) return 'lid-left-open';
   return undefined;
 }

@@ -62,8 +62,8 @@ export interface ActionDef {
     readonly compressorRuns?: boolean;
     readonly unlocked?: BreakerName;
   };
-  /** Circuit that must be locked out before a hand goes in: life safety. */
-  readonly lockOut?: BreakerName;
+  /** Circuit that must be locked out before a hand goes in, or every one of the panel: life safety. */
+  readonly lockOut?: BreakerName | 'all';
   /** May be done before the site was made safe (looking round, talking, switches meant for anyone's hand). */
   readonly handsOff?: boolean;
   /** Asking for it is itself a breach. */

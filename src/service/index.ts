@@ -1,5 +1,5 @@
 /** What a person can do on a call and what they then learn. */
-export { breachOf, hindrance, letPass, type Outcome, perform, type Service } from './act.ts';
+export { breachOf, circuitsToLock, hindrance, letPass, type Outcome, perform, type Service } from './act.ts';
 export type { ActionDef, BreachId, FieldDef, Fill } from './action.ts';
 export { RECORD_LINES } from './actions/yard.ts';
 export { ACTION_BY_ID, ACTIONS, actionOn, fits } from './catalogue.ts';

@@ -213,9 +213,10 @@ export class Unit {
     return this.driver.at(t);
   }
 
-  /** Height at which a float makes now, m above the pump tank's floor, with what faults shift it by. */
-  floatMakes_m(float: FloatName): number {
-    return floatHeights_m(this.spec.panel, float).makes_m + floatShift(this.faults, float, this.t);
+  /** Height at which a float makes by how it is tied, m above the pump tank's floor, whatever it weighs or rides on. */
+  tether_m(float: FloatName): number {
+    const tied = this.faults.filter((f) => f.fault.id === 'alarm-float-misset');
+    return floatHeights_m(this.spec.panel, float).makes_m + floatShift(tied, float, this.t);
   }
 
   /** Falling pressure at which the air switch turns now, kPa. */

@@ -18,7 +18,8 @@ type Manifest = Readonly<Record<string, Chunk>>;
 const LIMIT_kB = { shell: 60, call: 260 };
 
 /** Loaded on no way into a call: renderers and environments nobody asks for, the other language, what comes after. */
-const NOT_ON_THE_WAY = /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-later)\.ts$|^desk\/debrief\//;
+const NOT_ON_THE_WAY =
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-later)\.ts$|^desk\/debrief\//;
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };
 
 export async function run(print: (line: string) => void): Promise<void> {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type CallFile, CallSession, isCleared, prepareCall, shippedCalls } from '../../src/calls/index.ts';
 import { faultsOf, PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
-import { ACTION_BY_ID, ACTIONS, LOADS, type LoadId } from '../../src/service/index.ts';
+import { ACTION_BY_ID, ACTIONS, circuitsToLock, LOADS, type LoadId } from '../../src/service/index.ts';
 
 const base = shippedCalls().find((c) => c.id === 'noon-sprinklers') as CallFile;
 
@@ -28,10 +28,11 @@ function must(session: CallSession, id: string, fill?: Record<string, string | s
 
 /** Does an action with its circuit locked out, and puts the circuit back. */
 function safely(session: CallSession, id: string): void {
-  const lock = ACTION_BY_ID.get(id)?.lockOut;
-  if (lock) must(session, `lock-out:${lock}`);
+  const def = ACTION_BY_ID.get(id);
+  const locks = def ? circuitsToLock(def) : [];
+  for (const lock of locks) must(session, `lock-out:${lock}`);
   must(session, id);
-  if (lock) {
+  for (const lock of locks) {
     must(session, `unlock:${lock}`);
     must(session, `breaker-on:${lock}`);
   }
@@ -114,13 +115,15 @@ describe('every action', () => {
   it('can be done on a sound unit at its place, or says why not', () => {
     const session = visit();
     for (const action of ACTIONS.filter((a) => a.place !== 'phone' && a.id !== 'leave-site')) {
-      const lock = action.lockOut;
-      if (lock && !session.service.person.locks.has(lock)) must(session, `lock-out:${lock}`);
+      for (const lock of circuitsToLock(action)) {
+        if (!session.service.person.locks.has(lock)) must(session, `lock-out:${lock}`);
+      }
       if (action.form) continue;
       const refused = session.act({ id: action.id });
       expect(refused === undefined || /^why\./.test(refused.id), action.id).toBe(true);
       expect(session.breach, action.id).toBeUndefined();
-      if (lock && session.service.person.locks.has(lock)) {
+      for (const lock of circuitsToLock(action)) {
+        if (!session.service.person.locks.has(lock)) continue;
         must(session, `unlock:${lock}`);
         session.act({ id: `breaker-on:${lock}` });
       }

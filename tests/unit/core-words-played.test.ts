@@ -26,6 +26,7 @@ import {
   ACTIONS,
   type ActionDef,
   breachOf,
+  circuitsToLock,
   type Fill,
   fits,
   LOADS,
@@ -116,7 +117,7 @@ class Walker {
 
   /** Does what must be safe first. */
   private prepare(def: ActionDef): void {
-    if (def.lockOut) this.session.act({ id: `lock-out:${def.lockOut}` });
+    for (const circuit of circuitsToLock(def)) this.session.act({ id: `lock-out:${circuit}` });
     this.session.act({ id: this.session.service.person.onSite ? 'make-safe' : 'ask-danger' });
   }
 }
@@ -199,10 +200,11 @@ function sweep(session: CallSession, groups: readonly ActionDef['group'][]): voi
       continue;
     if (!fits(action, session.prepared.spec)) continue;
     if (/^(lock-out|unlock|close-lid|breaker|reset)/.test(action.id)) continue;
-    const { lockOut } = action;
-    if (lockOut) session.act({ id: `lock-out:${lockOut}` });
+    const circuits = circuitsToLock(action);
+    for (const circuit of circuits) session.act({ id: `lock-out:${circuit}` });
     speakAll([session.act({ id: action.id }), session.changes], spoken);
-    if (lockOut) for (const id of [`unlock:${lockOut}`, `breaker-on:${lockOut}`]) session.act({ id });
+    for (const circuit of circuits)
+      for (const way of ['unlock', 'breaker-on']) session.act({ id: `${way}:${circuit}` });
   }
   expect(session.breach).toBeUndefined();
   speakView(session);

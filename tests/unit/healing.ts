@@ -2,6 +2,7 @@
 import { SOUND } from '../../src/plant/index.ts';
 import { floatHeights_m, floatsOf, kindOf, type Unit } from '../../src/unit/index.ts';
 import { lampRules } from '../control/invariants.ts';
+import { floatMakes_m } from './units.ts';
 
 const HOUR = 3600;
 const MINUTE = 60;
@@ -60,7 +61,7 @@ export function unhealthy(unit: Unit): string[] {
   }
   for (const float of floatsOf(unit.spec.panel)) {
     const { makes_m } = floatHeights_m(unit.spec.panel, float);
-    if (unit.floatMakes_m(float) !== makes_m) found.push(`healed, and the ${float} hangs elsewhere`);
+    if (floatMakes_m(unit, float) !== makes_m) found.push(`healed, and the ${float} hangs elsewhere`);
   }
   if (unit.airSwitchFalls_kPa() !== unit.spec.panel.airSwitch.falls_kPa)
     found.push('healed, and the air switch drifted');

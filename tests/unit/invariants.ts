@@ -18,6 +18,7 @@ import {
   moveBreaches,
   stateBreaches,
 } from '../control/invariants.ts';
+import { floatMakes_m } from './units.ts';
 
 /** Seconds by which a lamp may be late after its delay. */
 const GRACE_s = 10;
@@ -161,12 +162,12 @@ export class Invariants {
     const level = this.level_m();
     const breaks_m = (float: FloatName) => {
       const { makes_m, breaks_m } = floatHeights_m(unit.spec.panel, float);
-      return unit.floatMakes_m(float) - (makes_m - breaks_m);
+      return floatMakes_m(unit, float) - (makes_m - breaks_m);
     };
     for (const float of floatsOf(unit.spec.panel)) {
       if (regions[float] === 'up') this.must(level > breaks_m(float), t, `the ${float} is up in ${level} m of water`);
       if (regions[float] === 'down') {
-        this.must(level < unit.floatMakes_m(float), t, `the ${float} is down in ${level} m of water`);
+        this.must(level < floatMakes_m(unit, float), t, `the ${float} is down in ${level} m of water`);
       }
     }
     const drive = unit.driveAt(t);
@@ -225,7 +226,7 @@ export class Invariants {
     const { regions } = this.unit.control;
     const watched = this.alarmLiveSince !== undefined && t >= this.alarmLiveSince + this.seconds('highWater') + GRACE_s;
     const float =
-      isSound(this.kind, regions, 'highWaterFloat') && this.unit.floatMakes_m('highWaterFloat') < this.inlet_m;
+      isSound(this.kind, regions, 'highWaterFloat') && floatMakes_m(this.unit, 'highWaterFloat') < this.inlet_m;
     const rule = lampRules(this.kind).find((r) => r.conditions.includes('highWater'));
     if (!watched || !float || !rule || regions[`${rule.lamp}Bulb`] !== 'sound') return;
     this.must(this.unit.control.outputs[rule.lamp], t, 'the water is at the inlet and the lamp is dark');

@@ -1,7 +1,9 @@
 /** Units for tests of the engine: the shipped U1, households, and faults made on the spot. */
 import { shippedLibrary } from '../../src/calls/index.ts';
+import type { FloatName } from '../../src/control/index.ts';
 import type { DrawSource, HouseholdSpec } from '../../src/plant/index.ts';
 import { householdSource } from '../../src/plant/index.ts';
+import { floatShift } from '../../src/unit/fault.ts';
 import {
   digest,
   floatHeights_m,
@@ -79,4 +81,9 @@ export function floatsOfU1() {
     overrideFloat: floatHeights_m(panel, 'overrideFloat'),
     highWaterFloat: floatHeights_m(panel, 'highWaterFloat'),
   };
+}
+
+/** Height at which a float makes now, m above the pump tank's floor, with all that faults shift it by. */
+export function floatMakes_m(unit: Unit, float: FloatName): number {
+  return floatHeights_m(unit.spec.panel, float).makes_m + floatShift(unit.faults, float, unit.t);
 }

@@ -54,11 +54,13 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     'look',
     1,
     (d) => {
-      const hot = condition(d).intakeLoss_kPa_per_Lmin2 > HOT_INTAKE || d.unit.control.regions.housing === 'hot';
+      const { housing, compressorCutout } = d.unit.control.regions;
+      const laboured = runs(d) && condition(d).intakeLoss_kPa_per_Lmin2 > HOT_INTAKE;
+      const hot = laboured || (housing === 'hot' && (runs(d) || compressorCutout === 'open'));
       d.note(
         say('note.case'),
-        say(!runs(d) ? 'reading.case-cold' : hot ? 'reading.case-hot' : 'reading.case-warm'),
-        hot && runs(d) ? off('remark.case-hot') : undefined,
+        say(hot ? 'reading.case-hot' : runs(d) ? 'reading.case-warm' : 'reading.case-cold'),
+        hot ? off('remark.case-hot') : undefined,
       );
     },
     { handsOff: true },
@@ -157,11 +159,16 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     3,
     (d) => {
       const was = d.unit.control.regions.compressorBreaker;
+      const litBefore = d.unit.control.outputs.lamp;
       d.unit.send('compressorBreaker.off');
       d.wait(90);
       const { lamp, buzzer } = d.unit.control.outputs;
       if (was === 'on') d.unit.send('compressorBreaker.on');
       d.wait(30);
+      if (litBefore) {
+        d.note(say('note.air-alarm'), say('word.lamp-lit-before'), off('remark.reset-first'));
+        return;
+      }
       d.note(
         say('note.air-alarm'),
         say(lamp ? (buzzer ? 'reading.alarm-made' : 'reading.alarm-lamp-only') : 'reading.alarm-not-made'),

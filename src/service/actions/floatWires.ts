@@ -28,10 +28,10 @@ function lookAtSplices(d: Doing): void {
   if (corroded.length === 0 && !chafed) d.note(say('note.splices'), say('reading.splices-sound'));
 }
 
-/** Height at which the high-water float makes, from its tether and its reach. */
+/** Height at which the high-water float would make, from its tether and its reach. */
 function measureTethers(d: Doing): void {
   const { panel, plant } = d.unit.spec;
-  const height = d.measure(INSTRUMENTS.level_m, d.unit.floatMakes_m('highWaterFloat'));
+  const height = d.measure(INSTRUMENTS.level_m, d.unit.tether_m('highWaterFloat'));
   const label = quantity('length_m', panel.floats.highWaterFloat.makes_m, 0.01);
   d.note(
     say('note.tether'),

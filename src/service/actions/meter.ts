@@ -3,11 +3,10 @@ import { type BreakerName, FLOATS, type FloatName, LAMPS, type OutputId } from '
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, hasFloat, off, plain } from './shared.ts';
+import { actionsAt, good, hasFloat, mains_V, off, plain } from './shared.ts';
 
 const at = actionsAt('panel');
 
-const NOMINAL_V = 118;
 const WINDING_ohm = 1.6;
 
 /** Circuit that a float's wires belong to. */
@@ -89,7 +88,7 @@ export const METER_ACTIONS: readonly ActionDef[] = [
   ),
   at('pump-volts', 'measure', 3, (d) => {
     const { controlLive, contact } = d.unit.control.outputs;
-    const volts = d.measure(INSTRUMENTS.voltage_V, controlLive && contact ? NOMINAL_V : 0);
+    const volts = d.measure(INSTRUMENTS.voltage_V, controlLive && contact ? mains_V(d) : 0);
     d.note(say('note.pump-volts'), say('reading.volts', { v: quantity('voltage_V', volts, 0.1) }));
   }),
   at(
@@ -112,7 +111,7 @@ export const METER_ACTIONS: readonly ActionDef[] = [
     { lockOut: 'pumpBreaker' },
   ),
   at('compressor-volts', 'measure', 3, (d) => {
-    const volts = d.measure(INSTRUMENTS.voltage_V, d.unit.control.outputs.compressorLive ? NOMINAL_V : 0);
+    const volts = d.measure(INSTRUMENTS.voltage_V, d.unit.control.outputs.compressorLive ? mains_V(d) : 0);
     const silent = !d.unit.control.outputs.compressorRuns;
     d.note(
       say('note.compressor-volts'),

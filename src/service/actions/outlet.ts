@@ -2,7 +2,7 @@
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, off } from './shared.ts';
+import { actionsAt, good, off, plain } from './shared.ts';
 
 const at = actionsAt('compressor');
 
@@ -67,7 +67,9 @@ export const OUTLET_ACTIONS: readonly ActionDef[] = [
     { fits: (spec) => spec.panel.gfci },
   ),
   mend('renew-compressor-cord', 30, { cost_usd: 35, lockOut: 'compressorBreaker' }),
-  at('test-air-switch', 'measure', 6, testAirSwitch, {}),
+  at('test-air-switch', 'measure', 6, testAirSwitch, {
+    hindered: (_person, unit) => (unit.control.outputs.compressorRuns ? undefined : say('why.compressor-silent')),
+  }),
   at(
     'open-air-switch',
     'look',
@@ -101,7 +103,7 @@ export const ULTRAVIOLET_ACTIONS: readonly ActionDef[] = [
       d.note(
         say('note.ultraviolet'),
         say(lit ? 'reading.ultraviolet-lit' : 'reading.ultraviolet-dark'),
-        lit ? undefined : off('remark.ultraviolet'),
+        lit ? plain('remark.ultraviolet') : off('remark.ultraviolet'),
       );
     },
     { needs: { lid: 'riser' }, fits: (spec) => spec.panel.ultraviolet },

@@ -187,6 +187,10 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
     'operate',
     2,
     (d) => {
+      if (d.unit.control.regions.timerClock === 'dead') {
+        d.note(say('note.set-timer'), say('reading.clock-stands'), off('remark.clock-wrong'));
+        return;
+      }
       d.unit.setClock(0);
       d.learn({ clockAhead_s: 0 });
       d.note(say('note.set-timer'), say('reading.clock-set'));

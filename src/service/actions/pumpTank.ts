@@ -1,6 +1,6 @@
 /** At the open pump tank: level, floats, pump. */
 import { FLOATS, type FloatName } from '../../control/index.ts';
-import { floatHeights_m, floatsOf } from '../../unit/index.ts';
+import { floatsOf } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import type { FloatPosition, LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
@@ -55,8 +55,7 @@ function lookIntoPumpTank(d: Doing): void {
     const name = say('note.float', { float: say(`float.${float}`) });
     if (position === 'held-down' || position === 'held-up')
       d.note(name, say(`reading.${position}`), off('remark.cord'));
-    const { makes_m } = floatHeights_m(d.unit.spec.panel, float);
-    if (position === 'hanging' && now.pumpTank_m > makes_m + CLEARLY_m) {
+    if (position === 'hanging' && now.pumpTank_m > d.unit.tether_m(float) + CLEARLY_m) {
       d.note(name, say('reading.hangs-under-water'), off('remark.heavy-float'));
     }
     if (d.unit.has(`float-on-scum:${float}`)) {

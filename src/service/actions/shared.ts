@@ -17,6 +17,13 @@ export function actionsAt(place: Place) {
   ): ActionDef => ({ id, place, group, label: say(`act.${id}`), minutes, perform, ...more });
 }
 
+/** Mains at the panel: ordinary, and while the supply sags, V. */
+const MAINS_V = { on: 118, low: 98, off: 0 } as const;
+
+export function mains_V(d: Doing): number {
+  return MAINS_V[d.unit.control.regions.supply as keyof typeof MAINS_V];
+}
+
 /** Whether a unit has a float. */
 export function hasFloat(float: FloatName): (spec: UnitSpec) => boolean {
   return (spec) => spec.panel.floats[float] !== undefined;

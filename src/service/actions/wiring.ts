@@ -3,23 +3,16 @@ import { BREAKERS, type BreakerName } from '../../control/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, off, plain } from './shared.ts';
+import { actionsAt, good, mains_V, off, plain } from './shared.ts';
 
 const at = actionsAt('panel');
 
-/** Mains at the panel: ordinary, and while the supply sags, V. */
-const MAINS_V = { on: 118, low: 98, off: 0 } as const;
-/** Insulation of a sound circuit and of one that leaks to ground, Mohm. At least 1 is sound (common practice, no source). */
+/** Insulation of a sound circuit and of one that leaks to ground, Mohm; at least 1 is sound (common practice, no source). */
 const SOUND_Mohm = 40;
 const LEAKING_Mohm = 0.1;
-const LEAST_Mohm = 1;
 
 function mend(id: string, minutes: number, more: Partial<ActionDef>): ActionDef {
   return at(id, 'mend', minutes, (d) => d.note(say('note.mended'), say(`reading.${id.split(':')[0]}`)), more);
-}
-
-function mains(d: Doing): number {
-  return MAINS_V[d.unit.control.regions.supply as keyof typeof MAINS_V];
 }
 
 /** What is fed by a circuit leaks to ground by itself, with the panel's own wire disconnected. */
@@ -45,9 +38,7 @@ function insulation(breaker: BreakerName): ActionDef[] {
         d.note(
           say('note.insulation', { circuit }),
           say(leaks ? (wire ? 'reading.leaks-in-wire' : 'reading.leaks-in-load') : 'reading.insulated', { r }),
-          leaks
-            ? off('remark.insulation')
-            : good('remark.insulation', { least: quantity('resistance_Mohm', LEAST_Mohm, 1) }),
+          leaks ? off('remark.insulation') : good('remark.insulation'),
         );
       },
       { label: say('act.insulation-test', { circuit }), lockOut: breaker },
@@ -78,14 +69,19 @@ function testRelay(d: Doing): void {
   };
   const welded = contact('off');
   const closes = contact('hand');
+  const fed = d.unit.control.outputs.coil;
   d.unit.send(`selector.${selector as 'off' | 'hand' | 'auto'}`);
+  if (!welded && !fed) {
+    d.note(say('note.relay'), say('reading.coil-dead'), plain('remark.coil-dead'));
+    return;
+  }
   const id = welded ? 'reading.relay-welded' : closes ? 'reading.relay-sound' : 'reading.relay-open';
   d.note(say('note.relay'), say(id), welded || !closes ? off('remark.relay') : undefined);
 }
 
 export const WIRING_ACTIONS: readonly ActionDef[] = [
   at('supply-volts', 'measure', 2, (d) => {
-    const volts = d.measure(INSTRUMENTS.voltage_V, mains(d));
+    const volts = d.measure(INSTRUMENTS.voltage_V, mains_V(d));
     d.note(
       say('note.supply-volts'),
       say('reading.volts', { v: quantity('voltage_V', volts, 0.1) }),
@@ -96,10 +92,10 @@ export const WIRING_ACTIONS: readonly ActionDef[] = [
     handsOff: true,
   }),
   ...BREAKERS.flatMap(insulation),
-  at('look-into-panel', 'look', 4, lookIntoPanel, { lockOut: 'pumpBreaker' }),
-  mend('dry-panel', 30, { cost_usd: 8, lockOut: 'alarmBreaker' }),
-  mend('tighten-terminals', 12, { lockOut: 'pumpBreaker' }),
-  mend('right-leads', 12, { lockOut: 'pumpBreaker' }),
+  at('look-into-panel', 'look', 4, lookIntoPanel, { lockOut: 'all' }),
+  mend('dry-panel', 30, { cost_usd: 8, lockOut: 'all' }),
+  mend('tighten-terminals', 12, { lockOut: 'all' }),
+  mend('right-leads', 12, { lockOut: 'all' }),
   at('test-relay', 'measure', 4, testRelay, {
     inner_s: 20,
     hindered: (person) => (person.locks.has('pumpBreaker') ? say('why.locked') : undefined),

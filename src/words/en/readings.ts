@@ -170,4 +170,5 @@ export const readings = {
   'reading.ultraviolet-lit': 'glow at the shielded port',
   'reading.untangle-tethers': 'tethers untangled, tied clear',
   'reading.water-in-tube': 'water stands in the sensing tube',
+  'reading.coil-dead': 'coil dead in Hand, contact open',
 };

@@ -52,4 +52,6 @@ export const remarks = {
   'remark.tether': 'label: {label}',
   'remark.tether-over-inlet': 'above the inlet; label: {label}',
   'remark.ultraviolet': 'not disinfecting; never look at a lit lamp: eyes',
+  'remark.coil-dead': 'says nothing of the relay',
+  'remark.reset-first': 'proves nothing: reset it first',
 };

@@ -171,4 +171,5 @@ export const readings: Record<keyof typeof en, string> = {
   'reading.ultraviolet-lit': 'brillo en la mirilla protegida',
   'reading.untangle-tethers': 'cables desenredados y amarrados aparte',
   'reading.water-in-tube': 'agua parada en el tubo sensor',
+  'reading.coil-dead': 'bobina sin voltaje en Manual, contacto abierto',
 };

@@ -53,4 +53,6 @@ export const remarks: Record<keyof typeof en, string> = {
   'remark.tether': 'etiqueta: {label}',
   'remark.tether-over-inlet': 'más alto que la entrada; etiqueta: {label}',
   'remark.ultraviolet': 'no desinfecta; nunca mirar la lámpara encendida: ojos',
+  'remark.coil-dead': 'del relé no dice nada',
+  'remark.reset-first': 'no prueba nada: rearmar antes',
 };

@@ -1,7 +1,7 @@
 /** The drip field in section: header, two lines of emitters under the lawn, and the soil they wet. */
 import type { Drip, DripZone } from './dripLayout.ts';
 import { noise } from './hash.ts';
-import { CARD, INK, mix, PAPER, PENCIL, PURPLE } from './ink.ts';
+import { CARD, INK, PAPER, PENCIL, PURPLE } from './ink.ts';
 import { box, disc, draw, type Pen, pipe, rect } from './pen.ts';
 
 /** Deepest reach of wet soil below a line, units of the plate: all that `paintDripInk` needs room for. */
@@ -57,11 +57,11 @@ function bulbs(pen: Pen, { lineY }: Drip, { emitters }: DripZone, wet: number, z
   const inner = new Path2D();
   for (const x of emitters) {
     const uneven = 0.88 + 0.24 * r();
-    onion(outer, x, lineY, (5 + 8 * wet) * uneven, (8 + (WET_REACH - 8) * wet) * uneven);
-    onion(inner, x, lineY, (3 + 4 * wet) * uneven, (5 + 14 * wet) * uneven);
+    onion(outer, x, lineY, (4 + 6 * wet) * uneven, (8 + (WET_REACH - 8) * wet) * uneven);
+    onion(inner, x, lineY, (2.5 + 2.5 * wet) * uneven, (5 + 14 * wet) * uneven);
   }
-  draw(pen, outer, { fill: mix('#735437', '#2f5d73', 0.3), alpha: 0.62 });
-  draw(pen, inner, { fill: mix('#4b3b28', '#2f5d73', 0.45), alpha: 0.7 });
+  draw(pen, outer, { fill: '#2b1a0c', alpha: 0.42 });
+  draw(pen, inner, { fill: '#16303c', alpha: 0.5 });
 }
 
 function onion(p: Path2D, x: number, y: number, half: number, deep: number): void {

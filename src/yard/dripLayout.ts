@@ -17,17 +17,17 @@ export interface Drip {
 
 const ZONES = 2;
 /** Between emitters, drawn closer than true: the picture shows a stretch of a long line. */
-const SPACING = 22;
+const SPACING = 17;
 
 export function layDrip(left: number, right: number): Drip {
-  const first = left + 34;
+  const first = left + 30;
   const span = (right - 14 - first) / ZONES;
   const zones = Array.from({ length: ZONES }, (_, i): DripZone => {
     const from = Math.round(first + i * span);
-    const to = Math.round(from + span - 22);
+    const to = Math.round(from + span - 18);
     const count = Math.max(2, Math.floor((to - from - 8) / SPACING));
     const gap = (to - from - 8) / count;
     return { from, to, emitters: Array.from({ length: count }, (_, k) => Math.round(from + 8 + gap * (k + 0.5))) };
   });
-  return { start: [left, 22], headerY: 62, lineY: 25, zones };
+  return { start: [left, 22], headerY: 64, lineY: 25, zones };
 }

@@ -78,7 +78,7 @@ export class Effects implements Mover {
       sprite.visible = s.lamps.has(id);
       sprite.position.set(x, y);
       sprite.scale.set(0.52 + 0.1 * beat);
-      sprite.alpha = (0.6 + 0.4 * beat) * (0.45 + 0.55 * s.dark);
+      sprite.alpha = ((0.6 + 0.4 * beat) * (0.45 + 0.55 * s.dark)) / Math.sqrt(s.lamps.size || 1);
     }
     const [bx, by] = buzzerPoint(layout);
     for (const [i, ring] of this.#rings.entries()) {

@@ -1,13 +1,22 @@
 /** Close-up of the pump tank: float tree, pump, check valve, level and cores, to scale. */
 import { Container, Graphics, Sprite } from 'pixi.js';
 import type { ControlId } from '../calls/view.ts';
-import type { FloatScene, Scene } from '../scene/types.ts';
+import type { Scene } from '../scene/types.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
 import { Eased } from './eased.ts';
 import { paintFloat } from './floats.ts';
 import { paintCards } from './floatsCards.ts';
-import { FLOAT_SIZE, FLOATS_SHEET, type FloatsPlan, floatBoxes, lieOf, planFloats, sideOf } from './floatsPlan.ts';
+import {
+  FLOATS_SHEET,
+  type FloatsPlan,
+  floatBoxes,
+  floatSize,
+  lieOf,
+  planFloats,
+  sideOf,
+  TETHER,
+} from './floatsPlan.ts';
 import { paintBigPump, paintFloatsGround, paintFloatsTankInk, paintFloatsTankPencil, paintTree } from './floatsTank.ts';
 import { inkShare } from './ink.ts';
 import { Inked } from './inked.ts';
@@ -106,6 +115,7 @@ export class FloatsCloseup implements Sheet {
         paint: (pen) => paintBigPump(pen, plan, scene.pump.intake_m, running, true),
       },
     );
+    const size = floatSize(scene.floats);
     for (const [i, inked] of this.#floats.entries()) {
       const f = scene.floats[i];
       inked.root.visible = f !== undefined;
@@ -113,25 +123,25 @@ export class FloatsCloseup implements Sheet {
       const y = plan.y(f.tether_m);
       const side = sideOf(i);
       const area = box(plan.treeX - 120, y - 110, 240, 220);
-      const { tether, angle } = lieOf(plan, scene.floats, i);
-      const { angle: rest } = f.ink.kind === 'pencil' ? lieOf(plan, scene.floats.map(unseen), i) : { angle };
+      const angle = lieOf(plan, f, size);
+      const rest = f.ink.kind === 'pencil' ? lieOf(plan, { ...f, position: null }, size) : angle;
       const known = f.position !== null;
       inked.show(
         area,
         scale,
         f.ink,
         {
-          key: `${f.id}${i}${y}${rest}`,
+          key: `${f.id}${i}${y}|${size}${rest}`,
           paint: (pen) => {
             pen.translate(plan.treeX, y);
-            paintFloat(pen, f, rest, side, false, tether, FLOAT_SIZE);
+            paintFloat(pen, f, rest, side, false, TETHER, size);
           },
         },
         {
-          key: `${f.id}${i}${y}${f.position}${f.made}`,
+          key: `${f.id}${i}${y}|${size}${f.position}${f.made}`,
           paint: (pen) => {
             pen.translate(plan.treeX, y);
-            paintFloat(pen, f, angle, side, known, tether, FLOAT_SIZE);
+            paintFloat(pen, f, angle, side, known, TETHER, size);
           },
         },
       );
@@ -251,9 +261,4 @@ export class FloatsCloseup implements Sheet {
       }
     }
   }
-}
-
-/** A float as nobody has seen it. */
-function unseen(f: FloatScene): FloatScene {
-  return { ...f, position: null };
 }

@@ -5,10 +5,7 @@ import { type Box, box } from './pen.ts';
 
 export const FLOATS_SHEET = box(0, 0, 1180, 520);
 
-const TETHER = 26;
-export const FLOAT_SIZE = 1.42;
-/** Nearer than this two bodies on the same side would lie on each other. */
-const CLOSE_m = 0.3;
+export const TETHER = 26;
 
 export interface FloatsPlan {
   readonly perMetre: number;
@@ -43,36 +40,24 @@ export function planFloats(g: GeometryScene): FloatsPlan {
   };
 }
 
-/** Tether of a float in the close-up; a float that has another close above it on its side hangs further out. */
-export function tetherOf(floats: readonly FloatScene[], index: number): number {
-  const own = floats[index];
-  const above = floats[index + 2];
-  const close = own !== undefined && above !== undefined && above.tether_m - own.tether_m < CLOSE_m;
-  return TETHER + (close ? 15 : 0);
-}
-
 /** Odd floats swing to the right of the tree, even ones to the left. */
 export const sideOf = (index: number): 1 | -1 => (index % 2 === 0 ? -1 : 1);
 
-/** How a float of the close-up lies: the angle of its tether, in water or in air, never below the floor. */
-export function lieOf(
-  plan: FloatsPlan,
-  floats: readonly FloatScene[],
-  index: number,
-): { tether: number; angle: number } {
-  const f = floats[index];
-  const tether = tetherOf(floats, index);
+/** Size of the floats: on a tree of five they would touch otherwise. */
+export function floatSize(floats: readonly FloatScene[]): number {
+  return floats.length > 4 ? 1.25 : 1.42;
+}
+
+/** Angle of a float's tether: free in water or air, or lying on the floor. */
+export function lieOf(plan: FloatsPlan, f: FloatScene, size: number): number {
   const floor = plan.inside.y + plan.inside.height;
-  const angle = f === undefined ? 0 : floatAngle(f.position, floor - plan.y(f.tether_m), tether, FLOAT_SIZE);
-  return { tether, angle };
+  return floatAngle(f.position, floor - plan.y(f.tether_m), TETHER, size);
 }
 
 /** Places of the floats for a hand, in their order: about each body, divided halfway to the next on the same side. */
 export function floatBoxes(plan: FloatsPlan, floats: readonly FloatScene[]): readonly Box[] {
-  const middles = floats.map((f, i) => {
-    const { tether, angle } = lieOf(plan, floats, i);
-    return plan.y(f.tether_m) + Math.cos(angle) * (tether + 11 * FLOAT_SIZE);
-  });
+  const size = floatSize(floats);
+  const middles = floats.map((f) => plan.y(f.tether_m) + Math.cos(lieOf(plan, f, size)) * (TETHER + 11 * size));
   return middles.map((y, i) => {
     const others = middles.filter((_, k) => k !== i && sideOf(k) === sideOf(i));
     const halfway = (other: number) => (y + other) / 2;

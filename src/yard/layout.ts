@@ -93,7 +93,9 @@ export function layOut({ geometry: g, field, ultraviolet }: Drawn, perMetre: num
   const { heads } = field;
   const y = (m: number) => -m * perMetre;
   const lidTop = y(g.lid_m) - 4;
-  const wide = (b: BasinScene, k: number) => Math.min(250, Math.max(130, Math.sqrt(b.area_m2) * k));
+  // A drip field has nothing above the lawn to be known by: it gets more room on the plate.
+  const squeeze = field.kind === 'drip' ? 0.86 : 1;
+  const wide = (b: BasinScene, k: number) => squeeze * Math.min(250, Math.max(130, Math.sqrt(b.area_m2) * k));
   const trash = tank(g.trash, 288, wide(g.trash, 136), y, lidTop, 0.3);
   const aerationLeft = trash.shell.x + trash.shell.width + 52;
   const aeration = tank(g.aeration, aerationLeft, wide(g.aeration, 195), y, lidTop, 0.74);
@@ -166,7 +168,10 @@ export function layOut({ geometry: g, field, ultraviolet }: Drawn, perMetre: num
       disinfection: outline(riser),
       'pump-tank': outline(pump),
       'disc-filter': box(discFilter.x - 6, discFilter.y - 6, 68, 46),
-      'spray-field': box(firstHead - 44, -70, PLATE_WIDTH - firstHead + 40, 104),
+      'spray-field':
+        field.kind === 'drip'
+          ? box(firstHead - 50, -30, PLATE_WIDTH - firstHead + 46, 130)
+          : box(firstHead - 44, -70, PLATE_WIDTH - firstHead + 40, 104),
       panel: box(panel.x - 8, panel.y - 34, panel.width + 16, panel.height + 40),
       compressor: box(outlet.x - 8, compressor.y - 10, compressor.x + 96 - outlet.x + 8, compressor.height + 18),
     },

@@ -51,8 +51,8 @@ export class PanelCloseup implements Sheet {
       : Math.min(width / 1060, height / s.height);
     // Spare height goes to the wall above rather than to the concrete below.
     const extra = narrow ? 0 : Math.max(0, height / scale - s.height);
-    const limits = box(s.x, -extra * 0.72, s.width, s.height + extra);
-    return { limits, home: { scale, x: s.width / 2, y: narrow ? 240 : limits.y + limits.height / 2 } };
+    const limits = box(s.x, s.y - extra * 0.72, s.width, s.height + extra);
+    return { limits, home: { scale, x: s.width / 2, y: narrow ? 232 : limits.y + limits.height / 2 } };
   }
 
   print(p: Print): void {

@@ -72,12 +72,39 @@ inBrowser('the drawn yard', () => {
     await page.close();
   });
 
-  it.each(['yard', 'panel', 'floats'] as const)('shows nothing of the truth behind pencil (%s)', async (view) => {
-    const { page } = await open({ scene: 'callStart', still: true });
-    await page.evaluate((v) => window.harness.view(v), view);
-    const first = await picture(page);
-    await page.evaluate(() => window.harness.showLeaky());
-    expect(await picture(page)).toBe(first);
+  const TRUTHS = [
+    ['callStart', 'nightAlarm'],
+    ['u2Start', 'u2Tripped'],
+    ['u3Start', 'u3Night'],
+  ] as const;
+  it.each(TRUTHS)('shows nothing of the truth behind pencil (%s)', async (told, truth) => {
+    const { page } = await open({ scene: told, still: true });
+    for (const view of ['yard', 'panel', 'floats', 'compressor'] as const) {
+      await page.evaluate(
+        ([v, s]) => {
+          window.harness.view(v);
+          window.harness.show(s);
+        },
+        [view, told] as const,
+      );
+      const first = await picture(page);
+      await page.evaluate(([a, b]) => window.harness.showLeaky(a, b), [told, truth] as const);
+      expect(await picture(page), view).toBe(first);
+    }
+    await page.close();
+  });
+
+  it('tells apart what the units differ in, once it is seen', async () => {
+    const { page } = await open({ scene: 'u2Day', still: true });
+    await page.evaluate(() => window.harness.view('compressor'));
+    const plugged = await picture(page);
+    await page.evaluate(() => window.harness.show('u2Tripped'));
+    expect(await picture(page)).not.toBe(plugged);
+    await page.evaluate(() => window.harness.view('spray-field'));
+    await page.evaluate(() => window.harness.show('u3Day'));
+    const dry = await picture(page);
+    await page.evaluate(() => window.harness.show('u3Pumps'));
+    expect(await picture(page)).not.toBe(dry);
     await page.close();
   });
 
@@ -101,15 +128,19 @@ inBrowser('the drawn yard', () => {
     [390, 330],
   ])('gives every place a target of 24 px within %i x %i', async (width, height) => {
     const { page } = await open({ scene: 'idleDay', still: true, width, height });
-    for (const view of ['yard', 'panel', 'floats', 'compressor', 'pump-tank'] as const) {
-      await page.evaluate((v) => window.harness.view(v), view);
-      const spots = await page.evaluate(() => window.harness.yard.hotspots().map((s) => ({ ...s })));
-      expect(spots.length, view).toBeGreaterThan(1);
-      for (const s of spots) {
-        expect(Math.min(s.width, s.height), `${view} ${s.id}`).toBeGreaterThanOrEqual(24);
-        expect(Math.min(s.x, s.y), `${view} ${s.id}`).toBeGreaterThanOrEqual(0);
-        expect(s.x + s.width, `${view} ${s.id}`).toBeLessThanOrEqual(width + 1);
-        expect(s.y + s.height, `${view} ${s.id}`).toBeLessThanOrEqual(height + 1);
+    for (const scene of ['idleDay', 'u2Day', 'u3Day', 'u3Low'] as const) {
+      await page.evaluate((s) => window.harness.show(s), scene);
+      for (const view of ['yard', 'panel', 'floats', 'compressor', 'pump-tank'] as const) {
+        await page.evaluate((v) => window.harness.view(v), view);
+        const spots = await page.evaluate(() => window.harness.yard.hotspots().map((s) => ({ ...s })));
+        expect(spots.length, `${scene} ${view}`).toBeGreaterThan(0);
+        for (const s of spots) {
+          const at = `${scene} ${view} ${s.id}`;
+          expect(Math.min(s.width, s.height), at).toBeGreaterThanOrEqual(24);
+          expect(Math.min(s.x, s.y), at).toBeGreaterThanOrEqual(0);
+          expect(s.x + s.width, at).toBeLessThanOrEqual(width + 1);
+          expect(s.y + s.height, at).toBeLessThanOrEqual(height + 1);
+        }
       }
     }
     await page.close();
@@ -136,7 +167,7 @@ inBrowser('the drawn yard', () => {
           expect(covered, at).toEqual([]);
         }
       };
-      for (const scene of ['phoneStage', 'halfInked', 'idleDay'] as const) {
+      for (const scene of ['phoneStage', 'halfInked', 'idleDay', 'u2Phone', 'u2Day', 'u3Phone', 'u3Day'] as const) {
         await page.evaluate((s) => window.harness.show(s), scene);
         await check(`${scene} at first`);
         for (const part of PART_IDS) {
@@ -177,6 +208,21 @@ inBrowser('the drawn yard', () => {
       await page.close();
     },
   );
+
+  it.each(['canvas', 'webgl'] as const)('draws every view of every unit with %s', async (renderer) => {
+    const { page, errors } = await open({ scene: 'u2Start', renderer, still: true, width: 900, height: 360 });
+    const scenes = ['u2Pumps', 'u2Tripped', 'u3Start', 'u3Night'] as const;
+    for (const scene of scenes) {
+      await page.evaluate((s) => window.harness.show(s), scene);
+      for (const view of ['yard', 'panel', 'floats', 'compressor', 'disinfection', 'spray-field'] as const) {
+        await page.evaluate((v) => window.harness.view(v), view);
+        await quiet(page);
+      }
+    }
+    expect(await page.evaluate(() => window.violations)).toEqual([]);
+    expect(errors).toEqual([]);
+    await page.close();
+  });
 
   it('is whole again after the graphics context was lost', async () => {
     const { page } = await open({ scene: 'idleDay', renderer: 'webgl', still: true, height: 480 });

@@ -1,6 +1,6 @@
 /** A bare page that holds one yard; the tests drive it through `window.harness`. */
 import { Container } from 'pixi.js';
-import type { Ink, PartId } from '../../../src/scene/types.ts';
+import type { Ink, PartId, Scene } from '../../../src/scene/types.ts';
 import { en } from '../../../src/words/en.ts';
 import { es } from '../../../src/words/es.ts';
 import { speak } from '../../../src/words/speak.ts';
@@ -36,9 +36,9 @@ const harness = {
   /** The same values in new objects. */
   showCopy: (name: SceneName) => yard.draw(structuredClone(SCENES[name])),
   /** A maker that lets truth through behind a pencil part: the drawing must not show it. */
-  showLeaky() {
-    const told = SCENES.callStart;
-    const truth = SCENES.nightAlarm;
+  showLeaky(toldAs: SceneName, trueAs: SceneName) {
+    const told: Scene = SCENES[toldAs];
+    const truth: Scene = SCENES[trueAs];
     const hide = <T extends { readonly ink: Ink }>(part: T): T => ({ ...part, ink: { kind: 'pencil' } });
     yard.draw({
       ...told,
@@ -58,7 +58,13 @@ const harness = {
         buzzer: null,
         breakers: truth.panel.breakers.map((b) => hide({ ...b, lever: 'tripped' as const })),
       },
-      compressor: hide({ ...SCENES.halfInked.compressor, rattle: true, intakeDirt: 1 }),
+      compressor: hide({
+        ...SCENES.halfInked.compressor,
+        rattle: true,
+        intakeDirt: 1,
+        outlet: hide({ ...truth.compressor.outlet, plugged: false, tripped: true }),
+      }),
+      ultraviolet: hide(truth.ultraviolet),
       discFilter: hide({ ...truth.discFilter, flowShare: 0.01 }),
       field: hide(truth.field),
     });

@@ -1,12 +1,8 @@
-import { config } from 'zod/mini';
 import { openSound } from '../sound/index.ts';
 import { connect } from './engine.ts';
 import { mountDesk } from './mount.tsx';
 import { openPicture } from './picture.ts';
 import { openStore } from './store.ts';
-
-// The page's policy forbids building code from text, which the validator would otherwise try.
-config({ jitless: true });
 
 const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
 const root = document.getElementById('desk');

@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type * as z from 'zod/mini';
+import type { Shape } from './shape.ts';
 import { Finished, Line, Progress, Settings } from './stored.ts';
 
 interface Shelves extends DBSchema {
@@ -123,23 +123,17 @@ function inMemory(): Backing {
 }
 
 function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Store {
-  async function read<S extends z.ZodMiniType>(shelf: Shelf, schema: S): Promise<[string | number, z.infer<S>][]> {
-    const good: [string | number, z.infer<S>][] = [];
+  async function read<T>(shelf: Shelf, shape: Shape<T>): Promise<[string | number, T][]> {
+    const good: [string | number, T][] = [];
     for (const { key, value } of await backing.all(shelf)) {
-      const checked = await check(shelf, schema, key, value);
+      const checked = await check(shelf, shape, key, value);
       if (checked !== undefined) good.push([key, checked]);
     }
     return good;
   }
-  async function check<S extends z.ZodMiniType>(
-    shelf: Shelf,
-    schema: S,
-    key: string | number,
-    value: unknown,
-  ): Promise<z.infer<S> | undefined> {
+  async function check<T>(shelf: Shelf, shape: Shape<T>, key: string | number, value: unknown): Promise<T | undefined> {
     if (value === undefined) return undefined;
-    const parsed = schema.safeParse(value);
-    if (parsed.success) return parsed.data;
+    if (shape(value)) return value;
     tell('unread');
     await backing.setAside(shelf, key, value);
     return undefined;
@@ -152,8 +146,8 @@ function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Stor
       return Number.NaN;
     }
   }
-  const one = async <S extends z.ZodMiniType>(shelf: Shelf, schema: S, key: string | number) =>
-    check(shelf, schema, key, await backing.get(shelf, key));
+  const one = async <T>(shelf: Shelf, shape: Shape<T>, key: string | number) =>
+    check(shelf, shape, key, await backing.get(shelf, key));
 
   return {
     settings: () => one('settings', Settings, 'settings'),

@@ -1,62 +1,62 @@
-import * as z from 'zod/mini';
+import { anything, fields, finite, flag, oneOf, type ShapeOf, text, textUpTo } from './shape.ts';
 
 /** What the browser keeps, as checked on the way in: nothing read from storage is believed. */
 
-const LocalText = z.object({ en: z.string(), es: z.string() });
+const LocalText = fields({ en: text, es: text });
 
-export const Settings = z.object({
-  version: z.literal(1),
-  language: z.enum(['en', 'es']),
-  units: z.enum(['us', 'si']),
-  sound: z.boolean(),
-  still: z.boolean(),
+export const Settings = fields({
+  version: oneOf(1),
+  language: oneOf('en', 'es'),
+  units: oneOf('us', 'si'),
+  sound: flag,
+  still: flag,
 });
-export type Settings = z.infer<typeof Settings>;
+export type Settings = ShapeOf<typeof Settings>;
 
-const SavedCall = z.object({
-  version: z.literal(1),
-  callId: z.string(),
-  mode: z.enum(['coached', 'practice', 'graded']),
-  record: z.unknown(),
-  now_ms: z.number(),
+const SavedCall = fields({
+  version: oneOf(1),
+  callId: text,
+  mode: oneOf('coached', 'practice', 'graded'),
+  record: anything,
+  now_ms: finite,
   title: LocalText,
 });
 
-export const Progress = z.object({
-  version: z.literal(1),
-  callId: z.string(),
+export const Progress = fields({
+  version: oneOf(1),
+  callId: text,
   /** Wall time of the save, ms: only to tell which call was left last. */
-  savedAt: z.number(),
-  stage: z.string(),
-  clock: z.object({
-    year: z.number(),
-    month: z.number(),
-    day: z.number(),
-    weekday: z.number(),
-    secondOfDay: z.number(),
+  savedAt: finite,
+  stage: text,
+  clock: fields({
+    year: finite,
+    month: finite,
+    day: finite,
+    weekday: finite,
+    secondOfDay: finite,
   }),
   saved: SavedCall,
 });
-export type Progress = z.infer<typeof Progress>;
+export type Progress = ShapeOf<typeof Progress>;
 
-export const Finished = z.object({
-  version: z.literal(1),
-  callId: z.string(),
-  finishedAt: z.number(),
-  score: z.number(),
-  passed: z.boolean(),
+export const Finished = fields({
+  version: oneOf(1),
+  callId: text,
+  finishedAt: finite,
+  score: finite,
+  passed: flag,
   saved: SavedCall,
 });
-export type Finished = z.infer<typeof Finished>;
+export type Finished = ShapeOf<typeof Finished>;
 
-export const Line = z.object({
-  version: z.literal(1),
-  callId: z.string(),
-  toldMost: z.string(),
-  costMost: z.string(),
-  nextTime: z.string().check(z.maxLength(400)),
+export const Line = fields({
+  version: oneOf(1),
+  callId: text,
+  toldMost: text,
+  costMost: text,
+  nextTime: textUpTo(400),
 });
-export type Line = z.infer<typeof Line>;
+export type Line = ShapeOf<typeof Line>;
 
 /** What a first visit starts with: the first of the reader's languages that Underlawn speaks, else English. */
 export function firstSettings(languages: readonly string[]): Settings {

@@ -4,6 +4,7 @@ import { say } from '../service/message.ts';
 import { Answerer } from './answer.ts';
 import type { Numbered, Reply, Request } from './protocol.ts';
 
+// The page's policy forbids building code from text, which the validator would otherwise try.
 config({ jitless: true });
 
 const answerer = new Answerer();

@@ -1,0 +1,35 @@
+/**
+ * Shapes of plain values, to check what storage hands back. The page needs no more than these few, and they spare it
+ * the validator that the engine's worker has for files.
+ */
+
+/** Whether a value has the shape of a `T`. */
+export type Shape<T> = (value: unknown) => value is T;
+
+/** The type whose shape it is. */
+export type ShapeOf<S> = S extends Shape<infer T> ? T : never;
+
+export const text: Shape<string> = (value) => typeof value === 'string';
+export const flag: Shape<boolean> = (value) => typeof value === 'boolean';
+export const finite: Shape<number> = (value): value is number => Number.isFinite(value);
+/** Anything: whoever uses it checks it. */
+export const anything: Shape<unknown> = (_value): _value is unknown => true;
+
+export function textUpTo(length: number): Shape<string> {
+  return (value): value is string => text(value) && value.length <= length;
+}
+
+export function oneOf<const T extends string | number>(...allowed: readonly T[]): Shape<T> {
+  return (value): value is T => (allowed as readonly unknown[]).includes(value);
+}
+
+type Fields<T> = { readonly [K in keyof T]: Shape<T[K]> };
+
+/** An object with at least these fields; others are let be. */
+export function fields<T extends object>(shapes: Fields<T>): Shape<T> {
+  const entries = Object.entries(shapes) as [string, Shape<unknown>][];
+  return (value): value is T =>
+    typeof value === 'object' &&
+    value !== null &&
+    entries.every(([key, shape]) => key in value && shape((value as Record<string, unknown>)[key]));
+}

@@ -37,11 +37,15 @@ const highWater = region({
       on: {
         'high-water delay ends': 'stands',
         'alarm float freed': { guard: 'the alarm float is caught', target: 'open' },
+        'alarm float let go': { guard: 'the alarm float is in a hand', target: 'open' },
       },
       always: { guard: 'the high-water switch is open', target: 'open' },
     },
     stands: {
-      on: { 'alarm float freed': { guard: 'the alarm float is caught', target: 'open' } },
+      on: {
+        'alarm float freed': { guard: 'the alarm float is caught', target: 'open' },
+        'alarm float let go': { guard: 'the alarm float is in a hand', target: 'open' },
+      },
       always: { guard: 'the high-water switch is open', target: 'open' },
     },
   },

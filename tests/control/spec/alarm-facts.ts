@@ -12,15 +12,19 @@ export const airPressure = region({
   },
 });
 
-/** The ladder: water makes the floats from below and leaves them from above. */
+/** The ladder: water makes the floats from below and leaves them from above, one by one or all of them. */
 export const pumpTankWater = region({
   initial: 'low',
   states: {
-    low: { on: { 'water makes the float below': 'at the float below' } },
+    low: {
+      on: { 'water makes the float below': 'at the float below', 'water rises over all floats': 'at the alarm float' },
+    },
     'at the float below': {
       on: { 'water leaves the float below': 'low', 'water makes the alarm float': 'at the alarm float' },
     },
-    'at the alarm float': { on: { 'water leaves the alarm float': 'at the float below' } },
+    'at the alarm float': {
+      on: { 'water leaves the alarm float': 'at the float below', 'water falls below all floats': 'low' },
+    },
   },
 });
 
@@ -40,12 +44,14 @@ export const alarmFloat = region({
       on: {
         'alarm float caught up': 'caught up',
         'alarm float caught down': 'caught down',
+        'alarm float lifted by hand': 'in a hand',
         'alarm float wire breaks': 'wire broken',
         'alarm float wire bridged': 'wire bridged',
       },
     },
     'caught up': { on: { 'alarm float freed': 'sound' } },
     'caught down': { on: { 'alarm float freed': 'sound' } },
+    'in a hand': { on: { 'alarm float let go': 'sound' } },
     'wire broken': { on: { 'alarm float wire mended': 'sound' } },
     'wire bridged': { on: { 'alarm float wire mended': 'sound' } },
   },

@@ -1,6 +1,6 @@
 /** What the alarm circuit promises on each unit: alarm and silence, reset, dialler, and the two lamps of one unit. */
 import type { AnyStateMachine } from 'xstate';
-import type { ControlEventName, DelayId } from '../../../src/control/index.ts';
+import type { ControlEventName, DelayId, FloatName } from '../../../src/control/index.ts';
 import { alarmMachine, sightsOf } from './alarm.ts';
 import type { AlarmKind } from './alarm-circuit.ts';
 import type { AlarmEvent } from './alarm-words.ts';
@@ -15,33 +15,29 @@ export const ALARM_KINDS: Readonly<Record<Unit, AlarmKind>> = {
   u3: { latches: true, lamps: 'two' },
 };
 
-const WATER: Readonly<Record<Unit, Does>> = {
-  u1: {
-    'water makes the float below': ['stopFloat.rises', 'doseFloat.rises', 'overrideFloat.rises'],
-    'water leaves the float below': ['overrideFloat.falls', 'doseFloat.falls', 'stopFloat.falls'],
-    'float leads swapped': ['overrideFloat.leadsSwapped'],
-  },
-  u2: {
-    'water makes the float below': ['startStopFloat.rises'],
-    'water leaves the float below': ['startStopFloat.falls'],
-    'float leads swapped': ['startStopFloat.leadsSwapped'],
-  },
-  u3: {
-    'water makes the float below': [
-      'redundantOffFloat.rises',
-      'stopFloat.rises',
-      'doseFloat.rises',
-      'overrideFloat.rises',
-    ],
-    'water leaves the float below': [
-      'overrideFloat.falls',
-      'doseFloat.falls',
-      'stopFloat.falls',
-      'redundantOffFloat.falls',
-    ],
-    'float leads swapped': ['overrideFloat.leadsSwapped'],
-  },
+/** Floats below that of the alarm, lowest first. */
+const BELOW: Readonly<Record<Unit, readonly Exclude<FloatName, 'highWaterFloat'>[]>> = {
+  u1: ['stopFloat', 'doseFloat', 'overrideFloat'],
+  u2: ['startStopFloat'],
+  u3: ['redundantOffFloat', 'stopFloat', 'doseFloat', 'overrideFloat'],
 };
+
+/** In one go up and down the ladder; between the two highest floats only where their leads may be swapped. */
+function water(unit: Unit): Does {
+  const below = BELOW[unit];
+  const rises = below.map((f): ControlEventName => `${f}.rises`);
+  const falls = below.map((f): ControlEventName => `${f}.falls`).reverse();
+  return {
+    'water rises over all floats': [...rises, 'highWaterFloat.rises'],
+    'water falls below all floats': ['highWaterFloat.falls', ...falls],
+    'water makes the float below': rises,
+    'water leaves the float below': falls,
+    'water makes the alarm float': ['highWaterFloat.rises'],
+    'water leaves the alarm float': ['highWaterFloat.falls'],
+    'float leads swapped': below.slice(-1).map((f): ControlEventName => `${f}.leadsSwapped`),
+    'float leads righted': ['leads.righted'],
+  };
+}
 
 const ONE_LAMP: Does = { 'lamp dies': ['lamp.dies'], 'lamp renewed': ['lamp.renewed'] };
 
@@ -63,8 +59,6 @@ const CONDITIONS: Does = {
   'air pressure recovers': ['air.rises'],
   'low-air delay ends': ['lowAir.due'],
   'high-water delay ends': ['highWater.due'],
-  'water makes the alarm float': ['highWaterFloat.rises'],
-  'water leaves the alarm float': ['highWaterFloat.falls'],
   'silence pressed': ['silence.pressed'],
 };
 
@@ -75,10 +69,11 @@ const SWITCH_FAULTS: Does = {
   'alarm float caught up': ['highWaterFloat.heldUp'],
   'alarm float caught down': ['highWaterFloat.heldDown'],
   'alarm float freed': ['highWaterFloat.freed'],
+  'alarm float lifted by hand': ['highWaterFloat.lifted'],
+  'alarm float let go': ['highWaterFloat.released'],
   'alarm float wire breaks': ['highWaterFloat.wireOpens'],
   'alarm float wire bridged': ['highWaterFloat.wireBridged'],
   'alarm float wire mended': ['highWaterFloat.wireMended'],
-  'float leads righted': ['leads.righted'],
   'terminals wetted': ['alarmTerminals.wetted'],
   'terminals dried': ['alarmTerminals.dried'],
   'a surge strikes': ['latch.surge'],
@@ -123,9 +118,17 @@ const FAULTS: Readonly<Record<string, readonly AlarmEvent[]>> = {
   'air switch stuck closed': ['air switch sticks closed', 'air switch freed'],
   'high-water float stuck up': ['alarm float caught up', 'alarm float freed'],
   'high-water float stuck down': ['alarm float caught down', 'alarm float freed'],
+  'high-water float lifted': ['alarm float lifted by hand', 'alarm float let go'],
   'high-water float wire open': ['alarm float wire breaks', 'alarm float wire mended'],
   'high-water float wire bridged': ['alarm float wire bridged', 'alarm float wire mended'],
-  'high-water leads swapped': ['float leads swapped', 'float leads righted'],
+  'high-water leads swapped': [
+    'float leads swapped',
+    'float leads righted',
+    'water makes the float below',
+    'water leaves the float below',
+    'water makes the alarm float',
+    'water leaves the alarm float',
+  ],
   'terminals wet': ['terminals wetted', 'terminals dried'],
   'surge on the latch': ['a surge strikes'],
   'ultraviolet lamp out': ['ultraviolet lamp dies', 'ultraviolet lamp renewed'],
@@ -174,7 +177,7 @@ function alarmPromises(unit: Unit): Promised[] {
   const kind = ALARM_KINDS[unit];
   const machine = alarmMachine(`alarm circuit of ${unit}`, kind);
   const own = kind.lamps === 'one' ? ONE_LAMP : { ...TWO_LAMPS, ...ULTRAVIOLET };
-  const ring = { ...CONDITIONS, ...SWITCH_FAULTS, ...WATER[unit], ...own };
+  const ring = { ...CONDITIONS, ...SWITCH_FAULTS, ...water(unit), ...own };
   const delays: readonly DelayId[] = ['lowAir', 'highWater', ...(kind.lamps === 'two' ? (['lampOut'] as const) : [])];
   return [
     promised('alarm and silence', unit, machine, { ...ring, ...TEST }, delays),
@@ -185,9 +188,14 @@ function alarmPromises(unit: Unit): Promised[] {
     promised('dialler', unit, machine, { ...ring, ...TEST, ...DIAL, ...HANDLE }, [...delays, 'dial', 'dialAgain']),
     ...(kind.lamps === 'two'
       ? [
-          promised('two lamps', unit, machine, { ...CONDITIONS, ...WATER.u3, ...ULTRAVIOLET, ...COMPRESSOR }, delays, [
-            'ultraviolet lamp out',
-          ]),
+          promised(
+            'two lamps',
+            unit,
+            machine,
+            { ...CONDITIONS, ...water(unit), ...ULTRAVIOLET, ...COMPRESSOR },
+            delays,
+            ['ultraviolet lamp out'],
+          ),
         ]
       : []),
   ];

@@ -7,8 +7,9 @@ export type AlarmEvent =
   | `${'low-air' | 'high-water' | 'lamp-out'} delay ends`
   | `water ${'makes' | 'leaves'} the float below`
   | `water ${'makes' | 'leaves'} the alarm float`
+  | `water ${'rises over' | 'falls below'} all floats`
   | `air switch ${'sticks open' | 'sticks closed' | 'freed'}`
-  | `alarm float ${'caught up' | 'caught down' | 'freed'}`
+  | `alarm float ${'caught up' | 'caught down' | 'freed' | 'lifted by hand' | 'let go'}`
   | `alarm float wire ${'breaks' | 'bridged' | 'mended'}`
   | `float leads ${'swapped' | 'righted'}`
   | `terminals ${'wetted' | 'dried'}`
@@ -30,6 +31,7 @@ const live = (region: string, state: string) => stateIn({ 'alarm circuit': { liv
 
 const floatUp = or([
   at('alarm float', 'caught up'),
+  at('alarm float', 'in a hand'),
   and([not(at('alarm float', 'caught down')), at('pump-tank water', 'at the alarm float')]),
   // Wired to the float below, the alarm comes with that one.
   and([at('float leads', 'swapped with the float below'), at('pump-tank water', 'at the float below')]),
@@ -59,6 +61,7 @@ export const alarmWords = setup({
     'the air switch is closed': airShut,
     'the air switch is open': not(airShut),
     'the air switch is caught': or([at('air switch', 'stuck open'), at('air switch', 'stuck closed')]),
+    'the alarm float is in a hand': at('alarm float', 'in a hand'),
     'the alarm float is caught': or([at('alarm float', 'caught up'), at('alarm float', 'caught down')]),
     'the high-water switch is closed': waterShut,
     'the high-water switch is open': not(waterShut),

@@ -5,14 +5,19 @@ import {
   type ControlState,
   type ControlTable,
   DELAYS,
+  type DelayId,
   eventNumber,
 } from '../../../src/control/index.ts';
 import type { Sight } from './vocabulary.ts';
 
-const ENDS: ReadonlyMap<ControlEventName, readonly string[]> = new Map(
+/** A delay as one bit of a mask. */
+const BIT = Object.fromEntries(Object.keys(DELAYS).map((id, i) => [id, 1 << i])) as Readonly<Record<DelayId, number>>;
+
+/** Delays that an event ends, as a mask. */
+const ENDS: ReadonlyMap<ControlEventName, number> = new Map(
   Object.values(DELAYS).map((due) => [
     due,
-    Object.entries(DELAYS).flatMap(([id, event]) => (event === due ? [id] : [])),
+    Object.entries(DELAYS).reduce((mask, [id, event]) => (event === due ? mask | BIT[id as DelayId] : mask), 0),
   ]),
 );
 
@@ -25,36 +30,43 @@ const HANDLES = {
   pumpHandle: 'pumpBreaker',
 } as const;
 
+const numbers = new WeakMap<ControlState, number>();
+let met = 0;
+
+function numberOf(state: ControlState): number {
+  const number = numbers.get(state) ?? met++;
+  numbers.set(state, number);
+  return number;
+}
+
 export class Bench {
   private readonly table: ControlTable;
   private state: ControlState;
-  private readonly running: Set<string>;
+  private running = 0;
   /** Where water and air have each switch, whether or not it follows. */
-  private readonly stands: Map<string, ControlEventName>;
+  private stands: ReadonlyMap<string, ControlEventName> = new Map();
   private clock = true;
   /** Calls that went out during the last event. */
   calls = 0;
   /** Delays that were started while they ran. */
   readonly twice: string[] = [];
 
-  constructor(table: ControlTable, from?: Bench) {
+  constructor(table: ControlTable) {
     this.table = table;
     const { to, commands } = table.initial();
-    this.state = from?.state ?? to;
-    this.running = new Set(from?.running);
-    this.stands = new Map(from?.stands);
-    if (from) this.clock = from.clock;
-    else this.obey(commands);
+    this.state = to;
+    this.obey(commands);
   }
 
   /** Another bench in the same state. */
   fork(): Bench {
-    return new Bench(this.table, this);
+    const other = Object.create(Bench.prototype) as Bench;
+    return Object.assign(other, this, { twice: [] });
   }
 
   /** Tells apart benches that may behave differently from here on. */
   get key(): string {
-    return `${this.state.key}${[...this.running].sort()}${this.clock}`;
+    return `${numberOf(this.state)} ${this.running} ${this.clock}`;
   }
 
   do(events: readonly ControlEventName[]): void {
@@ -62,14 +74,14 @@ export class Bench {
     for (const event of events) {
       this.send(event);
       const [part = '', what] = event.split('.');
-      if (what === 'rises' || what === 'falls') this.stands.set(part, event);
+      if (what === 'rises' || what === 'falls') this.stands = new Map(this.stands).set(part, event);
       const again = what === 'freed' || what === 'released' ? this.stands.get(FOLLOWS[event] ?? part) : undefined;
       if (again) this.send(again);
     }
   }
 
-  runs(delay: string): boolean {
-    return this.running.has(delay);
+  runs(delay: DelayId): boolean {
+    return (this.running & BIT[delay]) !== 0;
   }
 
   sees(sight: Sight): boolean {
@@ -93,7 +105,7 @@ export class Bench {
   }
 
   private send(event: ControlEventName): void {
-    for (const id of ENDS.get(event) ?? []) this.running.delete(id);
+    this.running &= ~(ENDS.get(event) ?? 0);
     const { to, commands } = this.table.step(this.state, eventNumber(event));
     this.state = to;
     this.obey(commands);
@@ -104,9 +116,9 @@ export class Bench {
       if (command.kind === 'dial') this.calls++;
       else if (command.kind === 'stopClock') this.clock = false;
       else if (command.kind === 'startClock') this.clock = true;
-      else if (command.kind === 'disarm') this.running.delete(command.delay);
-      else if (this.running.has(command.delay)) this.twice.push(command.delay);
-      else this.running.add(command.delay);
+      else if (command.kind === 'disarm') this.running &= ~BIT[command.delay];
+      else if (this.runs(command.delay)) this.twice.push(command.delay);
+      else this.running |= BIT[command.delay];
     }
   }
 }

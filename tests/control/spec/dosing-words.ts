@@ -48,6 +48,7 @@ export function dosingWords(ladder: Ladder) {
       'the dose float is made': doseReady,
       'the override float is made and a dose can start': and([has('override'), doseReady]),
       'the stop float is caught': at('stop float', 'caught up', 'caught down'),
+      'the stop float is in a hand': at('stop float', 'in a hand'),
       'the stop float breaks': not(stopMade),
       'the timer does not go': not(timerGoes),
       'the timer goes': and([tapLive, timerGoes]),

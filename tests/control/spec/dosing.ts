@@ -113,6 +113,7 @@ function nightDose(words: DosingWords) {
         on: {
           'the dose minutes end': 'none',
           'stop float freed': { guard: 'the stop float is caught', target: 'none' },
+          'stop float let go': { guard: 'the stop float is in a hand', target: 'none' },
         },
         always: [
           { guard: 'the stop float breaks', target: 'none' },
@@ -124,7 +125,7 @@ function nightDose(words: DosingWords) {
   });
 }
 
-/** A stop float that is freed hangs for an instant, which ends the dose. Rest comes in two halves: with the override float made the second one is left out. A dose due waits for its float. */
+/** A stop float that is freed or let go hangs for an instant, which ends the dose. Rest comes in two halves: with the override float made the second one is left out. A dose due waits for its float. */
 function timedDose(words: DosingWords) {
   const off = { guard: 'the timer does not go', target: 'not fed' } as const;
   const dead = { guard: 'the tap is dead', target: 'not fed' } as const;
@@ -151,6 +152,7 @@ function timedDose(words: DosingWords) {
         on: {
           'the dose minutes end': 'first half of the rest',
           'stop float freed': { guard: 'the stop float is caught', target: 'first half of the rest' },
+          'stop float let go': { guard: 'the stop float is in a hand', target: 'first half of the rest' },
         },
         always: [off, dead, { guard: 'the stop float breaks', target: 'first half of the rest' }],
       },

@@ -15,7 +15,7 @@ const CONTROL: Readonly<Record<FloatWord, FloatName>> = {
 
 export type FloatEvent =
   | `water ${'makes' | 'leaves'} the ${FloatWord} float`
-  | `${FloatWord} float ${'caught up' | 'caught down' | 'freed'}`
+  | `${FloatWord} float ${'caught up' | 'caught down' | 'freed' | 'lifted by hand' | 'let go'}`
   | `${FloatWord} float wire ${'breaks' | 'bridged' | 'mended'}`
   | `${FloatWord} and ${FloatWord} leads swapped`
   | 'leads righted';
@@ -36,7 +36,10 @@ function pairs(ladder: Ladder): [FloatWord, FloatWord][] {
 function up(ladder: Ladder, float: FloatWord) {
   const so = ladder.slice(ladder.indexOf(float)).map(rung);
   const caught = `${float} float`;
-  return or([at(caught, 'caught up'), and([not(at(caught, 'caught down')), at('pump-tank water', ...so)])]);
+  return or([
+    at(caught, 'caught up', 'in a hand'),
+    and([not(at(caught, 'caught down')), at('pump-tank water', ...so)]),
+  ]);
 }
 
 /** A float's contact is closed, as the panel has it at its terminals. */
@@ -90,12 +93,14 @@ function oneFloat(float: FloatWord) {
         on: {
           [`${float} float caught up`]: 'caught up',
           [`${float} float caught down`]: 'caught down',
+          [`${float} float lifted by hand`]: 'in a hand',
           [`${float} float wire breaks`]: 'wire broken',
           [`${float} float wire bridged`]: 'wire bridged',
         },
       },
       'caught up': freed,
       'caught down': freed,
+      'in a hand': { on: { [`${float} float let go`]: 'sound' } },
       'wire broken': mended,
       'wire bridged': mended,
     },
@@ -113,6 +118,8 @@ export function floatDoes(ladder: Ladder, ailing: Ladder): Record<string, readon
     does[`${float} float caught up`] = [`${CONTROL[float]}.heldUp`];
     does[`${float} float caught down`] = [`${CONTROL[float]}.heldDown`];
     does[`${float} float freed`] = [`${CONTROL[float]}.freed`];
+    does[`${float} float lifted by hand`] = [`${CONTROL[float]}.lifted`];
+    does[`${float} float let go`] = [`${CONTROL[float]}.released`];
     does[`${float} float wire breaks`] = [`${CONTROL[float]}.wireOpens`];
     does[`${float} float wire bridged`] = [`${CONTROL[float]}.wireBridged`];
     does[`${float} float wire mended`] = [`${CONTROL[float]}.wireMended`];
@@ -129,6 +136,7 @@ export function floatFaults(ladder: Ladder, ailing: Ladder): Record<string, read
   const faults = ailing.flatMap((float): [string, string[]][] => [
     [`${float} float stuck up`, [`${float} float caught up`, `${float} float freed`]],
     [`${float} float stuck down`, [`${float} float caught down`, `${float} float freed`]],
+    [`${float} float lifted`, [`${float} float lifted by hand`, `${float} float let go`]],
     [`${float} float wire open`, [`${float} float wire breaks`, `${float} float wire mended`]],
     [`${float} float wire bridged`, [`${float} float wire bridged`, `${float} float wire mended`]],
   ]);

@@ -45,7 +45,7 @@ export class Remembered {
   readonly promised: Promised;
   private readonly taken: Map<string, Map<string, Taken>>;
   private readonly wants = new Map<string, Wanted>();
-  private readonly happening = new Map<string, boolean>();
+  private readonly happening = new Map<string, Map<string, boolean>>();
   private readonly ends: ReadonlyMap<string, readonly string[]>;
   private readonly first: AnyMachineSnapshot;
   private readonly scope: AnyActorScope;
@@ -88,14 +88,17 @@ export class Remembered {
 
   /** Whether an event can come: a delay ends only while it runs, hands do what they like, the rest where it is written. */
   happens(state: AnyMachineSnapshot, event: Event): boolean {
-    const key = `${keyOf(state)} ${event.type}`;
-    let can = this.happening.get(key);
+    const key = keyOf(state);
+    const here = this.happening.get(key) ?? new Map<string, boolean>();
+    this.happening.set(key, here);
+    let can = here.get(event.type);
     if (can === undefined) {
       const delays = this.ends.get(event.type) ?? [];
       if (delays.length > 0) can = delays.some((id) => this.wanted(state).runs.has(id));
-      else
+      else {
         can = this.promised.anytime.includes(event.type) || (writtenIn(state, event.type) && state.can(event as never));
-      this.happening.set(key, can);
+      }
+      here.set(event.type, can);
     }
     return can;
   }
@@ -108,9 +111,15 @@ export class Remembered {
   }
 }
 
+const answers = new WeakMap<object, Set<string>>();
+
 /** Whether an active state names the event at all: cheaper to ask than whether its guards let it through. */
 function writtenIn(state: AnyMachineSnapshot, type: string): boolean {
-  return state._nodes.some((node) => node.ownEvents.includes(type));
+  return state._nodes.some((node) => {
+    const events = answers.get(node) ?? new Set<string>(node.ownEvents);
+    answers.set(node, events);
+    return events.has(type);
+  });
 }
 
 /** Runs transitions of a machine without running the machine: one scope for all, where `transition()` makes each its own. */

@@ -102,7 +102,9 @@ function jointly(promised: Promised, plan: Plan, table: ControlTable): { pairs: 
   const first: Pair = { key: plan.start.key, bench: started(promised, table), from: undefined, by: undefined };
   const atStart = differences(promised, first.bench, plan.start, 0);
   if (atStart.length > 0) return { pairs: 1, shortest: { path: [], problems: atStart } };
-  const seen = new Set([`${first.key} ${first.bench.key}`]);
+  const numbers = new Map([...plan.edges.keys()].map((key, i) => [key, i]));
+  const name = ({ key, bench }: Pair): string => `${numbers.get(key)} ${bench.key}`;
+  const seen = new Set([name(first)]);
   const queue = [first];
   for (const pair of queue) {
     for (const edge of plan.edges.get(pair.key) ?? []) {
@@ -111,9 +113,8 @@ function jointly(promised: Promised, plan: Plan, table: ControlTable): { pairs: 
       const next: Pair = { key: edge.to.key, bench, from: pair, by: edge };
       const problems = differences(promised, bench, edge.to, edge.calls);
       if (problems.length > 0) return { pairs: seen.size, shortest: { path: history(next), problems } };
-      const key = `${next.key} ${bench.key}`;
-      if (seen.has(key)) continue;
-      seen.add(key);
+      if (seen.has(name(next))) continue;
+      seen.add(name(next));
       queue.push(next);
     }
   }

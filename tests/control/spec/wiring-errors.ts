@@ -12,6 +12,8 @@ export interface WiringError {
   readonly breaks: string;
   /** The walk that shows it, where the sound one cannot. */
   readonly fault?: string;
+  /** Hidden so deep that covering every transition once may pass it by: the walk through all pairs must find it. */
+  readonly deep?: true;
   readonly spoil: (right: Panel) => Spoiling;
 }
 
@@ -122,6 +124,7 @@ const RESET: readonly WiringError[] = [
     unit: 'u1',
     breaks: 'reset',
     fault: 'surge on the latch',
+    deep: true,
     spoil: (r) => ({
       parts: { silence: part.silence(r.wiring.alarm, any(all(), none(never)), ['lowAir', 'highWater']) },
     }),

@@ -54,13 +54,23 @@ const highWater = region({
 const lampOut = region({
   initial: 'shines',
   states: {
-    shines: { always: { guard: 'the ultraviolet lamp is dark', target: 'waiting' } },
+    shines: {
+      meta: { says: 'fed and sound, the ultraviolet lamp shines', sees: { ultraviolet: true } } satisfies Says,
+      always: { guard: 'the ultraviolet lamp is dark', target: 'waiting' },
+    },
     waiting: {
-      meta: { says: 'a dark ultraviolet lamp waits a minute before it counts', runs: ['lampOut'] } satisfies Says,
+      meta: {
+        says: 'a dark ultraviolet lamp waits a minute before it counts',
+        sees: { ultraviolet: false },
+        runs: ['lampOut'],
+      } satisfies Says,
       on: { 'lamp-out delay ends': 'stands' },
       always: { guard: 'the ultraviolet lamp shines', target: 'shines' },
     },
-    stands: { always: { guard: 'the ultraviolet lamp shines', target: 'shines' } },
+    stands: {
+      meta: { says: 'the ultraviolet lamp is out', sees: { ultraviolet: false } } satisfies Says,
+      always: { guard: 'the ultraviolet lamp shines', target: 'shines' },
+    },
   },
 });
 

@@ -162,7 +162,7 @@ function promised(
     unit,
     machine,
     does: does as Promised['does'],
-    sights: [...sightsOf(kind), 'alarmHandle'],
+    sights: [...sightsOf(kind), 'alarmHandle', ...(name === 'two lamps' ? (['ultraviolet'] as const) : [])],
     delays,
     anytime: HANDS.filter((h) => events.includes(h)),
     faults: Object.fromEntries(

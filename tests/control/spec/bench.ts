@@ -93,6 +93,8 @@ export class Bench {
         return outputs.pumpStalls;
       case 'compressor':
         return outputs.compressorRuns;
+      case 'ultraviolet':
+        return outputs.ultravioletLit;
       case 'clock':
         return this.clock;
       case 'alarmHandle':

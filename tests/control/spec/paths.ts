@@ -1,26 +1,28 @@
 /** Paths through a specification, by `xstate/graph`: shortest ones to every state, then on until every edge is taken. */
 import type { AnyMachineSnapshot } from 'xstate';
 import { getAdjacencyMap, getShortestPaths } from 'xstate/graph';
-import { type Event, keyOf, Remembered, type Wanted } from './remembered.ts';
+import { type Event, type Keyed, keyOf, type Remembered } from './remembered.ts';
 import { type Promised, SOUND } from './vocabulary.ts';
+import { logicOf, type Wanted } from './wanted.ts';
 
-export interface Edge {
+export interface Edge<W extends Keyed = Wanted> {
   readonly from: string;
   readonly event: string;
-  readonly to: Wanted;
+  readonly to: W;
   /** Calls that go out while the event is done. */
   readonly calls: number;
 }
 
-export interface Plan {
-  readonly start: Wanted;
+export interface Plan<W extends Keyed = Wanted> {
+  readonly start: W;
   /** Out of every state, what can happen there. */
-  readonly edges: ReadonlyMap<string, readonly Edge[]>;
+  readonly edges: ReadonlyMap<string, readonly Edge<W>[]>;
   readonly transitions: number;
-  readonly paths: readonly (readonly Edge[])[];
+  readonly paths: readonly (readonly Edge<W>[])[];
 }
 
-export const edgeKey = ({ from, event }: Pick<Edge, 'from' | 'event'>): string => `${from} ${event}`;
+export const edgeKey = ({ from, event }: { readonly from: string; readonly event: string }): string =>
+  `${from} ${event}`;
 
 /** More steps than this in one path read badly when it fails. */
 const LONGEST = 60;
@@ -38,9 +40,13 @@ interface Way {
 
 /** All paths of a promise under one fault. The same promise and fault give the same plan. */
 export function planOf(promised: Promised, fault: string): Plan {
-  const logic = Remembered.of(promised);
+  return planFor(logicOf(promised), eventsUnder(promised, fault));
+}
+
+/** Paths through a machine that take every transition there is by these events. */
+export function planFor<W extends Keyed>(logic: Remembered<W>, events: readonly string[]): Plan<W> {
   const options = {
-    events: eventsUnder(promised, fault).map((type) => ({ type })),
+    events: events.map((type) => ({ type })),
     filterEvents: (state: AnyMachineSnapshot, event: Event) => logic.happens(state, event),
     serializeState: keyOf,
     limit: LIMIT,
@@ -59,8 +65,12 @@ function eventsUnder(promised: Promised, fault: string): string[] {
   return Object.keys(promised.does).filter((event) => !foreign.has(event));
 }
 
-function cover(logic: Remembered, map: Readonly<Record<string, Node>>, shortest: readonly Way[]): Plan {
-  const edges = new Map<string, Edge[]>();
+function cover<W extends Keyed>(
+  logic: Remembered<W>,
+  map: Readonly<Record<string, Node>>,
+  shortest: readonly Way[],
+): Plan<W> {
+  const edges = new Map<string, Edge<W>[]>();
   for (const [from, { state, transitions }] of Object.entries(map)) {
     edges.set(
       from,
@@ -74,10 +84,10 @@ function cover(logic: Remembered, map: Readonly<Record<string, Node>>, shortest:
   const ways = new Map(shortest.map((way) => [keyOf(way.state), asEdges(way, edges)]));
   const all = [...edges.values()].flat();
   const left = new Set(all);
-  const paths: Edge[][] = [];
+  const paths: Edge<W>[][] = [];
 
   /** Goes on along transitions nobody has taken yet. */
-  const walkOn = (path: Edge[]): void => {
+  const walkOn = (path: Edge<W>[]): void => {
     for (const edge of path) left.delete(edge);
     while (path.length < LONGEST) {
       const next = edges.get(path.at(-1)?.to.key ?? start.key)?.find((e) => left.has(e));
@@ -93,15 +103,15 @@ function cover(logic: Remembered, map: Readonly<Record<string, Node>>, shortest:
 }
 
 /** A shortest path of the graph as edges. Its first step is the start itself. */
-function asEdges(way: Way, edges: ReadonlyMap<string, Edge[]>): Edge[] {
+function asEdges<W extends Keyed>(way: Way, edges: ReadonlyMap<string, Edge<W>[]>): Edge<W>[] {
   return way.steps.slice(1).map(({ event }, i) => {
     const from = keyOf((way.steps[i] as Way['steps'][number]).state);
-    return edges.get(from)?.find((e) => e.event === event.type) as Edge;
+    return edges.get(from)?.find((e) => e.event === event.type) as Edge<W>;
   });
 }
 
 /** Ways that are not the beginning of another one. */
-function leaves(ways: readonly (readonly Edge[])[]): (readonly Edge[])[] {
+function leaves<W extends Keyed>(ways: readonly (readonly Edge<W>[])[]): (readonly Edge<W>[])[] {
   const inner = new Set(ways.flatMap((way) => way.slice(0, -1)));
   return ways.filter((way) => {
     const last = way.at(-1);

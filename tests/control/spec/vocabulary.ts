@@ -15,6 +15,7 @@ export type Sight =
   | 'pump'
   | 'stalledPump'
   | 'compressor'
+  | 'ultraviolet'
   | 'clock'
   | 'alarmHandle'
   | 'compressorHandle'

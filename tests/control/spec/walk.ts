@@ -6,8 +6,8 @@
 import type { ControlTable } from '../../../src/control/index.ts';
 import { Bench } from './bench.ts';
 import { type Edge, edgeKey, type Plan, planOf } from './paths.ts';
-import type { Wanted } from './remembered.ts';
 import type { Promised } from './vocabulary.ts';
+import type { Wanted } from './wanted.ts';
 
 /** One row of the table a run prints. */
 export interface Row {

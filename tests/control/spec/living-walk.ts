@@ -6,9 +6,9 @@ import { DELAYS, type DelayId } from '../../../src/control/index.ts';
 import type { UnitSpec } from '../../../src/unit/index.ts';
 import { Living } from '../living.ts';
 import { type Edge, edgeKey, planOf } from './paths.ts';
-import type { Wanted } from './remembered.ts';
 import type { Promised, Sight } from './vocabulary.ts';
 import type { Failure } from './walk.ts';
+import type { Wanted } from './wanted.ts';
 
 export interface LivingRow {
   readonly promise: string;
@@ -40,7 +40,9 @@ export function walkLiving(promised: Promised, fault: string, spec: UnitSpec): {
     for (const edge of path) {
       if (problems.length > 0 || !inTime(promised, living, edge)) break;
       const before = living.dialled;
+      const since = living.unit.log.length;
       living.send(...(promised.does[edge.event] ?? []));
+      if (!asMeant(promised, living, edge, since)) break;
       problems = differences(promised, living, edge.to, edge.calls, before);
       taken.add(edgeKey(edge));
       done++;
@@ -68,11 +70,22 @@ export function walkLiving(promised: Promised, fault: string, spec: UnitSpec): {
 function inTime(promised: Promised, { unit }: Living, edge: Edge): boolean {
   const does = promised.does[edge.event] ?? [];
   const due = [...unit.due];
-  if (does.some((e) => /^\w+Float\.(?:rises|falls)$/.test(e))) return due.length === 0;
+  if (does.some((e) => OF_NATURE.test(e) && !e.startsWith('air'))) return due.length === 0;
   const ends = due.filter(([id]) => does.some((e) => e === DELAYS[id]));
   if (ends.length === 0) return true;
   const first = Math.min(...due.map(([, at]) => at));
   return ends.some(([, at]) => at === first);
+}
+
+const ENDINGS: readonly string[] = Object.values(DELAYS);
+const OF_NATURE = /^(?:\w+Float|air)\.(?:rises|falls)$/;
+
+/** Whether what water, air and time did is what was meant: on the way a pump may have emptied a tank, a delay run out. */
+function asMeant(promised: Promised, { unit }: Living, edge: Edge, since: number): boolean {
+  const does: readonly string[] = promised.does[edge.event] ?? [];
+  const happened = unit.log.slice(since).map((h) => h.what as string);
+  const own = happened.filter((what) => OF_NATURE.test(what) || ENDINGS.includes(what));
+  return own.every((what) => does.includes(what)) && does.every((e) => !OF_NATURE.test(e) || happened.includes(e));
 }
 
 function differences(promised: Promised, living: Living, wanted: Wanted, calls: number, before: number): string[] {
@@ -98,6 +111,8 @@ function sees({ state, unit }: Living, sight: Sight): boolean {
       return outputs.pumpStalls;
     case 'compressor':
       return outputs.compressorRuns;
+    case 'ultraviolet':
+      return outputs.ultravioletLit;
     case 'ultraviolet':
       return outputs.ultravioletLit;
     case 'clock':

@@ -113,8 +113,6 @@ function sees({ state, unit }: Living, sight: Sight): boolean {
       return outputs.compressorRuns;
     case 'ultraviolet':
       return outputs.ultravioletLit;
-    case 'ultraviolet':
-      return outputs.ultravioletLit;
     case 'clock':
       return unit.registers.clockStopped_s < 0;
     case 'alarmHandle':

@@ -29,6 +29,8 @@ export interface Life {
 const seconds = (min: number, max: number) =>
   fc.integer({ min: Math.round(min * 1000), max: Math.round(max * 1000) }).map((ms) => ms / 1000);
 
+const share = fc.nat({ max: 1_000_003 }).map((n) => n / 1_000_003);
+
 const anyFault = (spec: UnitSpec, end_s: number): fc.Arbitrary<Befalls> =>
   fc.record({
     fault: fc.constantFrom(...faultNames(spec).map((f) => f.key)),
@@ -92,8 +94,8 @@ const lifeOf = (unit: UnitName, end_s: number): fc.Arbitrary<Life> => {
         return other && !shareAPart(spec, one, other) ? [one, other] : [one];
       }),
       deeds: fc.array(fc.tuple(gap, anyDeed(spec)), { maxLength: 16 }),
-      slices: fc.array(fc.double({ min: 0, max: end_s, noNaN: true }), { maxLength: 12 }),
-      cut: fc.double({ min: 0, max: 1, noNaN: true }),
+      slices: fc.array(share, { maxLength: 12 }),
+      cut: share,
     })
     .map(({ deeds, slices, cut, ...lived }): Life => {
       let ms = 0;
@@ -102,7 +104,7 @@ const lifeOf = (unit: UnitName, end_s: number): fc.Arbitrary<Life> => {
         return { at_s: ms / 1000, does };
       });
       const history = { unit, end_s, ...lived, hands: hands.filter((h) => h.at_s <= end_s) };
-      return { history, slices: [...slices].sort((a, b) => a - b), cut_s: cut * end_s };
+      return { history, slices: slices.map((part) => part * end_s).sort((a, b) => a - b), cut_s: cut * end_s };
     });
 };
 

@@ -26,7 +26,7 @@ describe(`${HISTORIES} random lives, seeds ${SEED} to ${SEED + chunks.length - 1
       fc.property(anyLife, (life) => {
         expect(live(life, tally)).toEqual([]);
       }),
-      { numRuns: runs, seed },
+      { numRuns: runs, seed, endOnFailure: true },
     );
     console.info(`seed ${seed}: ${told(tally)}, ${Math.round((performance.now() - began) / 1000)} s`);
   });

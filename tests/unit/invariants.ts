@@ -27,6 +27,8 @@ const CLOSURE = 1e-9;
 /** Instants closer than this are one. */
 const SAME_s = 1e-6;
 const ENOUGH = 20;
+/** Steps at one instant after which the engine is stuck there. */
+const PATIENCE = 1000;
 
 export class Invariants {
   /** What was broken, with the second at which it was. */
@@ -46,6 +48,7 @@ export class Invariants {
   /** A float was let go and does not yet know where the water is: `follow` tells it at the same instant. */
   private justReleased = false;
   private last_s: number;
+  private still = 0;
   private read = 0;
 
   constructor(unit: Unit) {
@@ -128,6 +131,8 @@ export class Invariants {
     const { unit } = this;
     const { t } = unit;
     this.must(t >= this.last_s, t, 'time goes forward');
+    this.still = t === this.last_s ? this.still + 1 : 0;
+    if (this.still > PATIENCE) throw new Error(`time stands still at ${t} s`);
     this.last_s = t;
     for (const [delay, at] of unit.due) this.must(at > t, t, `the delay ${delay} is not overdue`);
     this.must(this.nextCall === undefined || this.nextCall > t - SAME_s, t, 'a call that was due went out');

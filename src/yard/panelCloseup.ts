@@ -18,6 +18,9 @@ import type { Sparks } from './sparks.ts';
 const BELOW_DOORS: readonly ControlId[] = ['silence', 'test'];
 const BEHIND_DOORS: readonly ControlId[] = ['breaker-alarm', 'breaker-compressor', 'breaker-pump', 'timer', 'selector'];
 const PULSE_HZ = 0.9;
+/** On a narrow screen: wall over the lamps where the page's button lies, and the foot of what a household may work. */
+const BUTTON = 130;
+const STRIP_FOOT = 468;
 
 export class PanelCloseup implements Sheet {
   readonly root = new Container();
@@ -49,10 +52,15 @@ export class PanelCloseup implements Sheet {
     const scale = narrow
       ? Math.max(0.7, Math.min(width / 540, height / 470))
       : Math.min(width / 1060, height / s.height);
+    const tall = height / scale;
+    if (narrow) {
+      const limits = box(s.x, s.y - BUTTON, s.width, s.height + BUTTON);
+      return { limits, home: { scale, x: s.width / 2, y: Math.max(STRIP_FOOT - tall / 2, limits.y + tall / 2) } };
+    }
     // Spare height goes to the wall above rather than to the concrete below.
-    const extra = narrow ? 0 : Math.max(0, height / scale - s.height);
+    const extra = Math.max(0, tall - s.height);
     const limits = box(s.x, s.y - extra * 0.72, s.width, s.height + extra);
-    return { limits, home: { scale, x: s.width / 2, y: narrow ? 232 : limits.y + limits.height / 2 } };
+    return { limits, home: { scale, x: s.width / 2, y: limits.y + limits.height / 2 } };
   }
 
   print(p: Print): void {

@@ -4,10 +4,10 @@ import { noise } from './hash.ts';
 import { CARD, INK, PAPER, PENCIL, PURPLE } from './ink.ts';
 import { box, disc, draw, type Pen, pipe, rect } from './pen.ts';
 
-/** Deepest reach of wet soil below a line, units of the plate: all that `paintDripInk` needs room for. */
-export const WET_REACH = 30;
+/** Deepest reach of wet soil below a line, units of the plate. */
+const WET_REACH = 30;
 
-export function headerPath({ start: [x, y], headerY, lineY, zones }: Drip): string {
+function headerPath({ start: [x, y], headerY, lineY, zones }: Drip): string {
   const last = zones[zones.length - 1];
   const to = last === undefined ? x : last.from;
   const down = `M${x - 3} ${y}h9q8 0 8 8V${headerY - 8}q0 8 8 8H${to - 8}q8 0 8 -8V${lineY}`;
@@ -72,5 +72,5 @@ function onion(p: Path2D, x: number, y: number, half: number, deep: number): voi
 }
 
 function drop(pen: Pen, x: number, y: number): void {
-  draw(pen, `M${x} ${y - 2.6}q-3 4.600 0 5.200q3 -0.600 0 -5.200z`, { fill: '#bfe0e2', stroke: '#2f5d73', width: 0.7 });
+  draw(pen, `M${x} ${y - 2.6}q-3 4.6 0 5.200q3 -0.6 0 -5.200z`, { fill: '#bfe0e2', stroke: '#2f5d73', width: 0.7 });
 }

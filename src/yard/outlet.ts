@@ -57,7 +57,7 @@ export function paintOutletInk(pen: Pen, layout: Layout, s: OutletScene): void {
 }
 
 function sockets(pen: Pen, x: number, y: number, colour: string): void {
-  draw(pen, `M${x - 1.8} ${y - 2}v3.200M${x + 1.8} ${y - 1.6}v2.600`, { stroke: colour, width: 1 });
+  draw(pen, `M${x - 1.8} ${y - 2}v3.200M${x + 1.8} ${y - 1.6}v2.6`, { stroke: colour, width: 1 });
   disc(pen, x, y + 2.9, 0.7, { fill: colour });
 }
 
@@ -68,7 +68,7 @@ function buttons(pen: Pen, b: Box, tripped: boolean): void {
   if (tripped) {
     rect(pen, box(x + 0.6, b.y + 9.6, 7.4, 4.2), 0.8, { fill: '#8d8672' });
     rect(pen, box(x - 0.8, b.y + 8.6, 8.2, 4.2), 0.8, { fill: ALARM, stroke: INK, width: 0.7 });
-    draw(pen, `M${x + 1.2} ${b.y + 10.7}h4.200`, { stroke: '#fffaf0', width: 1 });
+    draw(pen, `M${x + 1.2} ${b.y + 10.7}h4.2`, { stroke: '#fffaf0', width: 1 });
   } else {
     rect(pen, box(x, b.y + 9, 7.4, 3.2), 0.8, { fill: '#d6d2c6', stroke: INK, width: 0.6 });
     disc(pen, b.x + b.width - 4.6, b.y + 15, 0.9, { fill: GOOD });

@@ -104,6 +104,7 @@ export class Unit {
     fillAtRest(setup.spec, this.y);
     this.refresh();
     for (const f of this.faults) if (f.switches[0] === 0) this.faultTurns(f);
+    this.refresh();
     this.settle();
   }
 
@@ -177,7 +178,7 @@ export class Unit {
       const wasThere = isPresent(state, this.t);
       state.mended_s = this.t;
       this.panel.note(`mended.${id}`, this.t);
-      if (wasThere) for (const event of state.fault.effect.control?.ends ?? []) this.deliver(event);
+      if (wasThere) this.ends(state);
     }
     this.follow();
   }
@@ -315,9 +316,22 @@ export class Unit {
   private faultTurns(state: FaultState): void {
     const there = isPresent(state, this.t);
     this.panel.note(there ? `fault.${state.fault.id}` : `mended.${state.fault.id}`, this.t);
-    const control = state.fault.effect.control;
-    for (const event of (there ? control?.starts : control?.ends) ?? []) this.deliver(event);
-    if (!there) this.tellParts();
+    if (there) {
+      for (const event of state.fault.effect.control?.starts ?? []) this.deliver(event);
+      return;
+    }
+    this.ends(state);
+    this.tellParts();
+  }
+
+  /** What a fault did to the control is undone; another one that is still there and had the same part has it again. */
+  private ends(state: FaultState): void {
+    for (const event of state.fault.effect.control?.ends ?? []) this.deliver(event);
+    for (const other of this.faults) {
+      const control = other.fault.effect.control;
+      if (other === state || !control || control.ends.length === 0 || !isPresent(other, this.t)) continue;
+      for (const event of control.starts) this.deliver(event);
+    }
   }
 
   /** Tells freed parts where the water and the air really are; those that follow them already are told nothing new. */

@@ -6,7 +6,7 @@ const SAME_INSTANT_s = 1e-6;
 
 /** Panel time, s since its day 0, of the first start after a panel time. */
 export function nextStart(starts_h: readonly number[], panel_s: number): number {
-  const day_s = DAY_s * Math.floor(panel_s / DAY_s);
+  const day_s = DAY_s * Math.floor((panel_s + SAME_INSTANT_s) / DAY_s);
   let next = Number.POSITIVE_INFINITY;
   for (const hour of starts_h) {
     const start = day_s + hour * 3600;

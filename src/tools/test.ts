@@ -60,11 +60,13 @@ function browserIsSettled(): boolean {
 
 function run(name: string, command: string, env: Record<string, string>): boolean {
   const started = performance.now();
+  // What runs this tool sets NODE_ENV, under which Vite would build the page for development.
+  const { NODE_ENV: _, ...inherited } = process.env;
   const PATH = [resolve('node_modules/.bin'), process.env.PATH].join(delimiter);
   const { status, signal } = spawnSync(command, {
     shell: true,
     stdio: 'inherit',
-    env: { ...process.env, PATH, ...env },
+    env: { ...inherited, PATH, ...env },
   });
   console.log(
     `${seconds(performance.now() - started)}  ${name}${status === 0 ? '' : `: failed (${signal ?? status})`}`,

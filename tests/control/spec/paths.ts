@@ -38,9 +38,9 @@ interface Way {
   readonly steps: readonly { readonly state: AnyMachineSnapshot; readonly event: Event }[];
 }
 
-/** All paths of a promise under one fault. The same promise and fault give the same plan. */
-export function planOf(promised: Promised, fault: string): Plan {
-  return planFor(logicOf(promised), eventsUnder(promised, fault));
+/** All paths of a promise under a fault, or under several at once. The same promise and faults give the same plan. */
+export function planOf(promised: Promised, ...faults: readonly string[]): Plan {
+  return planFor(logicOf(promised), eventsUnder(promised, faults));
 }
 
 /** Paths through a machine that take every transition there is by these events. */
@@ -57,11 +57,15 @@ export function planFor<W extends Keyed>(logic: Remembered<W>, events: readonly 
   return cover(logic, map, shortest);
 }
 
-/** Ordinary events and those of one fault. */
-function eventsUnder(promised: Promised, fault: string): string[] {
-  if (fault !== SOUND && !promised.faults[fault]) throw new Error(`${promised.name} has no fault "${fault}"`);
+/** Ordinary events and those of the faults. */
+function eventsUnder(promised: Promised, faults: readonly string[]): string[] {
   const foreign = new Set(Object.values(promised.faults).flat());
-  for (const own of promised.faults[fault] ?? []) foreign.delete(own);
+  for (const fault of faults) {
+    if (fault === SOUND) continue;
+    const own = promised.faults[fault];
+    if (!own) throw new Error(`${promised.name} has no fault "${fault}"`);
+    for (const event of own) foreign.delete(event);
+  }
   return Object.keys(promised.does).filter((event) => !foreign.has(event));
 }
 

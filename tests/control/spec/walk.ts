@@ -39,16 +39,17 @@ export interface Walked {
   readonly shortest: Failure | undefined;
 }
 
-/** Walks a promise under a fault. Every path is executed, also after one has failed. */
-export function walk(promised: Promised, fault: string, table: ControlTable): Walked {
+/** Walks a promise under a fault, or under several at once. Every path is executed, also after one has failed. */
+export function walk(promised: Promised, fault: string | readonly string[], table: ControlTable): Walked {
   const began = performance.now();
-  const plan = planOf(promised, fault);
+  const faults = typeof fault === 'string' ? [fault] : fault;
+  const plan = planOf(promised, ...faults);
   const { met, taken, steps, failures } = alongPaths(promised, plan, table);
   const { pairs, shortest } = jointly(promised, plan, table);
   const row: Row = {
     promise: promised.name,
     unit: promised.unit,
-    fault,
+    fault: faults.join(' and '),
     states: plan.edges.size,
     transitions: plan.transitions,
     paths: plan.paths.length,

@@ -1,52 +1,68 @@
-/** State diagrams in Mermaid, made from the specification machines themselves. */
+/** State diagrams in Mermaid, made from the specification machines themselves: a small one for each region. */
 import type { AnyStateMachine, AnyStateNode } from 'xstate';
 
-interface Arrow {
-  readonly from: AnyStateNode;
-  readonly to: AnyStateNode;
-  readonly label: string;
+/** A region of a machine as a diagram, with what lies inside its states left out. */
+export function mermaidOf(region: AnyStateNode): string {
+  const states = Object.values(region.states);
+  const [first] = region.initial.target;
+  const arrows = new Map<string, string[]>();
+  for (const node of states) {
+    for (const { to, label } of arrowsOf(node)) {
+      const arrow = `${idOf(node)} --> ${idOf(to)}`;
+      arrows.set(arrow, [...(arrows.get(arrow) ?? []), label]);
+    }
+  }
+  return [
+    'stateDiagram-v2',
+    ...states.map((node) => `  state "${node.key}" as ${idOf(node)}`),
+    ...(first ? [`  [*] --> ${idOf(first)}`] : []),
+    ...[...arrows].map(([arrow, labels]) => `  ${arrow} : ${labels.join('<br/>')}`),
+  ].join('\n');
 }
 
-/** A machine as a diagram: each region a box of its own. `only` draws some of the regions, by their paths. */
-export function mermaidOf(machine: AnyStateMachine, only?: readonly string[]): string {
-  const regions = Object.values(machine.root.states);
-  const drawn = only ? regions.filter((r) => only.includes(r.key)) : regions;
-  const lines = machine.root.type === 'parallel' ? drawn.flatMap((r) => box(r, 1)) : inside(machine.root, 1);
-  return ['stateDiagram-v2', ...lines].join('\n');
+/** Regions of a machine, those inside the states of others too, in the order in which they are written. */
+export function regionsOf(machine: AnyStateMachine): AnyStateNode[] {
+  const within = (node: AnyStateNode): AnyStateNode[] =>
+    node.type === 'parallel'
+      ? Object.values(node.states).flatMap((region) => [region, ...within(region)])
+      : Object.values(node.states).flatMap(within);
+  return within(machine.root);
+}
+
+/** A region of two states that only events move: not worth a drawing. */
+export function isToggle(region: AnyStateNode): boolean {
+  const states = Object.values(region.states);
+  return (
+    states.length === 2 && states.every((s) => s.always === undefined || s.always.length === 0) && !states.some(guarded)
+  );
+}
+
+/** A toggle in a line: its states, and what leads from one to the other and back. */
+export function toggleLine(region: AnyStateNode): string {
+  const [first, second] = Object.values(region.states) as [AnyStateNode, AnyStateNode];
+  const labels = (node: AnyStateNode) =>
+    arrowsOf(node)
+      .map((a) => a.label)
+      .join(', ');
+  return `| ${region.key} | ${first.key} | ${labels(first)} | ${second.key} | ${labels(second)} |`;
 }
 
 /** Names may hold anything that a person writes; Mermaid wants plain ones, and the written one beside it. */
 function idOf(node: AnyStateNode): string {
-  return node.path.join('__').replace(/[^A-Za-z0-9_]/g, '_');
+  return node.key.replace(/[^A-Za-z0-9_]/g, '_');
 }
 
-function box(node: AnyStateNode, depth: number): string[] {
-  const pad = '  '.repeat(depth);
-  const children = Object.values(node.states);
-  const name = `${pad}state "${node.key}" as ${idOf(node)}`;
-  return children.length === 0 ? [name] : [`${name} {`, ...inside(node, depth + 1), `${pad}}`];
+function guarded(node: AnyStateNode): boolean {
+  return [...node.transitions.values()].flat().some((t) => t.guard !== undefined);
 }
 
-function inside(node: AnyStateNode, depth: number): string[] {
-  const pad = '  '.repeat(depth);
-  const children = Object.values(node.states);
-  const boxes = children.flatMap((child) => box(child, depth));
-  if (node.type === 'parallel') return boxes;
-  const [first] = node.initial.target;
-  return [
-    ...boxes,
-    ...(first ? [`${pad}[*] --> ${idOf(first)}`] : []),
-    ...children.flatMap(arrowsOf).map(({ from, to, label }) => `${pad}${idOf(from)} --> ${idOf(to)} : ${label}`),
-  ];
-}
-
-function arrowsOf(node: AnyStateNode): Arrow[] {
+function arrowsOf(node: AnyStateNode): { to: AnyStateNode; label: string }[] {
   const all = [...[...node.transitions.values()].flat(), ...(node.always ?? [])];
   return all.flatMap((t) =>
     (t.target ?? []).map((to) => {
       const guard = typeof t.guard === 'string' ? `[${t.guard}]` : '';
       const does = t.actions.length > 0 ? `/ ${t.actions.map((a) => String(a)).join(', ')}` : '';
-      return { from: node, to, label: [t.eventType, guard, does].filter((part) => part !== '').join(' ') };
+      return { to, label: [t.eventType, guard, does].filter((part) => part !== '').join(' ') };
     }),
   );
 }

@@ -3,7 +3,7 @@ import { PROMISES } from './promises.ts';
 import { spoiled } from './spoiled.ts';
 import { SOUND } from './vocabulary.ts';
 import { walk } from './walk.ts';
-import type { WiringError } from './wiring-errors.ts';
+import type { WiringError } from './wiring-error.ts';
 
 export interface Caught {
   readonly error: WiringError;

@@ -36,15 +36,15 @@ const highWater = region({
       meta: { says: 'high water waits five seconds', runs: ['highWater'] } satisfies Says,
       on: {
         'high-water delay ends': 'stands',
-        'alarm float freed': { guard: 'the alarm float is caught', target: 'open' },
-        'alarm float let go': { guard: 'the alarm float is in a hand', target: 'open' },
+        'alarm float freed': { guard: 'freeing it opens the contact', target: 'open' },
+        'alarm float let go': { guard: 'the hand lets go of the contact', target: 'open' },
       },
       always: { guard: 'the high-water switch is open', target: 'open' },
     },
     stands: {
       on: {
-        'alarm float freed': { guard: 'the alarm float is caught', target: 'open' },
-        'alarm float let go': { guard: 'the alarm float is in a hand', target: 'open' },
+        'alarm float freed': { guard: 'freeing it opens the contact', target: 'open' },
+        'alarm float let go': { guard: 'the hand lets go of the contact', target: 'open' },
       },
       always: { guard: 'the high-water switch is open', target: 'open' },
     },

@@ -29,22 +29,21 @@ const at = (region: string, state: string) => stateIn({ [region]: state });
 /** In a region of the live circuit, which a dead one has not, nor a panel of another kind. */
 const live = (region: string, state: string) => stateIn({ 'alarm circuit': { live: { [region]: state } } });
 
+const leadsRight = not(at('float leads', 'swapped with the float below'));
 const floatUp = or([
   at('alarm float', 'caught up'),
   at('alarm float', 'in a hand'),
   and([not(at('alarm float', 'caught down')), at('pump-tank water', 'at the alarm float')]),
-  // Wired to the float below, the alarm comes with that one.
-  and([at('float leads', 'swapped with the float below'), at('pump-tank water', 'at the float below')]),
 ]);
+const ownContact = or([at('alarm float', 'wire bridged'), and([not(at('alarm float', 'wire broken')), floatUp])]);
+/** Wired to the float below, the alarm comes with that one, whatever ails its own. */
+const contactBelow = or([at('pump-tank water', 'at the float below'), at('pump-tank water', 'at the alarm float')]);
+const freeing = and([leadsRight, at('terminals', 'dry')]);
 const airShut = or([
   at('air switch', 'stuck closed'),
   and([at('air pressure', 'low'), not(at('air switch', 'stuck open'))]),
 ]);
-const waterShut = or([
-  at('terminals', 'wet'),
-  at('alarm float', 'wire bridged'),
-  and([not(at('alarm float', 'wire broken')), floatUp]),
-]);
+const waterShut = or([at('terminals', 'wet'), and([leadsRight, ownContact]), and([not(leadsRight), contactBelow])]);
 const airStands = or([live('low air', 'stands'), live('lamp-out contact', 'stands')]);
 const waterStands = live('high water', 'stands');
 const circuitFed = and([not(at('power supply', 'out')), at('alarm breaker', 'on')]);
@@ -61,8 +60,11 @@ export const alarmWords = setup({
     'the air switch is closed': airShut,
     'the air switch is open': not(airShut),
     'the air switch is caught': or([at('air switch', 'stuck open'), at('air switch', 'stuck closed')]),
-    'the alarm float is in a hand': at('alarm float', 'in a hand'),
-    'the alarm float is caught': or([at('alarm float', 'caught up'), at('alarm float', 'caught down')]),
+    'the hand lets go of the contact': and([freeing, at('alarm float', 'in a hand')]),
+    'freeing it opens the contact': and([
+      freeing,
+      or([at('alarm float', 'caught up'), at('alarm float', 'caught down')]),
+    ]),
     'the high-water switch is closed': waterShut,
     'the high-water switch is open': not(waterShut),
     'the ultraviolet lamp is dark': not(lampShines),

@@ -63,7 +63,16 @@ const breaker = (guarded: boolean) =>
             : [{ guard: 'a chafed cord is plugged in, and power is there', target: 'tripped' } as const]),
         ],
       },
-      off: { meta: handleOff('compressorHandle'), on: { 'compressor breaker pushed on': 'on' } },
+      off: {
+        meta: handleOff('compressorHandle'),
+        // Pushed onto a short it does not even hold for an instant: the outlet does not notice.
+        on: {
+          'compressor breaker pushed on': [
+            { guard: 'the circuit is shorted, and power is there', target: 'tripped' },
+            'on',
+          ],
+        },
+      },
       tripped: { meta: handleOff('compressorHandle'), on: { 'compressor breaker pushed off': 'off' } },
     },
   });

@@ -1,6 +1,6 @@
 /** The words of the control tap: power, selector, timer and floats, for each way of dosing. */
 import { and, not, or, setup, stateIn } from 'xstate';
-import { type FloatEvent, type Ladder, made } from './floats.ts';
+import { type FloatEvent, type FloatWord, type Ladder, made, wiredTo } from './floats.ts';
 import type { Says } from './vocabulary.ts';
 
 export type DosingEvent =
@@ -28,6 +28,9 @@ export function dosingWords(ladder: Ladder) {
   const has = (float: Ladder[number]) => (ladder.includes(float) ? made(ladder, float) : never);
   const stopMade = has('stop');
   const doseReady = and([has('dose'), stopMade]);
+  /** A float that is held so, and wired to the terminals of the stop float. */
+  const loose = (float: FloatWord, ...held: string[]) =>
+    and([at(`${float} float`, ...held), wiredTo(ladder, 'stop', float)]);
   const inAuto = ladder.includes('start/stop')
     ? made(ladder, 'start/stop')
     : and([stopMade, ladder.includes('redundant-off') ? dosing : or([dosing, has('override')])]);
@@ -41,14 +44,17 @@ export function dosingWords(ladder: Ladder) {
     guards: {
       'power is there': not(at('power supply', 'out')),
       'shorted, and power is there': and([at('pump wire', 'shorted'), not(at('power supply', 'out'))]),
-      'the pump circuit is shorted': at('pump wire', 'shorted'),
       'the tap is live': tapLive,
       'the tap is dead': not(tapLive),
       'the clock goes and the dose float is made': and([tapLive, timerGoes, doseReady]),
       'the dose float is made': doseReady,
       'the override float is made and a dose can start': and([has('override'), doseReady]),
-      'the stop float is caught': at('stop float', 'caught up', 'caught down'),
-      'the stop float is in a hand': at('stop float', 'in a hand'),
+      'freeing the stop float opens the stop contact': loose('stop', 'caught up', 'caught down'),
+      'freeing the dose float opens the stop contact': loose('dose', 'caught up', 'caught down'),
+      'freeing the redundant-off float opens the stop contact': loose('redundant-off', 'caught up', 'caught down'),
+      'letting go of the stop float opens the stop contact': loose('stop', 'in a hand'),
+      'letting go of the dose float opens the stop contact': loose('dose', 'in a hand'),
+      'letting go of the redundant-off float opens the stop contact': loose('redundant-off', 'in a hand'),
       'the stop float breaks': not(stopMade),
       'the timer does not go': not(timerGoes),
       'the timer goes': and([tapLive, timerGoes]),

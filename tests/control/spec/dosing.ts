@@ -29,7 +29,7 @@ function common(words: DosingWords) {
           },
           always: { guard: 'shorted, and power is there', target: 'tripped' },
         },
-        // A short lets nothing through, not for an instant: the clock does not notice.
+        // Pushed onto a short it does not even hold for an instant: the clock does not notice.
         off: {
           meta: handleOff('pumpHandle'),
           on: { 'pump breaker pushed on': [{ guard: 'shorted, and power is there', target: 'tripped' }, 'on'] },
@@ -99,6 +99,18 @@ function clock(words: DosingWords, kind: ClockKind) {
   });
 }
 
+/** The float on the stop terminals hangs for an instant when it is freed or let go, and that ends the dose. */
+function stopOpens<T extends string>(target: T) {
+  return {
+    'stop float freed': { guard: 'freeing the stop float opens the stop contact', target },
+    'dose float freed': { guard: 'freeing the dose float opens the stop contact', target },
+    'redundant-off float freed': { guard: 'freeing the redundant-off float opens the stop contact', target },
+    'stop float let go': { guard: 'letting go of the stop float opens the stop contact', target },
+    'dose float let go': { guard: 'letting go of the dose float opens the stop contact', target },
+    'redundant-off float let go': { guard: 'letting go of the redundant-off float opens the stop contact', target },
+  } as const;
+}
+
 function nightDose(words: DosingWords) {
   return words.createStateConfig({
     initial: 'none',
@@ -112,8 +124,7 @@ function nightDose(words: DosingWords) {
         meta: { says: 'a dose lasts its minutes', runs: ['dose'] } satisfies Says,
         on: {
           'the dose minutes end': 'none',
-          'stop float freed': { guard: 'the stop float is caught', target: 'none' },
-          'stop float let go': { guard: 'the stop float is in a hand', target: 'none' },
+          ...stopOpens('none'),
         },
         always: [
           { guard: 'the stop float breaks', target: 'none' },
@@ -125,7 +136,7 @@ function nightDose(words: DosingWords) {
   });
 }
 
-/** A stop float that is freed or let go hangs for an instant, which ends the dose. Rest comes in two halves: with the override float made the second one is left out. A dose due waits for its float. */
+/** Rest in two halves: with the override float made the second one is left out. A dose due waits for its float. */
 function timedDose(words: DosingWords) {
   const off = { guard: 'the timer does not go', target: 'not fed' } as const;
   const dead = { guard: 'the tap is dead', target: 'not fed' } as const;
@@ -151,8 +162,7 @@ function timedDose(words: DosingWords) {
         meta: { says: 'a dose lasts its minutes', runs: ['dose'] } satisfies Says,
         on: {
           'the dose minutes end': 'first half of the rest',
-          'stop float freed': { guard: 'the stop float is caught', target: 'first half of the rest' },
-          'stop float let go': { guard: 'the stop float is in a hand', target: 'first half of the rest' },
+          ...stopOpens('first half of the rest'),
         },
         always: [off, dead, { guard: 'the stop float breaks', target: 'first half of the rest' }],
       },

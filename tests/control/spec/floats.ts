@@ -42,15 +42,22 @@ function up(ladder: Ladder, float: FloatWord) {
   ]);
 }
 
+/** A float's own contact, at the ends of its cable. */
+function contact(ladder: Ladder, float: FloatWord) {
+  const own = `${float} float`;
+  return or([at(own, 'wire bridged'), and([not(at(own, 'wire broken')), up(ladder, float)])]);
+}
+
+/** Which float is wired to a float's terminals: its own where the leads are right. */
+export function wiredTo(ladder: Ladder, float: FloatWord, other: FloatWord) {
+  const mine = pairs(ladder).filter((pair) => pair.includes(float));
+  if (other === float) return and(mine.map(([low, high]) => not(at('float leads', swap(low, high)))));
+  return or(mine.filter((pair) => pair.includes(other)).map(([low, high]) => at('float leads', swap(low, high))));
+}
+
 /** A float's contact is closed, as the panel has it at its terminals. */
 export function made(ladder: Ladder, float: FloatWord) {
-  const own = `${float} float`;
-  const others = pairs(ladder).filter((pair) => pair.includes(float));
-  const exchanged = others.map(([low, high]) =>
-    and([at('float leads', swap(low, high)), up(ladder, low === float ? high : low)]),
-  );
-  const right = and([...others.map(([low, high]) => not(at('float leads', swap(low, high)))), up(ladder, float)]);
-  return or([at(own, 'wire bridged'), and([not(at(own, 'wire broken')), or([right, ...exchanged])])]);
+  return or(ladder.map((other) => and([wiredTo(ladder, float, other), contact(ladder, other)])));
 }
 
 /** The tank, a region for each float that may be ailing, and one for the leads. */

@@ -25,6 +25,9 @@ export function any(...of: Logic[]): Logic {
   return { kind: 'any', of };
 }
 
+/** True in no state. */
+export const never: Logic = any();
+
 export function none(of: Logic): Logic {
   return { kind: 'not', of };
 }

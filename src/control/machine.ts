@@ -1,9 +1,9 @@
 /** The control of a panel: one parallel machine made of the small ones that its kind calls for. */
 import { setup } from 'xstate';
 import { BREAKERS, type BreakerName, type ControlEventName, type DelayId } from './events.ts';
-import { all, any, is, type Logic } from './logic.ts';
+import { all, is, type Logic, never, none } from './logic.ts';
 import * as part from './parts.ts';
-import { lampsOf, type PanelKind, type Wiring, wire } from './wiring.ts';
+import { lampsOf, type PanelKind, supplyFed, type Wiring, wire } from './wiring.ts';
 
 /** A panel: its kind, every region of its machine by name, its wiring, and the machine itself. */
 export interface Panel {
@@ -15,15 +15,12 @@ export interface Panel {
   readonly machine: ReturnType<typeof machineOf>;
 }
 
-const never = any();
-
 function breakers(kind: PanelKind, w: Wiring): Record<string, part.Part> {
   const loadShorted: Record<BreakerName, Logic> = {
     alarmBreaker: never,
     compressorBreaker: kind.gfci ? never : all(w.compressorLive, is('compressorCord', 'chafed')),
     pumpBreaker: all(w.controlLive, w.contact, is('motorLead', 'shorted')),
   };
-  const supplyFed = any(is('supply', 'on'), is('supply', 'low'));
   return Object.fromEntries(
     BREAKERS.flatMap((name) => [
       [`${name}Wire`, part.toggle('sound', 'shorted', `${name}.shorts`, `${name}.shortCleared`)],
@@ -46,7 +43,7 @@ function floats(kind: PanelKind): Record<string, part.Part> {
 
 function alarm(kind: PanelKind, w: Wiring): Record<string, part.Part> {
   const lamps = lampsOf(kind);
-  const lampOut = all(w.alarmLive, { kind: 'not', of: w.ultravioletLit });
+  const lampOut = all(w.alarmLive, none(w.ultravioletLit));
   return {
     airContact: part.airContact(),
     alarmTerminals: part.toggle('dry', 'bridged', 'alarmTerminals.wetted', 'alarmTerminals.dried'),
@@ -151,7 +148,11 @@ function machineOf(parts: Readonly<Record<string, part.Part>>) {
 /** The panel of a kind. Costly to build: `controlTable` keeps one of each. */
 export function panelOf(kind: PanelKind): Panel {
   const wiring = wire(kind);
-  const parts = partsOf(kind, wiring);
+  return assembled(kind, partsOf(kind, wiring), wiring);
+}
+
+/** A panel put together from its parts and its wiring. */
+export function assembled(kind: PanelKind, parts: Panel['parts'], wiring: Wiring): Panel {
   const answered = Object.values(parts).flatMap((p) => Object.values(p.states).flatMap((s) => Object.keys(s.on ?? {})));
   return { kind, parts, wiring, events: new Set(answered as ControlEventName[]), machine: machineOf(parts) };
 }

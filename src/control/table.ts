@@ -2,10 +2,11 @@
  * Control at no cost: the states met are interned and every edge taken is remembered, next state and commands, also
  * where the state does not change. XState computes an edge once per process; after that it is one array look-up.
  */
-import { type AnyActorScope, type AnyMachineSnapshot, createActor, initialTransition } from 'xstate';
+import { type AnyActorScope, type AnyMachineSnapshot, initialTransition } from 'xstate';
 import { type Command, type ControlEventName, type DelayId, EVENTS } from './events.ts';
 import { holds, type RegionStates } from './logic.ts';
 import { type Panel, panelOf } from './machine.ts';
+import { type AskedAction, pureScope } from './pure.ts';
 import type { OutputId, Outputs, PanelKind, Wiring } from './wiring.ts';
 
 export interface ControlState {
@@ -36,11 +37,12 @@ export class ControlTable {
   private first: Edge | undefined;
 
   readonly panel: Panel;
-  private asked: { type: string; params?: unknown }[] = [];
+  private asked: AskedAction[] = [];
   private readonly scope: AnyActorScope;
+
   constructor(panel: Panel) {
     this.panel = panel;
-    this.scope = pureScope(panel, (action) => this.asked.push(action));
+    this.scope = pureScope(panel.machine, (action) => this.asked.push(action));
   }
 
   /** The state a unit starts in, and the delays that already run there. */
@@ -109,26 +111,6 @@ export class ControlTable {
   }
 }
 
-/**
- * What XState's pure `transition()` gives a machine to run in: nothing is started, actions are only collected. That
- * function makes one anew for each call, with a whole actor in it, which costs more than the transition itself.
- */
-function pureScope(panel: Panel, collect: (action: { type: string; params?: unknown }) => void): AnyActorScope {
-  const self = createActor(panel.machine);
-  const nothing = () => {};
-  return {
-    self,
-    system: self.system,
-    id: '',
-    sessionId: '',
-    logger: nothing,
-    defer: nothing,
-    emit: nothing,
-    stopChild: nothing,
-    actionExecutor: collect,
-  };
-}
-
 /** What the wires carry in a state. */
 export function outputsOf(wiring: Wiring, regions: RegionStates): Outputs {
   const outputs = {} as Record<OutputId, boolean>;
@@ -154,7 +136,7 @@ export function controlTable(kind: PanelKind): ControlTable {
   return table;
 }
 
-function commandsOf(actions: readonly { type: string; params?: unknown }[]): Command[] {
+function commandsOf(actions: readonly AskedAction[]): Command[] {
   return actions.flatMap((action): Command[] => {
     if (action.type === 'dial' || action.type === 'stopClock' || action.type === 'startClock') {
       return [{ kind: action.type }];

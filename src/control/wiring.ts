@@ -4,7 +4,7 @@
  * its lamps, how it doses and what else it has, and the same lines wire it.
  */
 import type { FloatName, LampName } from './events.ts';
-import { all, any, is, type Logic, none } from './logic.ts';
+import { all, any, is, type Logic, never, none } from './logic.ts';
 
 /** What distinguishes one panel of ours from another. */
 export interface PanelKind {
@@ -60,8 +60,8 @@ export interface LampCircuit {
   readonly condition: Logic;
 }
 
-const never = any();
-const supplyFed = any(is('supply', 'on'), is('supply', 'low'));
+/** The utility's supply feeds the panel, ordinary or low. */
+export const supplyFed = any(is('supply', 'on'), is('supply', 'low'));
 
 /** The three circuits that leave the panel. */
 const alarmLive = all(supplyFed, is('alarmBreaker', 'on'));

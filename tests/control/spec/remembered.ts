@@ -1,11 +1,6 @@
 /** A machine with its transitions remembered, and with what its states want to be seen: what `xstate/graph` walks. */
-import {
-  type AnyActorScope,
-  type AnyMachineSnapshot,
-  type AnyStateMachine,
-  createActor,
-  initialTransition,
-} from 'xstate';
+import { type AnyActorScope, type AnyMachineSnapshot, type AnyStateMachine, initialTransition } from 'xstate';
+import { pureScope } from '../../../src/control/pure.ts';
 import { CALLED } from './vocabulary.ts';
 
 export type Event = { readonly type: string };
@@ -55,8 +50,8 @@ export class Remembered<W extends Keyed> {
     this.allows = allows;
     this.taken = taken.get(machine) ?? new Map();
     taken.set(machine, this.taken);
-    this.scope = scopeOf(machine, (action) => {
-      if (action === CALLED) this.calls++;
+    this.scope = pureScope(machine, (action) => {
+      if (action.type === CALLED) this.calls++;
     });
     this.first = sound(initialTransition(machine)[0]);
   }
@@ -107,23 +102,6 @@ export function written(state: AnyMachineSnapshot, type: string): boolean {
     return events.has(type);
   });
   return named && state.can({ type } as never);
-}
-
-/** Runs transitions of a machine without running the machine: one scope for all, where `transition()` makes each its own. */
-function scopeOf(machine: AnyStateMachine, does: (action: string) => void): AnyActorScope {
-  const self = createActor(machine);
-  const nothing = () => {};
-  return {
-    self,
-    system: self.system,
-    id: '',
-    sessionId: '',
-    logger: nothing,
-    defer: nothing,
-    emit: nothing,
-    stopChild: nothing,
-    actionExecutor: (action) => does(action.type),
-  };
 }
 
 /** XState keeps what a guard throws in the snapshot and goes on with no states at all. */

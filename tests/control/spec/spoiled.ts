@@ -1,14 +1,7 @@
 /** A panel wired wrongly on purpose: made from the data of the right one, never from its source. */
-import { setup } from 'xstate';
-import {
-  type ControlEventName,
-  ControlTable,
-  type DelayId,
-  type OutputId,
-  type Panel,
-  panelOf,
-} from '../../../src/control/index.ts';
+import { ControlTable, type OutputId, type Panel, panelOf } from '../../../src/control/index.ts';
 import type { Logic } from '../../../src/control/logic.ts';
+import { assembled } from '../../../src/control/machine.ts';
 import type { Part } from '../../../src/control/parts.ts';
 import type { Wiring } from '../../../src/control/wiring.ts';
 import { KINDS, type PanelName } from '../panels.ts';
@@ -18,28 +11,12 @@ export interface Spoiling {
   readonly wiring?: Readonly<Partial<Record<OutputId, Logic>>>;
 }
 
-const control = setup({
-  types: { context: {} as Record<string, never>, events: {} as { type: ControlEventName } },
-  actions: {
-    arm: (_, _params: { delay: DelayId }) => {},
-    disarm: (_, _params: { delay: DelayId }) => {},
-    dial: () => {},
-    stopClock: () => {},
-    startClock: () => {},
-  },
-});
-
 export function spoiled(unit: PanelName, spoil: (right: Panel) => Spoiling): ControlTable {
   const right = panelOf(KINDS[unit]);
   const { parts = {}, wiring = {} } = spoil(right);
-  const all = { ...right.parts, ...parts };
-  const machine = control.createMachine({
-    id: 'spoiled',
-    type: 'parallel',
-    context: {},
-    states: all as Parameters<typeof control.createMachine>[0]['states'] & object,
-  }) as unknown as Panel['machine'];
-  return new ControlTable({ ...right, parts: all, wiring: { ...right.wiring, ...wiring } as Wiring, machine });
+  return new ControlTable(
+    assembled(right.kind, { ...right.parts, ...parts }, { ...right.wiring, ...wiring } as Wiring),
+  );
 }
 
 /** An expression with every occurrence of a part of it replaced. */

@@ -3,9 +3,10 @@ import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, quantity, say } from '../message.ts';
 import { compressorHeard } from '../perceive.ts';
-import { actionsAt, good, off } from './shared.ts';
+import { actionsAt, good, mendsAt, off } from './shared.ts';
 
 const at = actionsAt('compressor');
+const mend = mendsAt('compressor');
 
 /** A hole this wide can be seen in the tube's wall; a smaller one is only heard or foamed out. */
 const VISIBLE_m = 0.004;
@@ -28,14 +29,6 @@ function pressureRemark(d: Doing, kPa: number) {
   const { pressureLow_kPa: low, pressureHigh_kPa: high } = d.unit.spec.panel.label;
   const values = { low: quantity('pressure_kPa', low, 0.5), high: quantity('pressure_kPa', high, 0.5) };
   return kPa >= low && kPa <= high ? good('remark.label-range', values) : off('remark.label-range', values);
-}
-
-function mendNote(d: Doing, id: string): void {
-  d.note(say('note.mended'), say(`reading.${id}`));
-}
-
-function mend(id: string, minutes: number, more: Partial<ActionDef>): ActionDef {
-  return at(id, 'mend', minutes, (d) => mendNote(d, id), more);
 }
 
 function heard(d: Doing): Message {
@@ -150,7 +143,7 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
   ),
   mend('splice-air-line', 15, { cost_usd: 6, load: 'tubing' }),
   mend('tighten-air-joints', 8, { cost_usd: 2 }),
-  mend('clean-intake-filter', 8, {}),
+  mend('clean-intake-filter', 8),
   mend('renew-diaphragms', 40, { cost_usd: 48, load: 'diaphragm-kit', lockOut: 'compressorBreaker' }),
   mend('replace-compressor', 60, { cost_usd: 380, load: 'compressor', lockOut: 'compressorBreaker' }),
   at(

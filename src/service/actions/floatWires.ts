@@ -4,17 +4,10 @@ import { floatsOf } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, hasFloat, off } from './shared.ts';
+import { actionsAt, good, hasFloat, mendsAt, off } from './shared.ts';
 
 const at = actionsAt('pump-tank');
-
-function mend(id: string, minutes: number, more: Partial<ActionDef>): ActionDef {
-  return at(id, 'mend', minutes, (d) => d.note(say('note.mended'), say(`reading.${id.split(':')[0]}`)), {
-    needs: { lid: 'pump' },
-    lockOut: 'pumpBreaker',
-    ...more,
-  });
-}
+const mend = mendsAt('pump-tank', { needs: { lid: 'pump' }, lockOut: 'pumpBreaker' });
 
 /** Splices that were pulled up and opened, and the pump's cord along its length. */
 function lookAtSplices(d: Doing): void {
@@ -52,9 +45,9 @@ const redoSplice = (float: FloatName): ActionDef =>
 export const FLOAT_WIRE_ACTIONS: readonly ActionDef[] = [
   at('look-at-splices', 'look', 6, lookAtSplices, { needs: { lid: 'pump' }, lockOut: 'pumpBreaker' }),
   at('measure-tethers', 'measure', 4, measureTethers, { needs: { lid: 'pump' } }),
-  mend('untangle-tethers', 10, {}),
-  mend('skim-pump-tank', 20, {}),
-  mend('set-tether', 8, {}),
+  mend('untangle-tethers', 10),
+  mend('skim-pump-tank', 20),
+  mend('set-tether', 8),
   ...FLOATS.map(redoSplice),
   mend('renew-pump-cord', 35, { cost_usd: 60 }),
 ];

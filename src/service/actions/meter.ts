@@ -3,9 +3,10 @@ import { type BreakerName, FLOATS, type FloatName, LAMPS, type OutputId } from '
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, hasFloat, mains_V, off, plain } from './shared.ts';
+import { actionsAt, good, hasFloat, mains_V, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('panel');
+const mend = mendsAt('panel');
 
 const WINDING_ohm = 1.6;
 
@@ -121,7 +122,7 @@ export const METER_ACTIONS: readonly ActionDef[] = [
   }),
   ...FLOATS.map(continuity),
   ...LAMPS.map((lamp) =>
-    at(`renew-lamp:${lamp}`, 'mend', 10, (d) => d.note(say('note.mended'), say('reading.renew-lamp')), {
+    mend(`renew-lamp:${lamp}`, 10, {
       label: say('act.renew-lamp', { lamp: say(`part.${lamp}`) }),
       cost_usd: 14,
       load: 'lamp',

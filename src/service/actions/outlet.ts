@@ -2,13 +2,10 @@
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, off, plain } from './shared.ts';
+import { actionsAt, good, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('compressor');
-
-function mend(id: string, minutes: number, more: Partial<ActionDef>): ActionDef {
-  return at(id, 'mend', minutes, (d) => d.note(say('note.mended'), say(`reading.${id}`)), more);
-}
+const mend = mendsAt('compressor');
 
 function lookAtOutlet(d: Doing): void {
   const { compressorCord, gfci } = d.unit.control.regions;
@@ -108,17 +105,11 @@ export const ULTRAVIOLET_ACTIONS: readonly ActionDef[] = [
     },
     { needs: { lid: 'riser' }, fits: (spec) => spec.panel.ultraviolet },
   ),
-  riser(
-    'renew-ultraviolet-lamp',
-    'mend',
-    20,
-    (d) => d.note(say('note.mended'), say('reading.renew-ultraviolet-lamp')),
-    {
-      cost_usd: 85,
-      load: 'ultraviolet-lamp',
-      needs: { lid: 'riser' },
-      lockOut: 'compressorBreaker',
-      fits: (spec) => spec.panel.ultraviolet,
-    },
-  ),
+  mendsAt('disinfection')('renew-ultraviolet-lamp', 20, {
+    cost_usd: 85,
+    load: 'ultraviolet-lamp',
+    needs: { lid: 'riser' },
+    lockOut: 'compressorBreaker',
+    fits: (spec) => spec.panel.ultraviolet,
+  }),
 ];

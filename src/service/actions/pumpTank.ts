@@ -5,7 +5,7 @@ import type { ActionDef, Doing } from '../action.ts';
 import type { FloatPosition, LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, hasFloat, off, plain } from './shared.ts';
+import { actionsAt, good, hasFloat, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('pump-tank');
 
@@ -189,7 +189,7 @@ export const PUMP_TANK_ACTIONS: readonly ActionDef[] = [
   }),
   ...FLOATS.map(liftFloat),
   ...FLOATS.flatMap(floatMends),
-  at('replace-pump', 'mend', 50, (d) => d.note(say('note.mended'), say('reading.replace-pump')), {
+  mendsAt('pump-tank')('replace-pump', 50, {
     cost_usd: 430,
     load: 'pump',
     needs: { lid: 'pump' },

@@ -17,6 +17,16 @@ export function actionsAt(place: Place) {
   ): ActionDef => ({ id, place, group, label: say(`act.${id}`), minutes, perform, ...more });
 }
 
+/** Makes mends of one place: what the notebook then says of one is `reading.` and its id. */
+export function mendsAt(place: Place, common: Partial<ActionDef> = {}) {
+  const at = actionsAt(place);
+  return (id: string, minutes: number, more: Partial<ActionDef> = {}): ActionDef =>
+    at(id, 'mend', minutes, (d) => d.note(say('note.mended'), say(`reading.${id.split(':')[0]}`)), {
+      ...common,
+      ...more,
+    });
+}
+
 /** Mains at the panel: ordinary, and while the supply sags, V. */
 const MAINS_V = { on: 118, low: 98, off: 0 } as const;
 

@@ -3,17 +3,14 @@ import { BREAKERS, type BreakerName } from '../../control/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, mains_V, off, plain } from './shared.ts';
+import { actionsAt, good, mains_V, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('panel');
+const mend = mendsAt('panel');
 
 /** Insulation of a sound circuit and of one that leaks to ground, Mohm; at least 1 is sound (common practice, no source). */
 const SOUND_Mohm = 40;
 const LEAKING_Mohm = 0.1;
-
-function mend(id: string, minutes: number, more: Partial<ActionDef>): ActionDef {
-  return at(id, 'mend', minutes, (d) => d.note(say('note.mended'), say(`reading.${id.split(':')[0]}`)), more);
-}
 
 /** What is fed by a circuit leaks to ground by itself, with the panel's own wire disconnected. */
 function loadLeaks(d: Doing, breaker: BreakerName): boolean {

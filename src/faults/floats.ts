@@ -83,7 +83,7 @@ export const FLOAT_FAULTS: readonly FaultEntry[] = [
     family: 'floats',
     place: 'pump-tank',
     severity: 1,
-    effect: { floats: { highWaterFloat: 0.6 } },
+    effect: { tethers: { highWaterFloat: 0.6 } },
     shownBy: ['measure-tethers'],
     mendedBy: ['set-tether'],
     hiddenBy: [],

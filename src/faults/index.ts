@@ -75,20 +75,25 @@ export function placedFault(key: string): PlacedFault {
 
 /** Whether a fault can be had on a unit: its panel answers the events, and has the floats that are shifted. */
 export function faultFits(fault: PlacedFault, spec: UnitSpec): boolean {
-  const { control, floats } = fault.effect;
+  const { control, floats, tethers } = fault.effect;
   const { events } = controlTable(kindOf(spec.panel)).panel;
   const answered = (control?.starts ?? []).every((event) => events.has(event));
   if (fault.effect.clock_h !== undefined && spec.panel.dosing.kind !== 'night') return false;
-  return answered && Object.keys(floats ?? {}).every((f) => spec.panel.floats[f as FloatName] !== undefined);
+  const shifted = Object.keys({ ...floats, ...tethers }) as FloatName[];
+  return answered && shifted.every((f) => spec.panel.floats[f] !== undefined);
 }
 
-/** The faults that a unit can have. */
+const fitting = new WeakMap<UnitSpec, readonly PlacedFault[]>();
+
+/** The faults that a unit can have. Every view of a call asks for them: the answer for a unit is kept. */
 export function faultsOf(spec: UnitSpec): readonly PlacedFault[] {
-  return [...PLACED_FAULTS.values()].filter((f) => faultFits(f, spec));
+  const faults = fitting.get(spec) ?? [...PLACED_FAULTS.values()].filter((f) => faultFits(f, spec));
+  fitting.set(spec, faults);
+  return faults;
 }
 
 /** A fault by its id and its part, on a unit. The part may be left out where the unit has only one such. */
 export function faultOn(spec: UnitSpec, id: string, part?: string): PlacedFault | undefined {
-  const fitting = faultsOf(spec).filter((f) => f.id === id && (part === undefined || f.part === part));
-  return fitting.length === 1 ? fitting[0] : undefined;
+  const named = faultsOf(spec).filter((f) => f.id === id && (part === undefined || f.part === part));
+  return named.length === 1 ? named[0] : undefined;
 }

@@ -29,12 +29,12 @@ import {
 import { Driver } from './driver.ts';
 import {
   type FaultState,
-  floatShift,
   isGrowing,
   isPresent,
   nextFaultInstant,
   switchInstants,
   switchShift_kPa,
+  tetherShift,
   type UnitFault,
 } from './fault.ts';
 import type { Happening } from './happening.ts';
@@ -216,8 +216,7 @@ export class Unit {
 
   /** Height at which a float makes by how it is tied, m above the pump tank's floor, whatever it weighs or rides on. */
   tether_m(float: FloatName): number {
-    const tied = this.faults.filter((f) => f.fault.id === 'alarm-float-misset');
-    return floatHeights_m(this.spec.panel, float).makes_m + floatShift(tied, float, this.t);
+    return floatHeights_m(this.spec.panel, float).makes_m + tetherShift(this.faults, float, this.t);
   }
 
   /** Falling pressure at which the air switch turns now, kPa. */
@@ -245,6 +244,7 @@ export class Unit {
       f.mended_s = from.mended[i] ?? Number.POSITIVE_INFINITY;
     });
     this.log.length = 0;
+    this.pastEvents.length = 0;
     this.held = undefined;
     this.refresh();
   }

@@ -10,6 +10,8 @@ export interface FaultEffect {
   readonly plant?: Partial<Readonly<PlantCondition>>;
   /** Shift of the height at which a float makes and breaks, m, at full severity. */
   readonly floats?: Partial<Readonly<Record<FloatName, number>>>;
+  /** The same where it is how the float is tied: a rule shows it, whatever the float weighs or rides on. */
+  readonly tethers?: Partial<Readonly<Record<FloatName, number>>>;
   /** Shift of the pressures at which the air switch turns, kPa, at full severity. */
   readonly airSwitch_kPa?: number;
   /** Control events at its onset and at its end (an end that leaves nothing to undo has none). */
@@ -120,8 +122,15 @@ export function conditionAt(states: readonly FaultState[], t: number, out: Plant
 
 /** Shift of a float's heights at an instant, m. */
 export function floatShift(states: readonly FaultState[], float: FloatName, t: number): number {
-  let shift = 0;
+  let shift = tetherShift(states, float, t);
   for (const state of states) shift += severityAt(state, t) * (state.fault.effect.floats?.[float] ?? 0);
+  return shift;
+}
+
+/** The part of a float's shift that comes from how it is tied, m. */
+export function tetherShift(states: readonly FaultState[], float: FloatName, t: number): number {
+  let shift = 0;
+  for (const state of states) shift += severityAt(state, t) * (state.fault.effect.tethers?.[float] ?? 0);
   return shift;
 }
 

@@ -134,7 +134,10 @@ export class Ladder {
   /** Whether a fault lets a float rise and fall out of its order. */
   private isFree(i: number, faults: readonly number[]): boolean {
     const float = this.floats[i] as FloatName;
-    return faults.some((n) => this.fault(n).effect.floats?.[float] !== undefined);
+    return faults.some((n) => {
+      const { floats, tethers } = this.fault(n).effect;
+      return floats?.[float] !== undefined || tethers?.[float] !== undefined;
+    });
   }
 
   private water({ made, faults }: Place): Step[] {

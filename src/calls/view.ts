@@ -54,6 +54,7 @@ export interface ActionView {
 
 export interface PartView {
   readonly id: PartId | 'phone';
+  readonly name: Message;
   readonly about: Message;
   readonly here: boolean;
   readonly cautions: readonly Message[];
@@ -90,6 +91,8 @@ export interface NotebookEntry {
   readonly id: string;
   readonly at_s: number;
   readonly part: PartId | 'phone';
+  /** The part's name. */
+  readonly where: Message;
   readonly what: Message;
   readonly reading: Message;
   /** What a person would write beside it: the label's range, "ordinary", "as said by phone". */

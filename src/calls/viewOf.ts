@@ -14,6 +14,7 @@ import {
 } from '../service/index.ts';
 import { calendarDay, readout, weekday } from '../unit/index.ts';
 import { spent } from './cost.ts';
+import { placeWords } from './places.ts';
 import { PHONE_STEPS, phaseOf, stageOf, stepState, stepsOf } from './procedure.ts';
 import type { CallSession } from './session.ts';
 import { faultName, stateCause } from './session-actions.ts';
@@ -93,9 +94,8 @@ function partView(session: CallSession, place: Place): PartView {
   const all = place === 'house' ? [...actions, stateCause(person.notebook, session.prepared.spec)] : actions;
   return {
     id: place,
-    about: say(`about.${place}`),
+    ...placeWords(place, session.prepared.spec),
     here: person.place === place,
-    cautions: (CAUTIONS[place] ?? []).map((id) => say(`caution.${id}`)),
     actions: all.map((def) => actionView(session, def)),
     known: session.service.person.notebook
       .filter((n) => n.place === place)
@@ -120,28 +120,13 @@ function actionView(session: CallSession, def: ActionDef): ActionView {
   };
 }
 
-/** The usual cautions, at the place where they bite. */
-const CAUTIONS: Readonly<Partial<Record<Place, readonly string[]>>> = {
-  phone: ['phone'],
-  house: ['arrive'],
-  'trash-tank': ['open-tank'],
-  aeration: ['open-tank'],
-  clarifier: ['open-tank'],
-  disinfection: ['chlorine'],
-  'pump-tank': ['open-tank', 'pump-cord'],
-  'disc-filter': ['pressure'],
-  'spray-field': ['spray'],
-  panel: ['live-parts'],
-  compressor: ['live-parts'],
-  'clean-out': ['sewage'],
-};
-
 function notebookOf(session: CallSession): NotebookEntry[] {
   const notes = session.service.person.notebook.map(
     ({ id, at_s, place, what, reading, remark }): NotebookEntry => ({
       id,
       at_s,
       part: place,
+      where: placeWords(place, session.prepared.spec).name,
       what,
       reading,
       ...(remark ? { remark } : {}),

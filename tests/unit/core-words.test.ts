@@ -90,9 +90,20 @@ const LEVERS = idsOf<Lever>({ on: true, off: true, tripped: true });
 
 /** Endings that the code joins to a prefix by itself. */
 const JOINED: Readonly<Record<string, readonly string[]>> = {
-  about: PLACES,
+  about: [...PLACES, 'ultraviolet', 'drip-field'],
   breach: BREACHES,
-  caution: ['phone', 'arrive', 'open-tank', 'chlorine', 'pump-cord', 'pressure', 'spray', 'live-parts', 'sewage'],
+  caution: [
+    'phone',
+    'arrive',
+    'open-tank',
+    'chlorine',
+    'ultraviolet',
+    'pump-cord',
+    'pressure',
+    'spray',
+    'live-parts',
+    'sewage',
+  ],
   circuit: BREAKERS,
   cost: ['minutes', 'money', 'in-minutes', 'short-of-air', 'onto-the-ground', 'without-oxygen'],
   event: ['lamp', 'pumpRuns', 'compressorRuns'].flatMap((o) => [`${o}.on`, `${o}.off`]).concat('dialled'),
@@ -101,7 +112,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   lever: LEVERS,
   lid: LIDS,
   note: ['advise-save-water', 'advise-keep-away'],
-  part: [...PLACES, ...FAULTS.flatMap((f) => f.parts ?? [])],
+  part: [...PLACES, 'drip-field', ...FAULTS.flatMap((f) => f.parts ?? [])],
   proof: PROOFS,
   reading: [
     ...['lamp-on-buzzer', 'lamp-on-quiet', 'lamp-off-buzzer', 'lamp-off-quiet'],

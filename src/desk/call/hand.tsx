@@ -42,7 +42,7 @@ function HandCard({ part }: { part: PartView }) {
       <header>
         <h2 id="hand-title">
           {number !== null && <span class="number">{number}</span>}
-          {desk.t(`part.${part.id}`)}
+          <Said message={part.name} />
         </h2>
         {part.here && <span class="small">{desk.t('call.youAreHere')}</span>}
       </header>

@@ -35,13 +35,14 @@ export function Notebook({ view }: { view: CallView }) {
 }
 
 function Row({ entry, time }: { entry: NotebookEntry; time: string }) {
-  const desk = useDesk();
   return (
     <tr>
       <td class="time">{time}</td>
       <th scope="row">
         <Said message={entry.what} />
-        <span class="where">{desk.t(`part.${entry.part}`)}</span>
+        <span class="where">
+          <Said message={entry.where} />
+        </span>
       </th>
       <td>
         <span class="reading">

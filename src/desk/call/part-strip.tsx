@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { CallView, PartView } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { Said } from '../screen.tsx';
 import { flowNumber } from './parts.ts';
 
 /** Every part in the order the water takes: the same choice as in the picture, in words. Arrow keys walk along it. */
@@ -49,7 +50,7 @@ export function PartStrip({ view, onGo }: { view: CallView; onGo: () => void }) 
             onKeyDown={(event) => walk(event, index)}
           >
             {number === null ? part.id === 'phone' && <Icon name="phone" /> : <span class="number">{number}</span>}
-            {desk.t(`part.${part.id}`)}
+            <Said message={part.name} />
             {part.here && <span class="here">{desk.t('call.here')}</span>}
           </button>
         );

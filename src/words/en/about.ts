@@ -9,10 +9,12 @@ export const about = {
   'about.clarifier':
     'Still water hung inside the aeration chamber: solids settle and slide back below, clear water leaves on top.',
   'about.disinfection': 'Here chlorine joins the clear water on its way to the pump tank.',
-  'about.pump-tank': 'Stores about a day of water until the night doses. Four floats tell how high it stands.',
-  'about.disc-filter': 'Last strainer before the spray heads: stacked discs keep solids out of the nozzles.',
+  'about.ultraviolet': 'Here the clear water runs past an ultraviolet lamp in its sleeve on its way to the pump tank.',
+  'about.pump-tank': 'Stores treated water until the next dose. Its floats tell how high it stands.',
+  'about.disc-filter': 'Last strainer before the field: stacked discs keep solids out of its small openings.',
   'about.spray-field': 'Spray heads spread the treated water over the lawn at night.',
-  'about.panel': 'Feeds and watches everything: three breakers, timer, air switch, pump relay, lamp and buzzer.',
+  'about.drip-field': 'Buried tubing with emitters gives the treated water to the soil, dose by dose.',
+  'about.panel': 'Feeds and watches everything: breakers, air switch, pump relay, lamp and buzzer.',
   'about.compressor': 'Pushes air down the line to the diffusers. A tee feeds the low-air switch in the panel.',
   'caution.phone':
     'Danger first. Then dry hands, dry ground, handles and buttons only. Nobody opens a screwed cover or lifts a lid.',
@@ -23,6 +25,8 @@ export const about = {
   'caution.pump-cord': 'Lock out before a hand goes in. Never lift a pump by its cord.',
   'caution.chlorine':
     'Never mix kinds of chlorine, nor chlorine with anything else. Gloves, eye protection, fresh air. The label and the maker’s instructions come first.',
+  'caution.ultraviolet':
+    'Never look at a lit lamp: the light burns eyes and skin and does not dazzle. Look through the shielded port; feed off and locked before the lamp comes out. The maker’s instructions come first.',
   'caution.pressure': 'Under pressure while the pump runs. Stop the pump and let the pressure off before opening.',
   'caution.spray':
     'The heads come up without warning. Keep people and pets off, and off the wet grass. Local code comes first.',

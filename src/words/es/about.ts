@@ -10,11 +10,13 @@ export const about: Record<keyof typeof en, string> = {
   'about.clarifier':
     'Agua quieta dentro de la cámara de aireación: los sólidos se asientan y vuelven por abajo; el agua clara sale por arriba.',
   'about.disinfection': 'Aquí el cloro se une al agua clara, camino del tanque de bombeo.',
-  'about.pump-tank':
-    'Guarda más o menos un día de agua hasta las dosis de la noche. Cuatro flotadores indican su altura.',
-  'about.disc-filter': 'Último colador antes de los aspersores: sus discos apilados cuidan las boquillas.',
+  'about.ultraviolet':
+    'Aquí el agua clara pasa junto a una lámpara ultravioleta en su funda, camino del tanque de bombeo.',
+  'about.pump-tank': 'Guarda el agua tratada hasta la siguiente dosis. Sus flotadores indican la altura.',
+  'about.disc-filter': 'Último colador antes del campo: sus discos apilados cuidan los orificios pequeños.',
   'about.spray-field': 'Los aspersores reparten de noche el agua tratada sobre el césped.',
-  'about.panel': 'Alimenta y vigila todo: tres interruptores, temporizador, presostato, relé de bomba, luz y zumbador.',
+  'about.drip-field': 'Mangueras enterradas con goteros dan el agua tratada al suelo, dosis por dosis.',
+  'about.panel': 'Alimenta y vigila todo: interruptores, presostato, relé de bomba, luz y zumbador.',
   'about.compressor': 'Empuja aire por la línea hasta los difusores. Una te alimenta el presostato del tablero.',
   'caution.phone':
     'Primero el peligro. Después, manos secas, piso seco, solo palancas y botones. Nadie abre una cubierta atornillada ni levanta una tapa.',
@@ -25,6 +27,8 @@ export const about: Record<keyof typeof en, string> = {
   'caution.pump-cord': 'Bloquee antes de meter la mano. Nunca levante una bomba por su cable.',
   'caution.chlorine':
     'Nunca mezcle clases de cloro, ni cloro con otra cosa. Guantes, protección de ojos, aire fresco. Primero van la etiqueta y las instrucciones del fabricante.',
+  'caution.ultraviolet':
+    'Nunca mire una lámpara encendida: la luz quema ojos y piel y no deslumbra. Mire por la mirilla protegida; antes de sacar la lámpara, corte y bloquee la alimentación. Primero van las instrucciones del fabricante.',
   'caution.pressure': 'Con presión mientras la bomba trabaja. Pare la bomba y deje salir la presión antes de abrir.',
   'caution.spray':
     'Los aspersores salen sin avisar. Aleje a personas y animales, también del pasto mojado. Primero va la norma local.',

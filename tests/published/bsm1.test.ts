@@ -18,6 +18,7 @@ import {
 } from '../../src/plant/index.ts';
 import { BSM1_SIZE, bsm1, LAYERS, LOADS, SOLIDS, STABLE_INFLUENT, soluble, solubleAt } from './bsm1.ts';
 import { DIGITS_15, INITIAL, INITIAL_LOADS, LAYERS_15, TABLE, TRANSIENT } from './bsm1Data.ts';
+import { solveLinear } from './linear.ts';
 
 /** Goes from t0 to t1, days, at a tolerance; the state is changed in place. */
 function run(f: Derivative, y: Float64Array, t0: number, t1: number, rtol: number, counted = y.length): void {
@@ -75,34 +76,10 @@ function steady(): Float64Array {
       for (let i = 0; i < n; i++) (jacobian[i] as Float64Array)[j] = ((moved[i] as number) - (rest[i] as number)) / h;
     }
     for (let i = 0; i < n; i++) (jacobian[i] as Float64Array)[n] = -(rest[i] as number);
-    const change = solve(jacobian);
+    const change = solveLinear(jacobian);
     for (let i = 0; i < n; i++) y[i] = (y[i] as number) + (change[i] as number);
   }
   return y;
-}
-
-/** Gaussian elimination with row exchange on [A | b]. */
-function solve(m: Float64Array[]): number[] {
-  const n = m.length;
-  const cell = (i: number, j: number) => (m[i] as Float64Array)[j] as number;
-  for (let k = 0; k < n; k++) {
-    let best = k;
-    for (let i = k + 1; i < n; i++) if (Math.abs(cell(i, k)) > Math.abs(cell(best, k))) best = i;
-    [m[k], m[best]] = [m[best] as Float64Array, m[k] as Float64Array];
-    for (let i = k + 1; i < n; i++) {
-      const factor = cell(i, k) / cell(k, k);
-      if (factor === 0) continue;
-      const row = m[i] as Float64Array;
-      for (let j = k; j <= n; j++) row[j] = (row[j] as number) - factor * cell(k, j);
-    }
-  }
-  const x = new Array<number>(n).fill(0);
-  for (let i = n - 1; i >= 0; i--) {
-    let sum = cell(i, n);
-    for (let j = i + 1; j < n; j++) sum -= cell(i, j) * (x[j] as number);
-    x[i] = sum / cell(i, i);
-  }
-  return x;
 }
 
 describe('the single reactor (bsm2-python, 15 digits; 1e-6)', () => {

@@ -2,6 +2,7 @@
  * Full kinetics of chlorine and ammonia (Wahman 2018, EPA; coefficients as in the open package tidywater), mol/L and
  * seconds, and RODAS3 to integrate them: the check of the plant's cheap breakpoint model. Very stiff.
  */
+import { solveLinear } from './linear.ts';
 
 export interface Water {
   readonly pH: number;
@@ -138,7 +139,7 @@ function rodas3(f: (y: State) => State, y: State, h: number): { next: State; err
     const at = y.map((value, i) => value + h * weighed(A[s] as number[], stages, i));
     const sum = y.map((_, i) => weighed(G[s] as number[], stages, i));
     const right = f(at).map((value, i) => value + h * dot(jacobian[i] as number[], sum));
-    stages.push(solve(matrix, right));
+    stages.push(solveLinear(matrix.map((row, i) => Float64Array.from([...row, right[i] as number]))));
   }
   return {
     next: y.map((value, i) => value + h * weighed(B, stages, i)),
@@ -162,25 +163,4 @@ function numericJacobian(f: (y: State) => State, y: State): number[][] {
     return up.map((u, i) => (u - (down[i] as number)) / (2 * step));
   });
   return y.map((_, i) => columns.map((column) => column[i] as number));
-}
-
-function solve(matrix: readonly (readonly number[])[], right: readonly number[]): State {
-  const m = matrix.map((row, i) => [...row, right[i] as number]);
-  const cell = (i: number, j: number) => (m[i] as number[])[j] as number;
-  for (let k = 0; k < SIZE; k++) {
-    let best = k;
-    for (let i = k + 1; i < SIZE; i++) if (Math.abs(cell(i, k)) > Math.abs(cell(best, k))) best = i;
-    [m[k], m[best]] = [m[best] as number[], m[k] as number[]];
-    for (let i = k + 1; i < SIZE; i++) {
-      const factor = cell(i, k) / cell(k, k);
-      for (let j = k; j <= SIZE; j++) (m[i] as number[])[j] = cell(i, j) - factor * cell(k, j);
-    }
-  }
-  const x: State = new Array<number>(SIZE).fill(0);
-  for (let i = SIZE - 1; i >= 0; i--) {
-    let sum = cell(i, SIZE);
-    for (let j = i + 1; j < SIZE; j++) sum -= cell(i, j) * (x[j] as number);
-    x[i] = sum / cell(i, i);
-  }
-  return x;
 }

@@ -52,6 +52,7 @@ export default defineConfig(({ mode }) => {
     preview: { host: '127.0.0.1' },
     test: {
       root: '.',
+      maxWorkers: '100%',
       reporters: ['default', './src/tools/closing-line.ts'],
       projects: [
         project('unit', ['tests/unit/**/*.test.ts', 'tests/calls/**/*.test.ts']),
@@ -60,7 +61,9 @@ export default defineConfig(({ mode }) => {
         {
           test: {
             ...project('browser', ['tests/browser/**/*.test.ts']).test,
+            // A page gets the machine to itself, after all else.
             fileParallelism: false,
+            sequence: { groupOrder: 1 },
             testTimeout: 120_000,
             hookTimeout: 120_000,
           },

@@ -6,8 +6,8 @@
 import { describe, expect, it } from 'vitest';
 import { ControlTable, panelOf } from '../../src/control/index.ts';
 import { kindOf } from '../../src/unit/index.ts';
-import { specOf } from '../unit/histories.ts';
 import { Ladder, type Place } from './ladder.ts';
+import { SPECS } from './panels.ts';
 
 /** The box of a unit, and the shares that its runs have of it. */
 const BOX_ms = Number(process.env.MINUTES ?? 30) * 60_000;
@@ -80,7 +80,7 @@ function explore(ladder: Ladder, most: number, box_ms: number): Run {
 }
 
 describe.each(['u1', 'u2', 'u3'] as const)('the product of the panel of %s', (name) => {
-  const spec = specOf(name);
+  const spec = SPECS[name];
   const ladder = new Ladder(new ControlTable(panelOf(kindOf(spec.panel))), spec);
 
   it.each(RUNS)('%s', (title, most, share) => {

@@ -1,19 +1,8 @@
 /** Random histories for fast-check. */
 import * as fc from 'fast-check';
-import { controlTable } from '../../src/control/index.ts';
-import { placedFault } from '../../src/faults/index.ts';
-import { floatsOf, kindOf, type UnitSpec } from '../../src/unit/index.ts';
-import {
-  type Befalls,
-  type Does,
-  faultNames,
-  type Hand,
-  type History,
-  handEvents,
-  specOf,
-  UNITS,
-  type UnitName,
-} from './histories.ts';
+import { floatsOf, type UnitSpec } from '../../src/unit/index.ts';
+import { type PanelName, SPECS } from '../control/panels.ts';
+import { type Befalls, type Does, faultNames, type Hand, type History, handEvents, UNITS } from './histories.ts';
 
 const HOUR = 3600;
 
@@ -34,7 +23,7 @@ const share = fc.nat({ max: 1_000_003 }).map((n) => n / 1_000_003);
 const anyFault = (spec: UnitSpec, end_s: number): fc.Arbitrary<Befalls> =>
   fc.record({
     fault: fc.constantFrom(...faultNames(spec).map((f) => f.key)),
-    onset_s: seconds(0.001, end_s * 0.8),
+    onset_s: fc.oneof({ weight: 1, arbitrary: fc.constant(0) }, { weight: 5, arbitrary: seconds(0.001, end_s * 0.8) }),
     severity: fc.oneof(
       fc.constant(1),
       fc.integer({ min: 1, max: 99 }).map((p) => p / 100),
@@ -48,18 +37,6 @@ const anyFault = (spec: UnitSpec, end_s: number): fc.Arbitrary<Befalls> =>
       },
     ),
   });
-
-/** A part is in one state: of two faults that change the same one, the end of the later would end both. */
-function shareAPart(spec: UnitSpec, one: Befalls, other: Befalls): boolean {
-  const { parts } = controlTable(kindOf(spec.panel)).panel;
-  const touched = ({ fault }: Befalls): string[] => {
-    const events = placedFault(fault).effect.control?.starts ?? [];
-    const answers = (part: string) =>
-      Object.values(parts[part]?.states ?? {}).some((s) => events.some((e) => s.on?.[e] !== undefined));
-    return Object.keys(parts).filter(answers);
-  };
-  return one.fault === other.fault || touched(one).some((part) => touched(other).includes(part));
-}
 
 /** From one thing done to the next: at once, after a delay that the panel too keeps, or any time later. */
 const gap = fc.oneof(
@@ -82,17 +59,14 @@ const anyDeed = (spec: UnitSpec): fc.Arbitrary<Does> =>
     { weight: 1, arbitrary: fc.nat({ max: 1 }).map((nth): Does => ({ kind: 'mend', nth })) },
   );
 
-const lifeOf = (unit: UnitName, end_s: number): fc.Arbitrary<Life> => {
-  const spec = specOf(unit);
+const lifeOf = (unit: PanelName, end_s: number): fc.Arbitrary<Life> => {
+  const spec = SPECS[unit];
   return fc
     .record({
       household: fc.constantFrom('family-2', 'family-3', 'family-4', 'family-5'),
       seed: fc.nat({ max: 1_000_000_000 }),
       temperature_C: fc.integer({ min: 4, max: 32 }),
-      faults: fc.array(anyFault(spec, end_s), { maxLength: 2 }).map(([one, other]) => {
-        if (!one) return [];
-        return other && !shareAPart(spec, one, other) ? [one, other] : [one];
-      }),
+      faults: fc.uniqueArray(anyFault(spec, end_s), { maxLength: 2, selector: ({ fault }) => fault }),
       deeds: fc.array(fc.tuple(gap, anyDeed(spec)), { maxLength: 16 }),
       slices: fc.array(share, { maxLength: 12 }),
       cut: share,

@@ -4,7 +4,7 @@ import { placedFault } from '../../src/faults/index.ts';
 import { listSource } from '../../src/plant/index.ts';
 import { Unit, type UnitFault } from '../../src/unit/index.ts';
 import { nextStart } from '../../src/unit/timer.ts';
-import { specOf } from './histories.ts';
+import { SPECS } from '../control/panels.ts';
 import { DAY, HOUR } from './units.ts';
 
 function living(...faults: readonly (readonly [string, Partial<UnitFault>])[]): Unit {
@@ -19,7 +19,7 @@ function living(...faults: readonly (readonly [string, Partial<UnitFault>])[]): 
       ...more,
     }),
   );
-  return new Unit({ spec: specOf('u1'), source: listSource([], 500), faults: made, seed: 1, temperature_C: 20 });
+  return new Unit({ spec: SPECS.u1, source: listSource([], 500), faults: made, seed: 1, temperature_C: 20 });
 }
 
 describe('a fault that is there from the first instant', () => {

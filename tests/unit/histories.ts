@@ -16,9 +16,9 @@ import {
   type UnitSetup,
   type UnitSpec,
 } from '../../src/unit/index.ts';
+import { type PanelName, SPECS } from '../control/panels.ts';
 
-export const UNITS = ['u1', 'u1-mechanical', 'u2', 'u3'] as const;
-export type UnitName = (typeof UNITS)[number];
+export const UNITS: readonly PanelName[] = ['u1', 'mechanical', 'u2', 'u3'];
 
 export interface Befalls {
   readonly fault: string;
@@ -42,22 +42,13 @@ export interface Hand {
 }
 
 export interface History {
-  readonly unit: UnitName;
+  readonly unit: PanelName;
   readonly household: string;
   readonly seed: number;
   readonly temperature_C: number;
   readonly end_s: number;
   readonly faults: readonly Befalls[];
   readonly hands: readonly Hand[];
-}
-
-/** A unit by name: a shipped one, or the first with the other kind of clock. */
-export function specOf(name: UnitName): UnitSpec {
-  const spec = shippedLibrary().units.get(name === 'u1-mechanical' ? 'u1' : name);
-  if (!spec) throw new Error(`no unit ${name}`);
-  const { dosing } = spec.panel;
-  if (name !== 'u1-mechanical' || dosing.kind !== 'night') return spec;
-  return { ...spec, panel: { ...spec.panel, dosing: { ...dosing, clock: 'mechanical' } } };
 }
 
 /** Everything that hands can do to a panel and what hangs on it. */
@@ -104,7 +95,7 @@ function sourceOf(history: History, faults: readonly UnitFault[]): DrawSource {
 export function setupOfHistory(history: History): UnitSetup {
   const { seed, temperature_C } = history;
   const faults = history.faults.map(faultOf);
-  return { spec: specOf(history.unit), source: sourceOf(history, faults), faults, seed, temperature_C };
+  return { spec: SPECS[history.unit], source: sourceOf(history, faults), faults, seed, temperature_C };
 }
 
 export function act(unit: Unit, history: History, does: Does): void {

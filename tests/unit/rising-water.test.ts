@@ -3,7 +3,8 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GALLON_m3, listSource } from '../../src/plant/index.ts';
 import { Unit } from '../../src/unit/index.ts';
-import { specOf, UNITS } from './histories.ts';
+import { SPECS } from '../control/panels.ts';
+import { UNITS } from './histories.ts';
 import { first, HOUR, instants } from './units.ts';
 
 const SEED = 20310514;
@@ -11,7 +12,7 @@ const GPM_m3s = GALLON_m3 / 60;
 const LONGEST = 96 * HOUR;
 
 describe.each(UNITS)('rising water in %s', (name) => {
-  const spec = specOf(name);
+  const spec = SPECS[name];
 
   function filling(gpm: number, pumps: boolean, start_s: number): Unit {
     const flow_m3s = gpm * GPM_m3s;

@@ -2,15 +2,16 @@
 import { describe, expect, it } from 'vitest';
 import { faultsOf } from '../../src/faults/index.ts';
 import { Unit } from '../../src/unit/index.ts';
+import { SPECS } from '../control/panels.ts';
 import { heal, unhealthy } from './healing.ts';
-import { type History, setupOfHistory, specOf, UNITS } from './histories.ts';
+import { type History, setupOfHistory, UNITS } from './histories.ts';
 import { Invariants } from './invariants.ts';
 import { DAY, HOUR, instants } from './units.ts';
 
 const ONSET = 12 * HOUR;
 
 describe.each(UNITS)('%s', (name) => {
-  const spec = specOf(name);
+  const spec = SPECS[name];
 
   it.each(faultsOf(spec).map(({ key, severity }) => [key, severity] as const))(
     'is sound again after %s, and doses',

@@ -8,6 +8,7 @@ import {
   type DelayId,
   eventNumber,
 } from '../../../src/control/index.ts';
+import { sees } from './sights.ts';
 import type { Sight } from './vocabulary.ts';
 
 /** A delay as one bit of a mask. */
@@ -23,12 +24,6 @@ const ENDS: ReadonlyMap<ControlEventName, number> = new Map(
 
 /** What a freed or released switch follows, where it is not called like itself. */
 const FOLLOWS: Readonly<Partial<Record<ControlEventName, string>>> = { 'airContact.freed': 'air' };
-
-const HANDLES = {
-  alarmHandle: 'alarmBreaker',
-  compressorHandle: 'compressorBreaker',
-  pumpHandle: 'pumpBreaker',
-} as const;
 
 const numbers = new WeakMap<ControlState, number>();
 let met = 0;
@@ -85,25 +80,7 @@ export class Bench {
   }
 
   sees(sight: Sight): boolean {
-    const { outputs, regions } = this.state;
-    switch (sight) {
-      case 'pump':
-        return outputs.pumpRuns;
-      case 'stalledPump':
-        return outputs.pumpStalls;
-      case 'compressor':
-        return outputs.compressorRuns;
-      case 'ultraviolet':
-        return outputs.ultravioletLit;
-      case 'clock':
-        return this.clock;
-      case 'alarmHandle':
-      case 'compressorHandle':
-      case 'pumpHandle':
-        return regions[HANDLES[sight]] === 'on';
-      default:
-        return outputs[sight];
-    }
+    return sees(this.state, this.clock, sight);
   }
 
   private send(event: ControlEventName): void {

@@ -1,7 +1,7 @@
 /** The control of a panel: one parallel machine made of the small ones that its kind calls for. */
 import { setup } from 'xstate';
 import { BREAKERS, type BreakerName, type ControlEventName, type DelayId } from './events.ts';
-import { all, is, type Logic, never, none } from './logic.ts';
+import { all, any, is, type Logic, never, none } from './logic.ts';
 import * as part from './parts.ts';
 import { lampsOf, type PanelKind, supplyFed, type Wiring, wire } from './wiring.ts';
 
@@ -69,7 +69,6 @@ function alarm(kind: PanelKind, w: Wiring): Record<string, part.Part> {
 }
 
 function dosing(kind: PanelKind, w: Wiring): Record<string, part.Part> {
-  const water = all(w.doseMade, w.stopMade);
   const runs = all(w.controlLive, is('timerClock', 'keeping'));
   switch (kind.dosing) {
     case 'demand':
@@ -77,12 +76,17 @@ function dosing(kind: PanelKind, w: Wiring): Record<string, part.Part> {
     case 'night':
       return {
         timerClock: part.timerClock(w.controlLive, kind.clock),
-        doseDemand: part.nightDoses(all(runs, water), all(runs, w.stopMade)),
+        doseDemand: part.nightDoses(all(runs, w.stopMade, w.doseMade), all(runs, w.stopMade)),
       };
     case 'timed':
       return {
         timerClock: part.toggle('keeping', 'dead', 'timer.dies', 'timer.renewed'),
-        doseDemand: part.timedDoses(runs, all(runs, water), w.stopMade, w.overrideMade),
+        doseDemand: part.timedDoses(
+          runs,
+          all(runs, w.stopMade, any(w.doseMade, w.overrideMade)),
+          w.stopMade,
+          w.overrideMade,
+        ),
       };
   }
 }

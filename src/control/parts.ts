@@ -198,7 +198,7 @@ export function timerClock(live: Logic, clock: 'digital' | 'mechanical'): Part {
         entry: arm('timerReserve'),
         exit: disarm('timerReserve'),
         always: when(live, 'keeping'),
-        on: { 'timer.reserveEnds': 'lost', ...dies },
+        on: { 'timer.reserveEnds': 'lost', 'timer.loses': 'lost', ...dies },
       },
       lost: {
         ...stands,

@@ -87,7 +87,7 @@ function clock(words: DosingWords, kind: ClockKind) {
           runs: ['timerReserve'],
         } satisfies Says,
         always: { guard: 'the tap is live', target: 'goes' },
-        on: { 'the reserve ends': 'stands', 'timer dies': 'dead' },
+        on: { 'the reserve ends': 'stands', 'timer loses its time': 'stands', 'timer dies': 'dead' },
       },
       stands: {
         meta: stands,
@@ -136,11 +136,14 @@ function nightDose(words: DosingWords) {
   });
 }
 
-/** Rest in two halves: with the override float made the second one is left out. A dose due waits for its float. */
+/**
+ * Rest in two halves: with the override float made the second one is left out, and the dose float is not asked. A dose
+ * due waits for one of the two.
+ */
 function timedDose(words: DosingWords) {
   const off = { guard: 'the timer does not go', target: 'not fed' } as const;
   const dead = { guard: 'the tap is dead', target: 'not fed' } as const;
-  const byHand = { 'a start by hand': { guard: 'the dose float is made', target: 'dosing' } } as const;
+  const byHand = { 'a start by hand': { guard: 'there is water for a dose', target: 'dosing' } } as const;
   return words.createStateConfig({
     initial: 'first half of the rest',
     states: {
@@ -153,10 +156,10 @@ function timedDose(words: DosingWords) {
       'second half of the rest': {
         meta: { says: 'the rest goes on unless the override float is made', runs: ['restSecond'] } satisfies Says,
         on: { 'the rest ends': 'due', ...byHand },
-        always: [off, dead, { guard: 'the override float is made and a dose can start', target: 'due' }],
+        always: [off, dead, { guard: 'the override float is made over a sound stop', target: 'due' }],
       },
       due: {
-        always: [off, dead, { guard: 'the dose float is made', target: 'dosing' }],
+        always: [off, dead, { guard: 'there is water for a dose', target: 'dosing' }],
       },
       dosing: {
         meta: { says: 'a dose lasts its minutes', runs: ['dose'] } satisfies Says,

@@ -78,9 +78,21 @@ const DOSING: readonly WiringError[] = [
     unit: 'u3',
     breaks: 'dosing (timed)',
     spoil: (r) => {
-      const { controlLive, doseMade, stopMade } = r.wiring;
+      const { controlLive, doseMade, overrideMade, stopMade } = r.wiring;
       const runs = all(controlLive, is('timerClock', 'keeping'));
-      return { parts: { doseDemand: part.timedDoses(runs, all(runs, doseMade, stopMade), stopMade, never) } };
+      const water = all(runs, stopMade, any(doseMade, overrideMade));
+      return { parts: { doseDemand: part.timedDoses(runs, water, stopMade, never) } };
+    },
+  },
+  {
+    error: 'the override waits for the dose float',
+    unit: 'u3',
+    breaks: 'dosing (timed)',
+    fault: 'dose float stuck down',
+    spoil: (r) => {
+      const { controlLive, doseMade, overrideMade, stopMade } = r.wiring;
+      const runs = all(controlLive, is('timerClock', 'keeping'));
+      return { parts: { doseDemand: part.timedDoses(runs, all(runs, stopMade, doseMade), stopMade, overrideMade) } };
     },
   },
   {

@@ -12,6 +12,7 @@ const SHOWS: readonly { readonly proof: ProofId; readonly by: string; readonly s
   { proof: 'air-alarm', by: 'make-air-alarm', shows: hasReading('reading.alarm-made') },
   { proof: 'dosing', by: 'advance-timer', shows: hasReading('reading.dose-starts') },
   { proof: 'spray', by: 'look-at-field', shows: hasReading('reading.spray-full') },
+  { proof: 'spray', by: 'zone-pressure', shows: hasReading('reading.zone-full') },
   { proof: 'clock', by: 'read-timer', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
   { proof: 'lamp', by: 'press-test', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
 ];

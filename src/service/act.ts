@@ -88,7 +88,10 @@ export function perform(service: Service, def: ActionDef, fill: Fill): Outcome {
     needless: def.group === 'mend' && mended.length === 0 && !isCleaning(def.id),
     ...(fetched ? { fetched } : {}),
     sprayedUncleared:
-      person.onSite && !person.fieldClear && unit.log.slice(firstEvent).some((e) => e.what === 'pumpRuns.on'),
+      unit.spec.plant.discharge.kind === 'spray' &&
+      person.onSite &&
+      !person.fieldClear &&
+      unit.log.slice(firstEvent).some((e) => e.what === 'pumpRuns.on'),
   };
 }
 

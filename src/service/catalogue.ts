@@ -2,6 +2,7 @@
 import type { UnitSpec } from '../unit/index.ts';
 import type { ActionDef } from './action.ts';
 import { AIR_ACTIONS } from './actions/air.ts';
+import { FIELD_ACTIONS } from './actions/field.ts';
 import { FLOAT_WIRE_ACTIONS } from './actions/floatWires.ts';
 import { METER_ACTIONS } from './actions/meter.ts';
 import { OUTLET_ACTIONS, ULTRAVIOLET_ACTIONS } from './actions/outlet.ts';
@@ -15,6 +16,7 @@ import { YARD_ACTIONS } from './actions/yard.ts';
 export const ACTIONS: readonly ActionDef[] = [
   ...PHONE_ACTIONS,
   ...YARD_ACTIONS,
+  ...FIELD_ACTIONS,
   ...PANEL_ACTIONS,
   ...METER_ACTIONS,
   ...WIRING_ACTIONS,

@@ -3,6 +3,7 @@ import { BREAKERS, type BreakerName } from '../../control/index.ts';
 import type { DosingSpec, UnitSpec } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { quantity, say } from '../message.ts';
+import { headsSeen } from './field.ts';
 import { actionsAt, good, lampWords, leverFacts, leverOf, leverWords, off, plain, resetPanel } from './shared.ts';
 
 const at = actionsAt('panel');
@@ -64,7 +65,7 @@ function selectorTo(way: 'hand' | 'off' | 'auto'): ActionDef {
       d.unit.send(`selector.${way}`);
       d.wait(10);
       const runs = d.read().control.outputs.pumpRuns;
-      d.learn({ selector: way, pumpRuns: runs, headPressure_kPa: d.read().headPressure_kPa });
+      d.learn({ selector: way, pumpRuns: runs, ...headsSeen(d) });
       d.note(
         say('note.selector'),
         say(`reading.selector-${way}`, { pump: say(runs ? 'word.pump-runs' : 'word.pump-still') }),
@@ -131,7 +132,7 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
         }),
       );
     },
-    { handsOff: true },
+    { handsOff: true, fits: dosesBy('night', 'timed') },
   ),
   at(
     'watch-panel',
@@ -204,7 +205,7 @@ function advanceTimer(d: Doing): void {
   d.unit.send('timer.start');
   d.wait(45);
   const now = d.read();
-  d.learn({ pumpRuns: now.control.outputs.pumpRuns, headPressure_kPa: now.headPressure_kPa });
+  d.learn({ pumpRuns: now.control.outputs.pumpRuns, ...headsSeen(d) });
   d.note(
     say('note.advance-timer'),
     say(now.control.outputs.pumpRuns ? 'reading.dose-starts' : 'reading.dose-does-not-start'),

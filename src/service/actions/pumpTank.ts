@@ -5,6 +5,7 @@ import type { ActionDef, Doing } from '../action.ts';
 import type { FloatPosition, LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
+import { headsSeen } from './field.ts';
 import { actionsAt, good, hasFloat, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('pump-tank');
@@ -81,7 +82,7 @@ function liftFloat(float: FloatName): ActionDef {
       d.wait(15);
       const now = d.read();
       const { lamp, pumpRuns } = now.control.outputs;
-      d.learn({ pumpRuns, headPressure_kPa: now.headPressure_kPa });
+      d.learn({ pumpRuns, ...headsSeen(d) });
       if (was === 'down') {
         d.unit.send(`${float}.released`);
         d.unit.follow();
@@ -153,7 +154,7 @@ function drawDown(d: Doing): void {
   d.unit.send(`selector.${selector}`);
   const flow = Math.max(0, (before.pumpTank_m - after.pumpTank_m) * d.unit.spec.plant.pump.area_m2 * 1000) / 180;
   const read = d.measure(INSTRUMENTS.drawDown_Ls, flow);
-  d.learn({ pumpTankLevel_m: after.flows.pump_m, headPressure_kPa: after.headPressure_kPa });
+  d.learn({ pumpTankLevel_m: after.flows.pump_m, ...headsSeen(d) });
   d.note(
     say('note.draw-down'),
     say('reading.flow', { q: quantity('waterFlow_Ls', read, 0.01) }),

@@ -1,8 +1,7 @@
-/** Out in the yard and at the truck: the clean-out, the disc filter, the spray field, and what is said and written. */
+/** Out in the yard and at the truck: the clean-out, the disc filter, and what is said and written. */
 import type { ActionDef, Doing } from '../action.ts';
-import { INSTRUMENTS } from '../instruments.ts';
-import { quantity, say } from '../message.ts';
-import { actionsAt, good, off, optionsOf, plain } from './shared.ts';
+import { say } from '../message.ts';
+import { actionsAt, good, off, optionsOf } from './shared.ts';
 
 /** What a record must hold to be of use to the next person and to the permit. */
 export const RECORD_LINES = ['found', 'readings', 'mended', 'parts', 'proved', 'left-on-auto', 'follow-up'] as const;
@@ -22,7 +21,6 @@ const STANDING_m = 0.03;
 const house = actionsAt('house');
 const cleanOut = actionsAt('clean-out');
 const discFilter = actionsAt('disc-filter');
-const field = actionsAt('spray-field');
 
 export const YARD_ACTIONS: readonly ActionDef[] = [
   house('make-safe', 'operate', 3, (d) => {
@@ -78,45 +76,6 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
       d.note(say('note.mended'), say('reading.clean-disc-filter'));
     },
     { hindered: pumping },
-  ),
-  field(
-    'clear-field',
-    'operate',
-    2,
-    (d) => {
-      d.person.fieldClear = true;
-      d.note(say('note.field'), say('reading.field-clear'));
-    },
-    { handsOff: true },
-  ),
-  field(
-    'look-at-field',
-    'look',
-    1,
-    (d) => {
-      const kPa = d.read().headPressure_kPa;
-      d.learn({ headPressure_kPa: kPa });
-      const design = d.unit.spec.plant.discharge.designPressure_kPa;
-      const words = kPa <= 1 ? 'heads-down' : kPa < 0.5 * design ? 'spray-weak' : 'spray-full';
-      d.note(say('note.spray'), say(`reading.${words}`), words === 'spray-weak' ? off('remark.spray-weak') : undefined);
-    },
-    { handsOff: true },
-  ),
-  field(
-    'head-pressure',
-    'measure',
-    5,
-    (d) => {
-      const kPa = d.measure(INSTRUMENTS.headPressure_kPa, d.read().headPressure_kPa);
-      d.learn({ headPressure_kPa: kPa });
-      const design = d.unit.spec.plant.discharge.designPressure_kPa;
-      d.note(
-        say('note.head-pressure'),
-        say('reading.pressure', { p: quantity('pressure_kPa', kPa, 10) }),
-        plain('remark.head-design', { p: quantity('pressure_kPa', design, 10) }),
-      );
-    },
-    { hindered: (_p, unit) => (unit.control.outputs.pumpRuns ? undefined : say('why.not-spraying')) },
   ),
 ];
 

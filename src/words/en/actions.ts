@@ -28,6 +28,7 @@ export const actions = {
   'act.clean-disc-filter': 'Clean the disc filter',
   'act.clear-field': 'Clear the spray field',
   'act.look-at-field': 'Look at the spray heads',
+  'act.zone-pressure': 'Pressure at the zone',
   'act.head-pressure': 'Pressure at a head',
   'act.read-panel': 'Read levers and selector',
   'act.read-timer': 'Read the timer',

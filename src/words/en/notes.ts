@@ -24,6 +24,7 @@ export const notes = {
   'note.disc-filter': 'Disc filter',
   'note.field': 'Spray field',
   'note.spray': 'Spray heads',
+  'note.zone-pressure': 'Pressure at the zone',
   'note.head-pressure': 'Pressure at a head',
   'note.selector': 'Selector',
   'note.timer': 'Timer',

@@ -34,6 +34,8 @@ export const readings = {
   'reading.field-clear': 'people, pets and toys off',
   'reading.heads-down': 'heads down, no spray',
   'reading.spray-weak': 'weak, short throw',
+  'reading.zone-full': '{p}, the zone fills',
+  'reading.zone-low': '{p}, the zone does not fill',
   'reading.spray-full': 'full throw at the heads',
   'reading.pressure': '{p}',
   'reading.selector-hand': 'Hand: {pump}',

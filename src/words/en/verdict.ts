@@ -32,7 +32,7 @@ export const verdict = {
   'proof.water-alarm': 'the lamp lit by the high-water float',
   'proof.floats': 'each float lifted in turn',
   'proof.dosing': 'a dose started by the timer',
-  'proof.spray': 'full throw at the spray heads',
+  'proof.spray': 'the field dosed at full pressure',
   'proof.clock': 'the panel clock right',
   'proof.lamp': 'lamp and buzzer at Test',
   'cost.minutes': 'Time, drive included',

@@ -9,7 +9,7 @@ export const why = {
   'why.not-locked': 'There is no lock on this circuit.',
   'why.compressor-silent': 'Only while the compressor runs.',
   'why.pump-runs': 'Only while the pump stands still.',
-  'why.not-spraying': 'Only while the heads spray.',
+  'why.not-spraying': 'Only while the pump doses the field.',
   'why.call-over': 'The call is over.',
   'why.no-such-action': 'There is no action “{id}”.',
   'why.no-such-answer': 'The form has no such answer under “{field}”.',

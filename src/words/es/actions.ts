@@ -29,6 +29,7 @@ export const actions: Record<keyof typeof en, string> = {
   'act.clean-disc-filter': 'Limpiar el filtro de discos',
   'act.clear-field': 'Despejar el campo',
   'act.look-at-field': 'Mirar los aspersores',
+  'act.zone-pressure': 'Presión en la zona',
   'act.head-pressure': 'Presión en un aspersor',
   'act.read-panel': 'Leer palancas y selector',
   'act.read-timer': 'Leer el temporizador',

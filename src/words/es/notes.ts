@@ -25,6 +25,7 @@ export const notes: Record<keyof typeof en, string> = {
   'note.disc-filter': 'Filtro de discos',
   'note.field': 'Campo de aspersión',
   'note.spray': 'Aspersores',
+  'note.zone-pressure': 'Presión en la zona',
   'note.head-pressure': 'Presión en un aspersor',
   'note.selector': 'Selector',
   'note.timer': 'Temporizador',

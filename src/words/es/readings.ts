@@ -35,6 +35,8 @@ export const readings: Record<keyof typeof en, string> = {
   'reading.field-clear': 'sin personas, animales ni juguetes',
   'reading.heads-down': 'aspersores abajo, sin riego',
   'reading.spray-weak': 'débil, de corto alcance',
+  'reading.zone-full': '{p}, la zona se llena',
+  'reading.zone-low': '{p}, la zona no se llena',
   'reading.spray-full': 'alcance completo en los aspersores',
   'reading.pressure': '{p}',
   'reading.selector-hand': 'Manual: {pump}',

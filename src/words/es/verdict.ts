@@ -33,7 +33,7 @@ export const verdict: Record<keyof typeof en, string> = {
   'proof.water-alarm': 'la luz encendida por el flotador de nivel alto',
   'proof.floats': 'cada flotador alzado por turno',
   'proof.dosing': 'una dosis arrancada por el temporizador',
-  'proof.spray': 'alcance completo en los aspersores',
+  'proof.spray': 'el campo dosificado a plena presión',
   'proof.clock': 'el reloj del tablero en hora',
   'proof.lamp': 'luz y zumbador con Prueba',
   'cost.minutes': 'Tiempo, con el viaje',

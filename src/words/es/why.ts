@@ -10,7 +10,7 @@ export const why: Record<keyof typeof en, string> = {
   'why.not-locked': 'Este circuito no tiene candado.',
   'why.compressor-silent': 'Solo con el compresor trabajando.',
   'why.pump-runs': 'Solo con la bomba parada.',
-  'why.not-spraying': 'Solo mientras riegan los aspersores.',
+  'why.not-spraying': 'Solo mientras la bomba dosifica el campo.',
   'why.call-over': 'El aviso ya terminó.',
   'why.no-such-action': 'No existe la acción “{id}”.',
   'why.no-such-answer': 'El formulario no tiene esa respuesta en “{field}”.',

@@ -22,7 +22,8 @@ const TRUCKFUL_m = 0.005;
 /** More than any pump draws, m3/s. */
 const DRAWS = 1e-3;
 
-export const ENDINGS: readonly ControlEventName[] = Object.values(DELAYS);
+/** What the end of a delay is called. Two delays may share a name. */
+export const ENDINGS: readonly ControlEventName[] = [...new Set(Object.values(DELAYS))];
 
 /** An open line: what air falls by. */
 const OPEN_LINE = 'open-line';

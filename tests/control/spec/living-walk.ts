@@ -59,7 +59,8 @@ class Search {
   private readonly living: Living;
   /** What happens by itself that the specification has a word for. */
   private readonly words: ReadonlySet<string>;
-  private readonly taken = new Set<string>();
+  /** Transitions not taken yet, and those of them that nature forbade where they were tried. */
+  private readonly left: Set<string>;
   private readonly airless = new Set<string>();
   private readonly seen = new Set<string>();
   private readonly queue: Place[] = [];
@@ -71,6 +72,7 @@ class Search {
     this.plan = plan;
     this.living = new Living(spec).send(promised.before ?? [], true);
     this.words = new Set(Object.values(promised.does).flat());
+    this.left = new Set([...plan.edges.values()].flat().map(edgeKey));
   }
 
   run(fault: string): LivingWalk {
@@ -80,23 +82,25 @@ class Search {
     for (const place of this.queue) {
       for (const edge of plan.edges.get(place.wanted.key) ?? []) this.take(place, edge);
       this.waitAt(place);
-      if (this.taken.size === plan.transitions || this.failures.length > 0) break;
+      if (this.isDone() || this.failures.length > 0) break;
     }
-    const all = [...plan.edges.values()].flat();
-    const left = all.filter((e) => !this.taken.has(edgeKey(e)));
-    const airless = left.filter((e) => this.airless.has(edgeKey(e)));
+    const missed = [...this.left].filter((e) => !this.airless.has(e));
     const row: LivingRow = {
       promise: promised.name,
       unit: promised.unit,
       fault,
       transitions: plan.transitions,
-      done: this.taken.size,
-      airless: airless.length,
+      done: plan.transitions - this.left.size,
+      airless: this.left.size - missed.length,
       places: this.queue.length,
       steps: this.steps,
       ms: performance.now() - began,
     };
-    return { row, failures: this.failures, missed: left.filter((e) => !airless.includes(e)).map(edgeKey) };
+    return { row, failures: this.failures, missed };
+  }
+
+  private isDone(): boolean {
+    return this.left.size <= this.airless.size && [...this.left].every((e) => this.airless.has(e));
   }
 
   /** Takes a transition, if it happens here as it is meant to. */
@@ -126,7 +130,7 @@ class Search {
       if (spoken.length === happened.length) this.fail(place, edge.event, problems);
       return false;
     }
-    for (const e of way) this.taken.add(edgeKey(e));
+    for (const e of way) this.left.delete(edgeKey(e));
     this.arrive(last.to, place, edge.event);
     return way.includes(edge);
   }

@@ -47,8 +47,7 @@ export function run(args: readonly string[]): number {
     else printJson(line);
   }
   unit.cutAt(planned.days * 86_400);
-  const closure = balance(start, unit.y);
-  printJson({ balance: { water: closure.water, oxygenDemand: closure.components[COMPONENT.demand] } });
+  printJson({ balance: balance(start, unit.y) });
   return GOOD;
 }
 

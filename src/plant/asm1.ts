@@ -139,16 +139,14 @@ export function asm1Rates(y: Float64Array, o: number, p: Asm1Parameters, r: Floa
 
 /** What the rates do to each component, g/(m3 d), added to `dy[o..o+12]` times `scale` (a volume, or days in a second). */
 export function asm1React(r: Float64Array, p: Asm1Parameters, scale: number, dy: Float64Array, o: number): void {
-  const [r1, r2, r3, r4, r5, r6, r7, r8] = r as unknown as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const r1 = raw(r, 0);
+  const r2 = raw(r, 1);
+  const r3 = raw(r, 2);
+  const r4 = raw(r, 3);
+  const r5 = raw(r, 4);
+  const r6 = raw(r, 5);
+  const r7 = raw(r, 6);
+  const r8 = raw(r, 7);
   const lost = (1 - p.yieldH) / p.yieldH;
   const decay = r4 + r5;
   add(dy, o + ASM.substrate, scale * (r7 - (r1 + r2) / p.yieldH));

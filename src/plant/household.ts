@@ -2,6 +2,8 @@
  * What a household lets run, as a seeded process per fixture: a Poisson count a day, instants by an hourly pattern,
  * volumes about the published mean. A day's draws depend on (household, seed, day) alone.
  */
+import { EPA_STRENGTH, influentOf, type Strength } from './influent.ts';
+import type { Composition } from './liquor.ts';
 import { draw, poisson } from './random.ts';
 
 /** One flow into the house sewer: from `start_s` (included) to `end_s` (excluded), whole seconds. */
@@ -18,8 +20,8 @@ export interface DrawSource {
   flowAt(t_s: number): number;
   /** First instant after `t_s` at which the flow changes; Infinity when it never does. */
   nextEdge(t_s: number): number;
-  /** Raw oxygen demand per volume, g/m3. */
-  readonly demand_gm3: number;
+  /** What the water carries, g/m3. */
+  readonly influent: Composition;
 }
 
 export interface FixtureSpec {
@@ -42,8 +44,8 @@ export interface HouseholdSpec {
   readonly fixtures: readonly FixtureSpec[];
   /** Running leaks, L per person and day. */
   readonly leak_LPersonDay: number;
-  /** Oxygen demand of the raw sewage, carbon and ammonia, g O2 per person and day. */
-  readonly demand_gPersonDay: number;
+  /** What a person adds to the water. */
+  readonly strength: Strength;
 }
 
 const DAY_s = 86_400;
@@ -124,16 +126,19 @@ export function householdSource(household: HouseholdSpec, seed: number, extra: r
     return known.table;
   };
   return {
-    demand_gm3: (household.demand_gPersonDay * household.persons) / meanDaily(household),
+    influent: influentOf(household.strength, meanDaily(household) / household.persons),
     flowAt: (t) => flowIn(tableOf(t), t),
     nextEdge: (t) => edgeAfter(tableOf(t), t),
   };
 }
 
+/** Sewage of published strength in the published 69.3 gal a person and day. */
+const ORDINARY = influentOf(EPA_STRENGTH, 0.2623);
+
 /** A fixed list of draws as a source of water (tests, standard loading). */
-export function listSource(draws: readonly Draw[], demand_gm3: number, base_m3s = 0): DrawSource {
+export function listSource(draws: readonly Draw[], base_m3s = 0, influent = ORDINARY): DrawSource {
   const table = timetable(draws, base_m3s, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
-  return { demand_gm3, flowAt: (t) => flowIn(table, t), nextEdge: (t) => edgeAfter(table, t) };
+  return { influent, flowAt: (t) => flowIn(table, t), nextEdge: (t) => edgeAfter(table, t) };
 }
 
 /** Flow by time, looked up and not summed again: `flows[i]` runs from `edges[i]` to `edges[i + 1]`. */

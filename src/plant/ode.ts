@@ -114,7 +114,7 @@ function growth(error: number): number {
   return Math.min(Math.max(0.9 * root, 0.2), 5);
 }
 
-/** State inside an accepted step by the cubic through both ends and slopes; linear invariants are kept. */
+/** State inside an accepted step by the cubic through both ends and slopes; linear invariants are kept. Of a longer `out` the rest stays. */
 export function interpolate(step: Step, t: number, out: Float64Array): Float64Array {
   const h = step.t1 - step.t0;
   const s = h === 0 ? 0 : (t - step.t0) / h;
@@ -123,7 +123,7 @@ export function interpolate(step: Step, t: number, out: Float64Array): Float64Ar
   const b = (s2 * s - 2 * s2 + s) * h;
   const c = 3 * s2 - 2 * s2 * s;
   const d = (s2 * s - s2) * h;
-  for (let i = 0; i < out.length; i++) {
+  for (let i = 0; i < step.y0.length; i++) {
     out[i] = a * at(step.y0, i) + b * at(step.f0, i) + c * at(step.y1, i) + d * at(step.f1, i);
   }
   return out;

@@ -1,6 +1,6 @@
-/** Dissolved oxygen: saturation, transfer from air, uptake by the sludge, and what its absence smells of. */
+/** Dissolved oxygen: saturation, transfer from air, and what its absence smells of. */
 import { clamp, exp, pow } from './num.ts';
-import type { AirSpec, UptakeSpec } from './spec.ts';
+import type { AirSpec } from './spec.ts';
 
 /**
  * Oxygen saturation of fresh water under 1 atm of moist air, mg/L. Source: Benson and Krause 1984 as used in USGS
@@ -54,23 +54,6 @@ export function fieldSaturation(spec: AirSpec, water: OxygenAt, depth_m: number)
 
 function depthFactor(depth_m: number): number {
   return 1 + 0.03858 * Math.max(0, depth_m);
-}
-
-/** Oxygen at which the uptake has fallen to half, mg/L (heterotrophs, activated sludge model no. 1). */
-const HALF_OXYGEN_mgL = 0.2;
-
-/** Oxygen the sludge takes up to burn the demand brought in, g/(m3 s). */
-export function substrateUptake(spec: UptakeSpec, demand_gm3: number, oxygen_gm3: number): number {
-  if (demand_gm3 <= 0 || oxygen_gm3 <= 0) return 0;
-  return (
-    (((spec.highest_gm3h / 3600) * demand_gm3) / (spec.halfSaturation_gm3 + demand_gm3)) *
-    (oxygen_gm3 / (HALF_OXYGEN_mgL + oxygen_gm3))
-  );
-}
-
-/** Oxygen the sludge takes up to live, g/(m3 s). */
-export function endogenousUptake(spec: UptakeSpec, oxygen_gm3: number): number {
-  return oxygen_gm3 <= 0 ? 0 : ((spec.endogenous_gm3h / 3600) * oxygen_gm3) / (HALF_OXYGEN_mgL + oxygen_gm3);
 }
 
 /** Time over which odour lingers after air is back, s (common practice: "some days", no source). */

@@ -73,14 +73,15 @@ export interface AirSpec {
   readonly beta: number;
 }
 
-export interface UptakeSpec {
-  /** Highest substrate-driven uptake and half-saturation, g O2/(m3 h) and g/m3. */
-  readonly highest_gm3h: number;
-  readonly halfSaturation_gm3: number;
-  /** Endogenous uptake, g O2/(m3 h). */
-  readonly endogenous_gm3h: number;
-  /** Share of the raw oxygen demand that settles in the trash tank. */
-  readonly settledInTrash: number;
+export interface ProcessSpec {
+  /** Sludge volume index, mL/g. */
+  readonly volumeIndex_mLg: number;
+  /** Liquor that the air's circulation carries through the clarifier's slot and back, m3/d, at the rated air flow. */
+  readonly exchange_m3d: number;
+  /** Most of the particulates that the trash tank keeps. */
+  readonly mostCaptured: number;
+  /** Chlorine fed to what leaves the clarifier, mg/L. */
+  readonly chlorineDose_mgL: number;
 }
 
 export interface PlantSpec {
@@ -98,7 +99,7 @@ export interface PlantSpec {
   readonly effluentPump: PumpSpec;
   readonly discharge: DischargeSpec;
   readonly air: AirSpec;
-  readonly uptake: UptakeSpec;
+  readonly process: ProcessSpec;
 }
 
 /**

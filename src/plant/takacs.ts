@@ -44,6 +44,27 @@ function lesser(a: number, b: number, rounding: number): number {
   return (a + b - Math.sqrt(apart * apart + sum * sum)) / 2;
 }
 
+/** Width of the step at the threshold where corners are rounded, as a share of it. */
+const STEP = 0.2;
+
+/**
+ * Solids that fall from a layer into the one below, g/(m2 d): of their own flux and that of the layer below the lesser;
+ * above the feed all that falls, as long as the layer below is thin.
+ */
+export function fluxDown(
+  p: SettlerParameters,
+  own: number,
+  below: number,
+  solidsBelow_gm3: number,
+  aboveFeed: boolean,
+): number {
+  if (!aboveFeed) return lesser(own, below, p.rounding);
+  const thick = solidsBelow_gm3 - p.threshold_gm3;
+  if (p.rounding === 0) return thick <= 0 ? own : lesser(own, below, 0);
+  const share = Math.min(Math.max(0.5 + thick / (STEP * p.threshold_gm3), 0), 1);
+  return share === 0 ? own : (1 - share) * own + share * lesser(own, below, p.rounding);
+}
+
 export interface SettlerFlow {
   readonly layers: number;
   /** Layer of the feed, 0 at the top, and the height of a layer, m. */
@@ -64,8 +85,7 @@ export function settle(p: SettlerParameters, f: SettlerFlow, x: Float64Array, dx
   for (let i = 0; i < f.layers; i++) {
     const last = i === f.layers - 1;
     const below = last ? 0 : flux(i + 1);
-    const free = i < f.feedLayer && !last && at(i + 1) <= p.threshold_gm3;
-    const leaves = last ? 0 : free ? own : lesser(own, below, p.rounding);
+    const leaves = last ? 0 : fluxDown(p, own, below, at(i + 1), i < f.feedLayer);
     let carried: number;
     if (i < f.feedLayer) carried = f.up_md * (at(i + 1) - at(i));
     else if (i > f.feedLayer) carried = f.down_md * (at(i - 1) - at(i));

@@ -1,38 +1,17 @@
 /**
- * The works as one set of ordinary differential equations: water through the chambers, components carried by it,
- * oxygen in and used up. What is switched (pump, compressor, draws) comes in as a `Drive` and is constant between
- * events; nothing here decides.
+ * The water in the works as ordinary differential equations, and the air blown into it. What is switched (pump,
+ * compressor, draws) comes in as a `Drive` and is constant between events; nothing here decides.
  */
 import { type AirPoint, operatingPoint } from './air.ts';
 import { clarifierSurface, clarifierVolume, levelOf, pumpLevel, pumpSurface, riserVolume, surfaceAt } from './basin.ts';
 import { type DischargeLine, dischargeLine, filterLoss, gravityFlow, overflow, pumpFlow } from './hydraulics.ts';
-import {
-  COMPARTMENT,
-  COMPARTMENTS,
-  COMPONENT,
-  COMPONENTS,
-  GAUGES,
-  ledgerIndex,
-  massIndex,
-  VOLUME,
-  WATER,
-} from './layout.ts';
-import {
-  endogenousUptake,
-  fieldSaturation,
-  hoursWithoutOxygenRate,
-  type OxygenAt,
-  oxygenAt,
-  oxygenTransfer,
-  substrateUptake,
-} from './oxygen.ts';
+import { PASSED, RUN, VOLUME, WATER } from './layout.ts';
 import type { PlantCondition, PlantSpec } from './spec.ts';
 
 /** What drives the works between two events. */
 export interface Drive {
-  /** Water drawn in the house, m3/s, and the raw oxygen demand it carries, g/s. */
+  /** Water drawn in the house, m3/s. */
   inflow_m3s: number;
-  inflowDemand_gs: number;
   pumpRuns: boolean;
   compressorRuns: boolean;
   condition: PlantCondition;
@@ -58,15 +37,10 @@ export interface Flows {
   air: AirPoint;
 }
 
-const OXYGEN = ledgerIndex(COMPONENT.oxygen);
-const DEMAND = ledgerIndex(COMPONENT.demand);
 const CLEAN_OUT_EDGE_m = 0.31;
 const RIM_EDGE_m = 0.2;
 /** The pump loses its prime over the last centimetre above its intake. */
 const PRIME_m = 0.01;
-/** Oxygen under which effluent counts as short of air, mg/L (GLUMRB wants 2 at all times; half of it is alarming). */
-const SHORT_OF_AIR_mgL = 1;
-
 export interface Works {
   readonly spec: PlantSpec;
   readonly line: DischargeLine;
@@ -76,8 +50,8 @@ export interface Works {
   derivative(drive: Drive, y: Float64Array, dy: Float64Array): void;
   /** Depth of water over the diffusers, m. */
   diffuserDepth(y: Float64Array): number;
-  /** Concentration of a component, g/m3, in a compartment. */
-  concentration(y: Float64Array, compartment: number, component: number): number;
+  /** Volumes of trash tank, aeration chamber, clarifier, riser and pump tank, m3, written into `out`. */
+  volumes(y: Float64Array, out: Float64Array): Float64Array;
 }
 
 export function emptyFlows(): Flows {
@@ -101,7 +75,6 @@ export function emptyFlows(): Flows {
 export function makeWorks(spec: PlantSpec): Works {
   const line = dischargeLine(spec.effluentPump, spec.discharge);
   const scratch = emptyFlows();
-  let water: OxygenAt = oxygenAt(20);
 
   /** Levels, and how much of a shared level's water stands in the clarifier and in the riser. */
   function fillShares(y: Float64Array, f: Flows): void {
@@ -143,7 +116,6 @@ export function makeWorks(spec: PlantSpec): Works {
 
   function derivative(drive: Drive, y: Float64Array, dy: Float64Array): void {
     const f = observe(drive, y, scratch);
-    dy.fill(0);
     dy[VOLUME.trash] = drive.inflow_m3s - f.trashOut - f.relieved - f.indoors;
     dy[VOLUME.aeration] = f.trashOut - f.clarifierOut;
     dy[VOLUME.pump] = f.clarifierOut - f.discharge;
@@ -151,89 +123,13 @@ export function makeWorks(spec: PlantSpec): Works {
     dy[WATER.sprayed] = f.discharge;
     dy[WATER.relieved] = f.relieved;
     dy[WATER.indoors] = f.indoors;
-    dy[GAUGES.pumpRun_s] = drive.pumpRuns ? 1 : 0;
-    dy[GAUGES.compressorRun_s] = drive.compressorRuns ? 1 : 0;
-    carry(f, y, dy);
-    bringIn(drive, dy);
-    breathe(drive, f, y, dy);
-  }
-
-  /** Moves every component with the water; a reversed flow carries the composition of where it comes from. */
-  function carry(f: Flows, y: Float64Array, dy: Float64Array): void {
-    pass(y, dy, f, COMPARTMENT.trash, COMPARTMENT.aeration, f.trashOut);
-    pass(y, dy, f, COMPARTMENT.aeration, COMPARTMENT.clarifier, f.slot);
-    pass(y, dy, f, COMPARTMENT.clarifier, COMPARTMENT.riser, f.clarifierOut);
-    pass(y, dy, f, COMPARTMENT.riser, COMPARTMENT.pump, f.riserOut);
-    leave(y, dy, f, COMPARTMENT.pump, f.discharge);
-    leave(y, dy, f, COMPARTMENT.trash, f.relieved + f.indoors);
-  }
-
-  function pass(y: Float64Array, dy: Float64Array, f: Flows, from: number, to: number, flow: number): void {
-    if (flow === 0) return;
-    const source = flow > 0 ? from : to;
-    const target = flow > 0 ? to : from;
-    const share = Math.abs(flow) / volumeOf(y, f, source);
-    for (let c = 0; c < COMPONENTS.length; c++) {
-      const rate = share * at(y, massIndex(source, c));
-      add(dy, massIndex(source, c), -rate);
-      add(dy, massIndex(target, c), rate);
-    }
-  }
-
-  function leave(y: Float64Array, dy: Float64Array, f: Flows, from: number, flow: number): void {
-    if (flow === 0) return;
-    const share = flow / volumeOf(y, f, from);
-    for (let c = 0; c < COMPONENTS.length; c++) {
-      const rate = share * at(y, massIndex(from, c));
-      add(dy, massIndex(from, c), -rate);
-      add(dy, ledgerIndex(c).out, rate);
-    }
-  }
-
-  function bringIn(drive: Drive, dy: Float64Array): void {
-    const settled = drive.inflowDemand_gs * spec.uptake.settledInTrash;
-    add(dy, massIndex(COMPARTMENT.trash, COMPONENT.demand), drive.inflowDemand_gs - settled);
-    add(dy, DEMAND.in, drive.inflowDemand_gs);
-    add(dy, DEMAND.converted, settled);
-  }
-
-  /** Oxygen into the aeration chamber and its use by the sludge there; what is burnt leaves the demand as well. */
-  function breathe(drive: Drive, f: Flows, y: Float64Array, dy: Float64Array): void {
-    const volume = volumeOf(y, f, COMPARTMENT.aeration);
-    const oxygen = at(y, massIndex(COMPARTMENT.aeration, COMPONENT.oxygen)) / volume;
-    const demand = at(y, massIndex(COMPARTMENT.aeration, COMPONENT.demand)) / volume;
-    const depth = f.aeration_m - spec.air.diffuser_elevation_m;
-    if (water.temperature_C !== drive.temperature_C) water = oxygenAt(drive.temperature_C);
-    const transfer = oxygenTransfer(spec.air, water, f.air.diffuser_Lmin, depth, volume);
-    const gained = transfer * (fieldSaturation(spec.air, water, depth) - oxygen) * volume;
-    const burnt = substrateUptake(spec.uptake, demand, oxygen) * volume;
-    const lived = endogenousUptake(spec.uptake, oxygen) * volume;
-    add(dy, massIndex(COMPARTMENT.aeration, COMPONENT.oxygen), gained - burnt - lived);
-    add(dy, massIndex(COMPARTMENT.aeration, COMPONENT.demand), -burnt);
-    add(dy, OXYGEN.in, gained);
-    add(dy, OXYGEN.converted, burnt + lived);
-    add(dy, DEMAND.converted, burnt);
-    dy[GAUGES.hoursWithoutOxygen] = hoursWithoutOxygenRate(oxygen, at(y, GAUGES.hoursWithoutOxygen));
-    if (oxygen < SHORT_OF_AIR_mgL) dy[GAUGES.shortOfAir_m3] = f.discharge;
-  }
-
-  function volumeOf(y: Float64Array, f: Flows, compartment: number): number {
-    return Math.max(1e-6, volumeIn(y, f, compartment));
-  }
-
-  function volumeIn(y: Float64Array, f: Flows, compartment: number): number {
-    switch (compartment) {
-      case COMPARTMENT.trash:
-        return at(y, VOLUME.trash);
-      case COMPARTMENT.aeration:
-        return at(y, VOLUME.aeration) - f.clarifier_m3;
-      case COMPARTMENT.clarifier:
-        return f.clarifier_m3;
-      case COMPARTMENT.riser:
-        return f.riser_m3;
-      default:
-        return at(y, VOLUME.pump) - (f.riser_m3 - riserVolume(spec.pump, spec.riser, spec.pump.inlet_m));
-    }
+    dy[PASSED.trashOut] = f.trashOut;
+    dy[PASSED.slot] = f.slot;
+    dy[PASSED.clarifierOut] = f.clarifierOut;
+    dy[PASSED.riserOut] = f.riserOut;
+    dy[PASSED.air] = f.air.diffuser_Lmin / 60_000;
+    dy[RUN.pump_s] = drive.pumpRuns ? 1 : 0;
+    dy[RUN.compressor_s] = drive.compressorRuns ? 1 : 0;
   }
 
   return {
@@ -242,34 +138,20 @@ export function makeWorks(spec: PlantSpec): Works {
     observe,
     derivative,
     diffuserDepth: (y) => levelOf(spec.aeration, at(y, VOLUME.aeration)) - spec.air.diffuser_elevation_m,
-    concentration(y, compartment, component) {
+    volumes(y, out) {
       fillShares(y, scratch);
-      return at(y, massIndex(compartment, component)) / volumeOf(y, scratch, compartment);
+      out[0] = at(y, VOLUME.trash);
+      out[1] = at(y, VOLUME.aeration) - scratch.clarifier_m3;
+      out[2] = scratch.clarifier_m3;
+      out[3] = scratch.riser_m3;
+      out[4] = at(y, VOLUME.pump) - (scratch.riser_m3 - riserVolume(spec.pump, spec.riser, spec.pump.inlet_m));
+      return out;
     },
-  };
-}
-
-/** Closure error of water and of each component, relative to what went through: 0 when all is accounted for. */
-export function balance(start: Float64Array, y: Float64Array): { water: number; components: number[] } {
-  const change = (i: number) => at(y, i) - at(start, i);
-  const left = change(WATER.sprayed) + change(WATER.relieved) + change(WATER.indoors);
-  const held = change(VOLUME.trash) + change(VOLUME.aeration) + change(VOLUME.pump);
-  return {
-    water: Math.abs(change(WATER.drawn) - left - held) / Math.max(1, change(WATER.drawn)),
-    components: COMPONENTS.map((_, c) => {
-      const l = ledgerIndex(c);
-      const mass = COMPARTMENTS.reduce((sum, _name, k) => sum + change(massIndex(k, c)), 0);
-      return Math.abs(change(l.in) - change(l.out) - change(l.converted) - mass) / Math.max(1, change(l.in));
-    }),
   };
 }
 
 function at(y: Float64Array, i: number): number {
   return y[i] as number;
-}
-
-function add(dy: Float64Array, i: number, rate: number): void {
-  dy[i] = (dy[i] as number) + rate;
 }
 
 /** Filter loss of a condition, m per (L/s)^2. */

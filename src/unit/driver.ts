@@ -36,7 +36,6 @@ export class Driver {
     this.registers = registers;
     this.drive = {
       inflow_m3s: 0,
-      inflowDemand_gs: 0,
       pumpRuns: false,
       compressorRuns: true,
       condition: { ...SOUND },
@@ -49,7 +48,6 @@ export class Driver {
   refresh(t: number, control: ControlState): void {
     const { drive } = this;
     drive.inflow_m3s = this.source.flowAt(t);
-    drive.inflowDemand_gs = drive.inflow_m3s * this.source.demand_gm3;
     drive.pumpRuns = control.outputs.pumpRuns;
     drive.compressorRuns = control.outputs.compressorRuns;
     this.condition(t);

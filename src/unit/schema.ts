@@ -64,11 +64,11 @@ const plant = z.strictObject({
     alpha: share,
     beta: share,
   }),
-  uptake: z.strictObject({
-    highest_gm3h: positive,
-    halfSaturation_gm3: positive,
-    endogenous_gm3h: positive,
-    settledInTrash: share,
+  process: z.strictObject({
+    volumeIndex_mLg: positive,
+    exchange_m3d: positive,
+    mostCaptured: share,
+    chlorineDose_mgL: z.number().check(z.gte(0)),
   }),
 });
 
@@ -146,6 +146,12 @@ export const householdSchema = z.strictObject({
   name: localText,
   persons: z.int().check(z.gte(1), z.lte(20)),
   leak_LPersonDay: z.number().check(z.gte(0)),
-  demand_gPersonDay: positive,
+  strength: z.strictObject({
+    bod5_gPersonDay: positive,
+    solids_gPersonDay: positive,
+    nitrogen_gPersonDay: positive,
+    alkalinity_molm3: positive,
+    coliform_per100mL: positive,
+  }),
   fixtures: z.array(fixture).check(z.minLength(1)),
 });

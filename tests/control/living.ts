@@ -4,7 +4,7 @@
  * can be walked on the other.
  */
 import { type ControlEventName, DELAYS, type DelayId, FLOATS, type FloatName } from '../../src/control/index.ts';
-import { type DrawSource, VOLUME } from '../../src/plant/index.ts';
+import { composition, type DrawSource, VOLUME } from '../../src/plant/index.ts';
 import { type Snapshot, snapshot, Unit, type UnitFault, type UnitSpec } from '../../src/unit/index.ts';
 import { watchedLevel } from '../../src/unit/watch.ts';
 
@@ -30,7 +30,7 @@ const OPEN_LINE = 'open-line';
 
 /** A tap that is opened and closed while time goes on. */
 class Tap implements DrawSource {
-  readonly demand_gm3 = 500;
+  readonly influent = composition({});
   flow_m3s = 0;
   flowAt(): number {
     return this.flow_m3s;

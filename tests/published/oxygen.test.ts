@@ -2,13 +2,18 @@
 import { describe, expect, it } from 'vitest';
 import { shippedLibrary } from '../../src/calls/index.ts';
 import {
-  endogenousUptake,
+  ASM,
+  asm1Rates,
+  asm1React,
+  BSM1_15C,
+  composition,
   fieldSaturation,
   householdSource,
   odourIndex,
   oxygenAt,
   oxygenSaturation,
   oxygenTransfer,
+  RATES,
 } from '../../src/plant/index.ts';
 import { readout, Unit } from '../../src/unit/index.ts';
 
@@ -89,10 +94,17 @@ describe('after the air stops', () => {
    * (half at 0.2 mg/L), so it comes near nothing but never to it.
    */
   const minutes = (left: number): number => {
-    const uptake = { ...u1.plant.uptake, endogenous_gm3h: 16 };
-    let oxygen = 3;
+    const p = BSM1_15C;
+    const wanted_gm3d = 16 * 24;
+    const substrate = 1000;
+    const growth = p.muH * (substrate / (p.kS + substrate));
+    const y = composition({ substrate, oxygen: 3, heterotrophs: (wanted_gm3d / growth) * (p.yieldH / (1 - p.yieldH)) });
+    const rates = new Float64Array(RATES);
     let t = 0;
-    for (; oxygen > left; t++) oxygen -= endogenousUptake(uptake, oxygen);
+    for (; (y[ASM.oxygen] as number) > left; t++) {
+      asm1Rates(y, 0, p, rates);
+      asm1React(rates, p, 1 / 86_400, y, 0);
+    }
     return t / 60;
   };
 

@@ -9,7 +9,7 @@ const area_m2 = u1().plant.pump.area_m2;
 
 /** A unit whose pump tank stands at a height above its floor, under a steady inflow, with nothing worked out ahead. */
 function standing(height_m: number, flow_m3s: number): Unit {
-  const unit = new Unit(setupOf(listSource([], 500, flow_m3s)));
+  const unit = new Unit(setupOf(listSource([], flow_m3s)));
   unit.cutAt(10 * HOUR);
   unit.y[VOLUME.pump] = height_m * area_m2;
   unit.send('test.released');

@@ -9,7 +9,7 @@ import { Unit, type UnitFault } from '../../src/unit/index.ts';
 import { nextStart, startAt } from '../../src/unit/timer.ts';
 import { DAY, family, fault, first, HOUR, instants, made, setupOf } from './units.ts';
 
-const quiet = listSource([], 500);
+const quiet = listSource([]);
 
 /** A unit nobody uses, and what is done to it when. */
 function played(
@@ -211,7 +211,7 @@ describe('the pump', () => {
   });
 
   it('started by the override by day takes nothing from the night', () => {
-    const source = listSource([{ fixture: 'any', start_s: 10 * HOUR, end_s: 18 * HOUR, flow_m3s: 3e-4 }], 500, 1e-5);
+    const source = listSource([{ fixture: 'any', start_s: 10 * HOUR, end_s: 18 * HOUR, flow_m3s: 3e-4 }], 1e-5);
     const unit = made(setupOf(source), 2 * DAY);
     expect(instants(unit, 'overrideFloat.rises').length).toBeGreaterThan(5);
     expect(first(unit, 'overrideFloat.rises')).toBeLessThan(18 * HOUR);

@@ -19,7 +19,7 @@ function living(...faults: readonly (readonly [string, Partial<UnitFault>])[]): 
       ...more,
     }),
   );
-  return new Unit({ spec: SPECS.u1, source: listSource([], 500), faults: made, seed: 1, temperature_C: 20 });
+  return new Unit({ spec: SPECS.u1, source: listSource([]), faults: made, seed: 1, temperature_C: 20 });
 }
 
 describe('a fault that is there from the first instant', () => {

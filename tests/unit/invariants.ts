@@ -22,7 +22,7 @@ import { floatMakes_m } from './units.ts';
 
 /** Seconds by which a lamp may be late after its delay. */
 const GRACE_s = 10;
-/** Closure error that water, oxygen and demand must keep below, relative. */
+/** Closure error that water, COD, nitrogen and chlorine must keep below, relative. */
 const CLOSURE = 1e-9;
 /** Instants closer than this are one. */
 const SAME_s = 1e-6;
@@ -207,8 +207,7 @@ export class Invariants {
     for (const value of y) this.must(Number.isFinite(value), t, 'every quantity is a number');
     for (const tank of Object.values(VOLUME))
       this.must((y[tank] as number) >= 0, t, `tank ${tank} holds less than nothing`);
-    const { water, components } = balance(this.start, y);
-    this.worst = Math.max(this.worst, water, ...components);
+    this.worst = Math.max(this.worst, ...Object.values(balance(this.start, y)));
     this.must(this.worst < CLOSURE, t, `the books do not close: ${this.worst}`);
   }
 

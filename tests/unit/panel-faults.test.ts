@@ -164,7 +164,7 @@ describe('floats', () => {
     const on = spec('u1');
     const unit = new Unit({
       spec: on,
-      source: listSource([{ start_s: 13 * HOUR, end_s: 20 * HOUR, flow_m3s: 1.5e-4, fixture: 'bath' }], 500),
+      source: listSource([{ start_s: 13 * HOUR, end_s: 20 * HOUR, flow_m3s: 1.5e-4, fixture: 'bath' }]),
       faults: [has(on, 'floats-swapped', 'overrideFloat')],
       seed: 1,
       temperature_C: 20,

@@ -17,7 +17,7 @@ describe.each(UNITS)('rising water in %s', (name) => {
   function filling(gpm: number, pumps: boolean, start_s: number): Unit {
     const flow_m3s = gpm * GPM_m3s;
     const draws = [{ fixture: 'any', start_s, end_s: start_s + LONGEST, flow_m3s }];
-    const unit = new Unit({ spec, source: listSource(draws, 500), faults: [], seed: 1, temperature_C: 20 });
+    const unit = new Unit({ spec, source: listSource(draws), faults: [], seed: 1, temperature_C: 20 });
     unit.cutAt(start_s);
     if (!pumps) unit.send('pumpBreaker.off');
     while (instants(unit, 'mark.inletReached').length === 0 && unit.t < start_s + LONGEST) unit.advance(unit.t + HOUR);

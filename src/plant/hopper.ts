@@ -9,11 +9,17 @@ import type { ClarifierSpec } from './spec.ts';
 import { fluxDown, type SettlerParameters, settlingVelocity } from './takacs.ts';
 
 export interface Hopper {
-  /** Each layer's part of the clarifier's water, top first; layers are equally high when the chamber stands at its outlet. */
+  /** Each layer's part of the clarifier's water, top first. */
   readonly share: Float64Array;
   /** Face under each layer, m2; the last one is the slot. */
   readonly face_m2: Float64Array;
 }
+
+/**
+ * Part of the height that the lowest layer has, so that it is not a thimbleful; the others are equally high when the
+ * chamber stands at its outlet (convention: with the number of layers it belongs to the settler's parameters).
+ */
+const LOWEST = 0.4;
 
 export function hopperOf(spec: ClarifierSpec): Hopper {
   const height = spec.straight_m + spec.hopper_m;
@@ -21,8 +27,8 @@ export function hopperOf(spec: ClarifierSpec): Hopper {
   const share = new Float64Array(LAYERS);
   const face_m2 = new Float64Array(LAYERS);
   for (let i = 0; i < LAYERS; i++) {
-    const top = height * (1 - i / LAYERS);
-    const foot = height * (1 - (i + 1) / LAYERS);
+    const top = height * (1 - (i * (1 - LOWEST)) / (LAYERS - 1));
+    const foot = i === LAYERS - 1 ? 0 : height * (1 - ((i + 1) * (1 - LOWEST)) / (LAYERS - 1));
     share[i] = (up(top) - up(foot)) / up(height);
     face_m2[i] = i === LAYERS - 1 ? spec.slot_m2 : clarifierSurface(spec, height, foot);
   }

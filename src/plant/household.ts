@@ -104,12 +104,23 @@ function secondOfDay(hours: readonly number[], u: number): number {
 
 /** A household as a source of water. `extra` draws (a wash day, a guest) are added as they stand. */
 export function householdSource(household: HouseholdSpec, seed: number, extra: readonly Draw[] = []): DrawSource {
-  const days = new Map<number, { readonly draws: readonly Draw[]; table: Timetable | undefined }>();
   const leak = (household.leak_LPersonDay * household.persons) / 1000 / DAY_s;
+  const influent = influentOf(household.strength, meanDaily(household) / household.persons);
+  return dailySource((day) => drawsOfDay(household, seed, day), influent, leak, extra);
+}
+
+/** Draws made day by day, as they are asked for; none may last longer than a day. */
+export function dailySource(
+  drawsOn: (day: number) => readonly Draw[],
+  influent: Composition,
+  base_m3s = 0,
+  extra: readonly Draw[] = [],
+): DrawSource {
+  const days = new Map<number, { readonly draws: readonly Draw[]; table: Timetable | undefined }>();
   const knownDay = (day: number) => {
     const known = days.get(day);
     if (known) return known;
-    const made = { draws: day < 0 ? [] : drawsOfDay(household, seed, day), table: undefined };
+    const made = { draws: day < 0 ? [] : drawsOn(day), table: undefined };
     days.set(day, made);
     return made;
   };
@@ -119,14 +130,14 @@ export function householdSource(household: HouseholdSpec, seed: number, extra: r
     const known = knownDay(day);
     known.table ??= timetable(
       [...knownDay(day - 1).draws, ...known.draws, ...extra],
-      leak,
+      base_m3s,
       day * DAY_s,
       (day + 1) * DAY_s,
     );
     return known.table;
   };
   return {
-    influent: influentOf(household.strength, meanDaily(household) / household.persons),
+    influent,
     flowAt: (t) => flowIn(tableOf(t), t),
     nextEdge: (t) => edgeAfter(tableOf(t), t),
   };

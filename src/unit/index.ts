@@ -5,5 +5,6 @@ export { EndlessSwitching, Unit, type UnitSetup } from './engine.ts';
 export type { FaultEffect, UnitFault } from './fault.ts';
 export type { Happening } from './happening.ts';
 export * from './readout.ts';
+export * from './series.ts';
 export * from './snapshot.ts';
 export * from './spec.ts';

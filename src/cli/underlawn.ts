@@ -5,24 +5,28 @@ import { play } from './play.ts';
 import { prove } from './prove.ts';
 import { replay } from './replay.ts';
 import { run } from './run.ts';
+import { series } from './series.ts';
 
 const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promise<number>>> = {
   run,
   play,
   replay,
   prove,
+  series,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
 
   run CALL|UNIT [--household H] [--days N] [--every MIN] [--seed N] [--csv]
-      live through days and print levels, air, oxygen, lamp, pump; last line the water balance
+      live through days and print levels, air, what is in the water, lamp, pump; last line the balances
   play CALL --as expert|reset-only [--record FILE]
       a scripted person takes the call
   replay RECORD ... [--call FILE]
       does a record come out at its claims?
   prove CALL ...
-      is a call file whole and correct?`;
+      is a call file whole and correct?
+  series UNIT --load design|wash-day|working-parent|power-failure|vacation|full-26-weeks [--fault F]
+      on the test stand: daily samples, and whether they make it class I`;
 
 try {
   const [verb, ...args] = process.argv.slice(2);

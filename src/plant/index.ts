@@ -11,6 +11,7 @@ export * from './hydraulics.ts';
 export * from './influent.ts';
 export * from './layout.ts';
 export * from './liquor.ts';
+export * from './mature.ts';
 export * from './num.ts';
 export * from './ode.ts';
 export * from './oxygen.ts';

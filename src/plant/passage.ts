@@ -5,7 +5,7 @@
 import { ASM, atTemperature, BSM1_15C } from './asm1.ts';
 import { hopperOf, thickest_gm3 } from './hopper.ts';
 import { GAUGES, MARK, MARK_s, PASSED, PROCESS, PROCESS_STEP, STEPPED, WATER } from './layout.ts';
-import { COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, composition, LAYERS } from './liquor.ts';
+import { COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, LAYERS } from './liquor.ts';
 import { exp, pow } from './num.ts';
 import { emptyStep, makeStepper } from './ode.ts';
 import { fieldSaturation, hoursWithoutOxygenRate, type OxygenAt, oxygenAt, oxygenTransfer } from './oxygen.ts';
@@ -133,14 +133,9 @@ export class Passage {
     const days = seconds / DAY_s;
     const mean = at(y, GAUGES.inflow_m3d) + (stretch.inflow - at(y, GAUGES.inflow_m3d)) * (1 - exp(-days / MEMORY_d));
     y[GAUGES.inflow_m3d] = mean;
-    const clear_m3 = Math.max(0, at(stretch.volumes, 0) - this.lying_m3(y));
+    const { sludge, scum } = this.lying_m3(y);
+    const clear_m3 = Math.max(0, at(stretch.volumes, 0) - sludge - scum);
     stretch.captured = captured((clear_m3 / Math.max(LEAST_m3d, mean)) * 1440, spec.process.mostCaptured);
-  }
-
-  /** Room that sludge and scum take in the trash tank, m3. */
-  private lying_m3(y: Float64Array): number {
-    const sludge_g = 0.75 * (at(y, PROCESS + STORE.degradable) + at(y, PROCESS + STORE.inert));
-    return sludge_g / SLUDGE_gm3 + at(y, PROCESS + STORE.scum) / SCUM_gm3;
   }
 
   private warm(temperature_C: number): void {
@@ -178,6 +173,19 @@ export class Passage {
     return at(y, PROCESS + massOf(compartment, component)) / this.volumeOf(y, compartment);
   }
 
+  /** All concentrations in a compartment, likewise. */
+  composition(y: Float64Array, compartment: number): Composition {
+    const from = PROCESS + massOf(compartment, 0);
+    const volume = this.volumeOf(y, compartment);
+    return y.slice(from, from + COMPONENTS).map((mass) => mass / volume);
+  }
+
+  /** Room that sludge and that scum take in the trash tank, m3. */
+  lying_m3(y: Float64Array): { readonly sludge: number; readonly scum: number } {
+    const sludge_g = 0.75 * (at(y, PROCESS + STORE.degradable) + at(y, PROCESS + STORE.inert));
+    return { sludge: sludge_g / SLUDGE_gm3, scum: at(y, PROCESS + STORE.scum) / SCUM_gm3 };
+  }
+
   private volumeOf(y: Float64Array, compartment: number): number {
     const v = this.works.volumes(y.subarray(MARK, MARK + STEPPED), this.stretch.volumes);
     if (compartment <= COMPARTMENT.aeration) return Math.max(SLACK, at(v, compartment));
@@ -200,53 +208,4 @@ function processTolerances(): Float64Array {
 
 function at(x: Float64Array, i: number): number {
   return x[i] as number;
-}
-
-/** Composition of a sound works a year in use, g/m3, by compartment: where a unit begins. */
-export const MATURE: readonly Composition[] = (() => {
-  const clear = { inertSoluble: 22, ammonia: 0.2, nitrate: 30, alkalinity: 2.8, oxygen: 7, solubleNitrogen: 0.5 };
-  const sludge = {
-    inertParticulate: 900,
-    slowSubstrate: 15,
-    heterotrophs: 320,
-    autotrophs: 38,
-    decayProducts: 900,
-    particulateNitrogen: 1,
-  };
-  const share = (f: number) => Object.fromEntries(Object.entries(sludge).map(([k, v]) => [k, v * f]));
-  const treated = (f: number) => composition({ ...clear, ...share(f), coliform: 25_000 });
-  const layers = Array.from({ length: LAYERS }, (_, i) => treated(i === LAYERS - 1 ? 0.75 : 0.005));
-  const trash = composition({
-    inertSoluble: 22,
-    substrate: 100,
-    inertParticulate: 19,
-    slowSubstrate: 71,
-    ammonia: 20,
-    solubleNitrogen: 9,
-    particulateNitrogen: 2,
-    alkalinity: 6.4,
-    coliform: 1e6,
-  });
-  const disinfected = composition({
-    ...clear,
-    ...share(0.005),
-    oxygen: 5,
-    chlorine: 1.2,
-    exposure: 2500,
-    coliform: 25_000,
-  });
-  return [trash, treated(1), ...layers, disinfected, disinfected];
-})();
-
-/** Fills the processes' part of a state whose volumes stand. */
-export function fillMature(works: Works, y: Float64Array): void {
-  const v = works.volumes(y, new Float64Array(5));
-  const { share } = hopperOf(works.spec.clarifier);
-  const volumes = [at(v, 0), at(v, 1), ...Array.from(share, (s) => s * at(v, 2)), at(v, 3), at(v, 4)];
-  MATURE.forEach((c, k) => {
-    for (let i = 0; i < COMPONENTS; i++) y[PROCESS + massOf(k, i)] = at(c, i) * (volumes[k] as number);
-  });
-  y.copyWithin(MARK, 0, STEPPED);
-  y[PROCESS_STEP] = STRETCH_s / DAY_s / 4;
-  y[GAUGES.inflow_m3d] = 0.8;
 }

@@ -1,5 +1,5 @@
 /**
- * The test stand's programme: sixteen weeks at design load, four stresses with a week of design load after each, and
+ * The test stand's programme after start-up: sixteen weeks at design load, four stresses with a week of design load after each, and
  * design load to the end of the 26th week. Source: NSF/ANSI 40 section 8 as test reports tell it; the numbers of the
  * stresses from memory of its text. Wash loads are part of the day's water.
  */
@@ -26,6 +26,8 @@ const midday = (share: number): LoadingPeriod => ({ from_h: 11, to_h: 14, share 
 const evening = (share: number): LoadingPeriod => ({ from_h: 17, to_h: 20, share });
 
 const WEEK = 7;
+/** A new unit is given up to three weeks to start; its samples do not count. */
+const START_UP_d = 21;
 
 function days(count: number, day: TestDay): TestDay[] {
   return Array.from({ length: count }, () => day);
@@ -57,9 +59,12 @@ export function stressDays(stress: Stress): readonly TestDay[] {
 
 /** A programme by name: design load alone, one stress between weeks of it, or all 26 weeks. */
 export function programme(load: 'design' | Stress | 'full-26-weeks'): readonly TestDay[] {
-  if (load === 'design') return days(16 * WEEK, DESIGN);
-  if (load !== 'full-26-weeks') return [...days(4 * WEEK, DESIGN), ...stressDays(load), ...days(2 * WEEK, DESIGN)];
+  const startUp = days(START_UP_d, UNSAMPLED);
+  if (load === 'design') return [...startUp, ...days(16 * WEEK, DESIGN)];
+  if (load !== 'full-26-weeks') {
+    return [...startUp, ...days(4 * WEEK, DESIGN), ...stressDays(load), ...days(2 * WEEK, DESIGN)];
+  }
   const stressed = STRESSES.flatMap((stress) => [...stressDays(stress), ...days(WEEK, DESIGN)]);
   const before = [...days(16 * WEEK, DESIGN), ...stressed];
-  return [...before, ...days(26 * WEEK - before.length, DESIGN)];
+  return [...startUp, ...before, ...days(26 * WEEK - before.length, DESIGN)];
 }

@@ -4,7 +4,7 @@ import { outletSeen } from '../service/index.ts';
 import { type CalendarDay, type Readout, readout, type Unit } from '../unit/index.ts';
 import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
 import { daylight } from './light.ts';
-import { disinfected, ORDINARY } from './ordinary.ts';
+import { ORDINARY } from './ordinary.ts';
 import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
 
 const LIVE: Ink = { kind: 'live' };
@@ -94,12 +94,6 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
 function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
   const { flows } = now;
   const inlet = unit.spec.plant.pump.inlet_m;
-  const { riser, stored } = disinfected(unit.spec);
-  const liquor: WaterLook = {
-    ...ORDINARY.mixedLiquor,
-    oxygen_mgL: now.oxygen_mgL,
-    hoursWithoutOxygen: now.hoursWithoutOxygen,
-  };
   const chamber = (
     id: ChamberId,
     level_m: number,
@@ -118,22 +112,24 @@ function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
     ...more,
   });
   return {
-    'trash-tank': chamber('trash-tank', flows.trash_m, ORDINARY.trash, {
-      scum_m: ORDINARY.scum_m,
-      sludge_m: ORDINARY.trashSludge_m,
+    'trash-tank': chamber('trash-tank', flows.trash_m, look(now.water.trash, 0, 1), {
+      scum_m: now.trashScum_m,
+      sludge_m: now.trashSludge_m,
     }),
-    aeration: chamber('aeration', flows.aeration_m, liquor, { bubbles_Lmin: flows.air.diffuser_Lmin }),
-    clarifier: chamber('clarifier', flows.aeration_m, { ...ORDINARY.clarified, oxygen_mgL: now.oxygen_mgL / 2 }),
-    disinfection: chamber('disinfection', Math.max(flows.pump_m, inlet), riser),
-    'pump-tank': chamber(
-      'pump-tank',
-      flows.pump_m,
-      { ...stored, oxygen_mgL: now.pumpTankOxygen_mgL },
-      {
-        sludge_m: ORDINARY.pumpSludge_m,
-      },
-    ),
+    aeration: chamber('aeration', flows.aeration_m, look(now.water.aeration, now.hoursWithoutOxygen, 0), {
+      bubbles_Lmin: flows.air.diffuser_Lmin,
+    }),
+    clarifier: chamber('clarifier', flows.aeration_m, look(now.water.clarifier, 0, 0)),
+    disinfection: chamber('disinfection', Math.max(flows.pump_m, inlet), look(now.water.riser, 0, 0)),
+    'pump-tank': chamber('pump-tank', flows.pump_m, look(now.water.pump, 0, 0), {
+      sludge_m: ORDINARY.pumpSludge_m,
+    }),
   };
+}
+
+function look(water: Readout['water']['pump'], hoursWithoutOxygen: number, raw: number): WaterLook {
+  const { solids_mgL, oxygen_mgL, residual_mgL } = water;
+  return { solids_mgL, oxygen_mgL, hoursWithoutOxygen, residual_mgL, raw };
 }
 
 function positionOf(state: string): FloatScene['position'] {

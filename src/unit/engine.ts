@@ -55,6 +55,8 @@ export interface UnitSetup {
   readonly faults: readonly UnitFault[];
   readonly seed: number;
   readonly temperature_C: number;
+  /** Years since sludge was last removed; one where nothing is said. */
+  readonly sludgeAge_y?: number;
 }
 
 /** More events than this within one simulated second: the wiring chases its own tail. */
@@ -107,7 +109,7 @@ export class Unit {
     this.panel = new PanelState(setup.spec.panel, this.faults);
     this.switches = new Switches(setup.spec, this.faults, (t, y) => this.airPressure(t, y), STEPPED);
     this.driver = new Driver(this, this.panel.registers);
-    fillAtRest(setup.spec, this.works, this.y);
+    fillAtRest(setup.spec, this.works, setup.sludgeAge_y ?? 1, this.y);
     this.refresh();
     for (const f of this.faults) if (f.switches[0] === 0) this.faultTurns(f);
     this.refresh();

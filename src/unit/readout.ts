@@ -2,14 +2,15 @@
 import type { ControlState } from '../control/index.ts';
 import {
   COMPARTMENT,
-  COMPONENT,
   deadHead,
   emptyFlows,
   type Flows,
   GAUGES,
   nozzlePressure,
   RUN,
+  type Sample,
   STATE_SIZE,
+  sampleOf,
   WATER,
 } from '../plant/index.ts';
 import type { Unit } from './engine.ts';
@@ -25,7 +26,11 @@ export interface Readout {
   /** Pressure the compressor reaches against a closed valve, kPa. */
   readonly deadHead_kPa: number;
   readonly oxygen_mgL: number;
-  readonly pumpTankOxygen_mgL: number;
+  /** The water of each chamber as a laboratory would find it; of the clarifier what stands on top. */
+  readonly water: Readonly<Record<'trash' | 'aeration' | 'clarifier' | 'riser' | 'pump', Sample>>;
+  /** Thickness of what lies and of what floats in the trash tank, m. */
+  readonly trashSludge_m: number;
+  readonly trashScum_m: number;
   readonly hoursWithoutOxygen: number;
   readonly inflow_m3s: number;
   /** Pressure at the spray heads, kPa. */
@@ -44,6 +49,15 @@ export function readout(unit: Unit, t: number): Readout {
   const drive = unit.driveAt(t);
   const flows = unit.works.observe(drive, y, emptyFlows());
   const at = (i: number) => y[i] as number;
+  const sample = (compartment: number) => sampleOf(unit.passage.composition(y, compartment));
+  const water = {
+    trash: sample(COMPARTMENT.trash),
+    aeration: sample(COMPARTMENT.aeration),
+    clarifier: sample(COMPARTMENT.clarifier),
+    riser: sample(COMPARTMENT.riser),
+    pump: sample(COMPARTMENT.pump),
+  };
+  const lying = unit.passage.lying_m3(y);
   return {
     t,
     control: unit.control,
@@ -51,8 +65,10 @@ export function readout(unit: Unit, t: number): Readout {
     pumpTank_m: flows.pump_m - unit.spec.plant.pump.floor_m,
     airPressure_kPa: unit.airPressure(t, y),
     deadHead_kPa: drive.compressorRuns ? deadHead(unit.spec.plant.air, drive.condition) : 0,
-    oxygen_mgL: unit.passage.concentration(y, COMPARTMENT.aeration, COMPONENT.oxygen),
-    pumpTankOxygen_mgL: unit.passage.concentration(y, COMPARTMENT.pump, COMPONENT.oxygen),
+    oxygen_mgL: water.aeration.oxygen_mgL,
+    water,
+    trashSludge_m: lying.sludge / unit.spec.plant.trash.area_m2,
+    trashScum_m: lying.scum / unit.spec.plant.trash.area_m2,
     hoursWithoutOxygen: at(GAUGES.hoursWithoutOxygen),
     inflow_m3s: drive.inflow_m3s,
     headPressure_kPa: nozzlePressure(unit.works.line, flows.discharge * 1000),

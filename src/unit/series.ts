@@ -54,7 +54,7 @@ export function runSeries(
   faults: readonly UnitFault[] = [],
 ): Series {
   const source = dailySource((day) => loadedDay(spec.rated_m3d, day, programme[day]?.periods ?? []), influent);
-  const unit = new Unit({ spec, source, faults, seed: 1, temperature_C: 20 });
+  const unit = new Unit({ spec, source, faults, seed: 1, temperature_C: 20, sludgeAge_y: 0 });
   const days = programme.map((plan, day): SeriesDay => {
     const before = out(unit);
     for (const [hour, event] of [

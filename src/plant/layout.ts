@@ -16,14 +16,14 @@ export const VOLUME = { trash: 0, aeration: 1, pump: 2 } as const;
 /** Water ledgers, m3 since the start: drawn in the house, dosed to the field, over the clean-out, onto the floor. */
 export const WATER = { drawn: 3, sprayed: 4, relieved: 5, indoors: 6 } as const;
 
-/** What has passed since the start, m3: water through each opening, air (standard) through the diffusers. */
-export const PASSED = { trashOut: 7, slot: 8, clarifierOut: 9, riserOut: 10, air: 11 } as const;
+/** Water that has passed each opening since the start, m3. */
+export const PASSED = { trashOut: 7, slot: 8, clarifierOut: 9, riserOut: 10 } as const;
 
 /** Seconds run. */
-export const RUN = { pump_s: 12, compressor_s: 13 } as const;
+export const RUN = { pump_s: 11, compressor_s: 12 } as const;
 
 /** What is stepped through by the engine; all else waits for the next stretch. */
-export const STEPPED = 14;
+export const STEPPED = 13;
 
 /** The stepped part as it stood at the end of the last stretch, and when that was, s. */
 export const MARK = STEPPED;

@@ -2,9 +2,11 @@
  * Joins the processes to the water: from time to time they catch up with what the hydraulics have let through since, in
  * one stretch with its mean flows. The engine decides when: every few minutes, and whenever something is done there.
  */
+
+import { type AirPoint, operatingPoint } from './air.ts';
 import { ASM, atTemperature, BSM1_15C } from './asm1.ts';
 import { hopperOf, thickest_gm3 } from './hopper.ts';
-import { GAUGES, MARK, MARK_s, PASSED, PROCESS, PROCESS_STEP, STEPPED, WATER } from './layout.ts';
+import { GAUGES, MARK, MARK_s, PASSED, PROCESS, PROCESS_STEP, RUN, STEPPED, WATER } from './layout.ts';
 import { COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, LAYERS } from './liquor.ts';
 import { exp, pow } from './num.ts';
 import { emptyStep, makeStepper } from './ode.ts';
@@ -12,7 +14,7 @@ import { fieldSaturation, hoursWithoutOxygenRate, type OxygenAt, oxygenAt, oxyge
 import { type Kinetics, massOf, PROCESS_SIZE, Process, STORE, type Stretch } from './process.ts';
 import { captured, settlerFor } from './settleability.ts';
 import type { PlantSpec } from './spec.ts';
-import type { Works } from './works.ts';
+import type { Drive, Works } from './works.ts';
 
 /** Longest stretch, s: within it the flows' mean stands for them. */
 export const STRETCH_s = 300;
@@ -58,6 +60,7 @@ export class Passage {
     smallest: SLACK,
   });
   private readonly step = emptyStep(PROCESS_SIZE);
+  private readonly air: AirPoint = { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 };
   private water: OxygenAt = oxygenAt(20);
   private temperature_C = Number.NaN;
 
@@ -86,11 +89,11 @@ export class Passage {
   }
 
   /** Catches up to an instant, s. Nothing passed since the last one, nothing is done. */
-  advance(y: Float64Array, t: number, temperature_C: number): void {
+  advance(y: Float64Array, t: number, drive: Drive): void {
     const seconds = t - at(y, MARK_s);
     if (seconds <= 0) return;
-    if (temperature_C !== this.temperature_C) this.warm(temperature_C);
-    this.fill(y, seconds);
+    if (drive.temperature_C !== this.temperature_C) this.warm(drive.temperature_C);
+    this.fill(y, seconds, drive);
     const { step } = this;
     step.y0.set(y.subarray(PROCESS, PROCESS + PROCESS_SIZE));
     const days = seconds / DAY_s;
@@ -111,7 +114,7 @@ export class Passage {
     y[MARK_s] = t;
   }
 
-  private fill(y: Float64Array, seconds: number): void {
+  private fill(y: Float64Array, seconds: number, drive: Drive): void {
     const { spec, stretch } = this;
     const perDay = DAY_s / seconds;
     const passed = (i: number) => (at(y, i) - at(y, MARK + i)) * perDay;
@@ -123,8 +126,9 @@ export class Passage {
     stretch.discharge = passed(WATER.sprayed);
     stretch.relieved = passed(WATER.relieved) + passed(WATER.indoors);
     this.works.volumes(y.subarray(MARK, MARK + STEPPED), stretch.volumes);
-    const air_Lmin = (passed(PASSED.air) * 1000) / 1440;
     const depth = this.works.diffuserDepth(y);
+    const ran = (at(y, RUN.compressor_s) - at(y, MARK + RUN.compressor_s)) / seconds;
+    const air_Lmin = ran * operatingPoint(spec.air, drive.condition, depth, this.air).diffuser_Lmin;
     stretch.transfer = oxygenTransfer(spec.air, this.water, air_Lmin, depth, at(stretch.volumes, 1)) * DAY_s;
     stretch.saturation = fieldSaturation(spec.air, this.water, depth);
     stretch.exchange = spec.process.exchange_m3d * Math.min(1, air_Lmin / spec.air.transferReference_Lmin);

@@ -86,6 +86,21 @@ export function makeWorks(spec: PlantSpec): Works {
   }
 
   function observe(drive: Drive, y: Float64Array, f: Flows): Flows {
+    observeWater(drive, y, f);
+    airAt(drive, f.aeration_m - spec.air.diffuser_elevation_m, f.air);
+    return f;
+  }
+
+  function airAt(drive: Drive, depth_m: number, air: AirPoint): AirPoint {
+    if (drive.compressorRuns) return operatingPoint(spec.air, drive.condition, depth_m, air);
+    air.pressure_kPa = 0;
+    air.pump_Lmin = 0;
+    air.diffuser_Lmin = 0;
+    air.leak_Lmin = 0;
+    return air;
+  }
+
+  function observeWater(drive: Drive, y: Float64Array, f: Flows): void {
     fillShares(y, f);
     f.trashOut = gravityFlow(f.trash_m, f.aeration_m, spec.trash.outlet_m, spec.pipeBore_m);
     f.clarifierOut = gravityFlow(f.aeration_m, f.pump_m, spec.aeration.outlet_m, spec.pipeBore_m);
@@ -97,15 +112,6 @@ export function makeWorks(spec: PlantSpec): Works {
       f.clarifierOut - (backsUp * (f.clarifierOut - f.discharge)) / pumpSurface(spec.pump, spec.riser, f.pump_m);
     const rise = (f.trashOut - f.clarifierOut) / surfaceAt(spec.aeration, f.aeration_m);
     f.slot = f.clarifierOut + rise * clarifierSurface(spec.clarifier, spec.aeration.outlet_m, f.aeration_m);
-    if (drive.compressorRuns) {
-      operatingPoint(spec.air, drive.condition, f.aeration_m - spec.air.diffuser_elevation_m, f.air);
-    } else {
-      f.air.pressure_kPa = 0;
-      f.air.pump_Lmin = 0;
-      f.air.diffuser_Lmin = 0;
-      f.air.leak_Lmin = 0;
-    }
-    return f;
   }
 
   function discharge(drive: Drive, level_m: number): number {
@@ -115,7 +121,8 @@ export function makeWorks(spec: PlantSpec): Works {
   }
 
   function derivative(drive: Drive, y: Float64Array, dy: Float64Array): void {
-    const f = observe(drive, y, scratch);
+    const f = scratch;
+    observeWater(drive, y, f);
     dy[VOLUME.trash] = drive.inflow_m3s - f.trashOut - f.relieved - f.indoors;
     dy[VOLUME.aeration] = f.trashOut - f.clarifierOut;
     dy[VOLUME.pump] = f.clarifierOut - f.discharge;
@@ -127,7 +134,6 @@ export function makeWorks(spec: PlantSpec): Works {
     dy[PASSED.slot] = f.slot;
     dy[PASSED.clarifierOut] = f.clarifierOut;
     dy[PASSED.riserOut] = f.riserOut;
-    dy[PASSED.air] = f.air.diffuser_Lmin / 60_000;
     dy[RUN.pump_s] = drive.pumpRuns ? 1 : 0;
     dy[RUN.compressor_s] = drive.compressorRuns ? 1 : 0;
   }

@@ -157,7 +157,7 @@ export class Unit {
       this.commit(this.take(instant));
     }
     this.held = undefined;
-    this.passage.advance(this.y, this.t, this.temperature_C);
+    this.passage.advance(this.y, this.t, this.driver.at(this.t));
   }
 
   /** Instant of the next event or step end that is already certain. */
@@ -284,7 +284,7 @@ export class Unit {
     step.f0.set(step.f1);
     this.spare = step;
     this.held = undefined;
-    if (this.t >= (this.y[MARK_s] as number) + STRETCH_s) this.passage.advance(this.y, this.t, this.temperature_C);
+    if (this.t >= (this.y[MARK_s] as number) + STRETCH_s) this.passage.advance(this.y, this.t, this.driver.at(this.t));
     this.happen();
     this.observer?.(this);
   }

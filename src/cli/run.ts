@@ -1,7 +1,7 @@
 /** `run`: lives through days of a unit or a call and prints what its instruments would show. */
 import { parseArgs } from 'node:util';
 import { prepareCall, shippedLibrary, unitSetup } from '../calls/index.ts';
-import { balance, COMPONENT, householdSource } from '../plant/index.ts';
+import { balance, householdSource } from '../plant/index.ts';
 import { calendarDay, dayNumber, type Happening, readout, Unit, type UnitSetup } from '../unit/index.ts';
 import { number } from './args.ts';
 import { findCall } from './files.ts';

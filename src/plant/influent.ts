@@ -1,6 +1,6 @@
 /** What a household's sewage is made of: the thirteen components of ASM1 from the strengths that tables give. */
-import { ASM, BOD5_SHARE, BSM1_15C } from './asm1.ts';
-import { COMPONENT, type Composition, composition } from './liquor.ts';
+import { BOD5_SHARE, BSM1_15C } from './asm1.ts';
+import { type Composition, composition } from './liquor.ts';
 
 /** Sewage of one person, g/d, and what tables give as concentrations. */
 export interface Strength {
@@ -31,7 +31,6 @@ const INERT_SOLUBLE = 0.06;
 /** Of the nitrogen: ammonia already, and urea and other dissolved organic nitrogen. */
 const AMMONIA = 0.25;
 const DISSOLVED = 0.45;
-/** Dissolved and particulate inert COD to degradable: tables have no figure for a single house. */
 const { iXB, iXP, fP } = BSM1_15C;
 
 /** Concentrations of a person's strength in so much water, m3 per person and day. */
@@ -55,11 +54,4 @@ export function influentOf(strength: Strength, water_m3PersonDay: number): Compo
     alkalinity: strength.alkalinity_molm3 + (AMMONIA * nitrogen) / 14,
     coliform: strength.coliform_per100mL,
   });
-}
-
-/** COD of a composition, g/m3. */
-export function demandOf(c: Composition): number {
-  let sum = 0;
-  for (let i = ASM.inertSoluble; i <= ASM.decayProducts; i++) sum += c[i] as number;
-  return sum - (c[COMPONENT.oxygen] as number);
 }

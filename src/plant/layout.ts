@@ -25,9 +25,13 @@ export const RUN = { pump_s: 11, compressor_s: 12 } as const;
 /** What is stepped through by the engine; all else waits for the next stretch. */
 export const STEPPED = 13;
 
-/** The stepped part as it stood at the end of the last stretch, and when that was, s. */
-export const MARK = STEPPED;
-export const MARK_s = MARK + STEPPED;
+/** Where a stepped quantity is kept as it stood at the end of the last stretch; these marks follow the stepped part. */
+export function marked(i: number): number {
+  return STEPPED + i;
+}
+
+/** When the last stretch ended, s. */
+export const MARK_s = 2 * STEPPED;
 /** Step that the processes would take next, days. */
 export const PROCESS_STEP = MARK_s + 1;
 

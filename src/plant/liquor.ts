@@ -1,20 +1,17 @@
-/** What the water carries: the thirteen components of ASM1, then what disinfects, what it kills, and what poisons. */
+/** What the water carries: the thirteen components of ASM1, then what disinfects and what it kills. */
 import { ASM, ASM_SIZE } from './asm1.ts';
 
 /**
  * Place of each component in a compartment's row. Chlorine is the total residual, g Cl2/m3. Coliforms are in 1e4 per
  * m3, which is the count per 100 mL; exposure is what the water has met of chlorine, mg min/L, carried with it.
- * Quaternary ammonium in g/m3, salt in g NaCl/m3.
  */
 export const COMPONENT = {
   ...ASM,
   chlorine: ASM_SIZE,
   coliform: ASM_SIZE + 1,
   exposure: ASM_SIZE + 2,
-  quaternary: ASM_SIZE + 3,
-  salt: ASM_SIZE + 4,
 } as const;
-export const COMPONENTS = ASM_SIZE + 5;
+export const COMPONENTS = ASM_SIZE + 3;
 
 /** Layers of the clarifier, top first. Their number is part of the settler's parameters, not a numerical choice. */
 export const LAYERS = 5;

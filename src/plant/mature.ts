@@ -3,7 +3,7 @@
  * figures are what the model itself comes to with three persons at 20 degC, rounded; it forgets them within weeks.
  */
 import { hopperOf } from './hopper.ts';
-import { GAUGES, MARK, PROCESS, PROCESS_STEP, STEPPED } from './layout.ts';
+import { GAUGES, PROCESS, PROCESS_STEP, STEPPED } from './layout.ts';
 import { COMPONENTS, type Composition, composition, LAYERS } from './liquor.ts';
 import { massOf, STORE } from './process.ts';
 import type { Works } from './works.ts';
@@ -59,7 +59,7 @@ export function fillMature(works: Works, y: Float64Array, years: number): void {
     for (let i = 0; i < COMPONENTS; i++) y[PROCESS + massOf(k, i)] = (c[i] as number) * volume;
   });
   for (const key of Object.keys(LYING) as (keyof typeof LYING)[]) y[PROCESS + STORE[key]] = LYING[key] * years;
-  y.copyWithin(MARK, 0, STEPPED);
+  y.copyWithin(STEPPED, 0, STEPPED);
   y[PROCESS_STEP] = FIRST_STEP_d;
   y[GAUGES.inflow_m3d] = INFLOW_m3d;
 }

@@ -6,7 +6,7 @@
 import { type AirPoint, operatingPoint } from './air.ts';
 import { ASM, atTemperature, BSM1_15C } from './asm1.ts';
 import { hopperOf, thickest_gm3 } from './hopper.ts';
-import { GAUGES, MARK, MARK_s, PASSED, PROCESS, PROCESS_STEP, RUN, STEPPED, WATER } from './layout.ts';
+import { GAUGES, MARK_s, marked, PASSED, PROCESS, PROCESS_STEP, RUN, STEPPED, WATER } from './layout.ts';
 import { COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, LAYERS } from './liquor.ts';
 import { exp, pow } from './num.ts';
 import { emptyStep, makeStepper } from './ode.ts';
@@ -110,14 +110,14 @@ export class Passage {
     y.set(step.y0, PROCESS);
     y[PROCESS_STEP] = h;
     this.gauge(y, seconds);
-    y.copyWithin(MARK, 0, STEPPED);
+    y.copyWithin(STEPPED, 0, STEPPED);
     y[MARK_s] = t;
   }
 
   private fill(y: Float64Array, seconds: number, drive: Drive): void {
     const { spec, stretch } = this;
     const perDay = DAY_s / seconds;
-    const passed = (i: number) => (at(y, i) - at(y, MARK + i)) * perDay;
+    const passed = (i: number) => (at(y, i) - at(y, marked(i))) * perDay;
     stretch.inflow = passed(WATER.drawn);
     stretch.trashOut = passed(PASSED.trashOut);
     stretch.slot = passed(PASSED.slot);
@@ -125,9 +125,9 @@ export class Passage {
     stretch.riserOut = passed(PASSED.riserOut);
     stretch.discharge = passed(WATER.sprayed);
     stretch.relieved = passed(WATER.relieved) + passed(WATER.indoors);
-    this.works.volumes(y.subarray(MARK, MARK + STEPPED), stretch.volumes);
+    this.works.volumes(y.subarray(STEPPED, 2 * STEPPED), stretch.volumes);
     const depth = this.works.diffuserDepth(y);
-    const ran = (at(y, RUN.compressor_s) - at(y, MARK + RUN.compressor_s)) / seconds;
+    const ran = (at(y, RUN.compressor_s) - at(y, marked(RUN.compressor_s))) / seconds;
     const air_Lmin = ran * operatingPoint(spec.air, drive.condition, depth, this.air).diffuser_Lmin;
     stretch.transfer = oxygenTransfer(spec.air, this.water, air_Lmin, depth, at(stretch.volumes, 1)) * DAY_s;
     stretch.saturation = fieldSaturation(spec.air, this.water, depth);
@@ -168,7 +168,7 @@ export class Passage {
     const hours = at(y, GAUGES.hoursWithoutOxygen);
     y[GAUGES.hoursWithoutOxygen] = Math.max(0, hours + seconds * hoursWithoutOxygenRate(oxygen, hours));
     if (oxygen < SHORT_OF_AIR_mgL) {
-      y[GAUGES.shortOfAir_m3] = at(y, GAUGES.shortOfAir_m3) + at(y, WATER.sprayed) - at(y, MARK + WATER.sprayed);
+      y[GAUGES.shortOfAir_m3] = at(y, GAUGES.shortOfAir_m3) + at(y, WATER.sprayed) - at(y, marked(WATER.sprayed));
     }
   }
 
@@ -191,7 +191,7 @@ export class Passage {
   }
 
   private volumeOf(y: Float64Array, compartment: number): number {
-    const v = this.works.volumes(y.subarray(MARK, MARK + STEPPED), this.stretch.volumes);
+    const v = this.works.volumes(y.subarray(STEPPED, 2 * STEPPED), this.stretch.volumes);
     if (compartment <= COMPARTMENT.aeration) return Math.max(SLACK, at(v, compartment));
     if (compartment >= COMPARTMENT.riser) return Math.max(SLACK, at(v, compartment - LAYERS + 1));
     return Math.max(SLACK, at(v, 2) * at(this.process.hopper.share, compartment - COMPARTMENT.clarifier));

@@ -9,8 +9,8 @@ import { kindOf } from '../../src/unit/index.ts';
 import { Ladder, type Place } from './ladder.ts';
 import { SPECS } from './panels.ts';
 
-/** The box of a unit, and the shares that its runs have of it. */
-const BOX_ms = Number(process.env.MINUTES ?? 30) * 60_000;
+/** The box of a unit, a third of half an hour, and the shares that its runs have of it. */
+const BOX_ms = Number(process.env.MINUTES ?? 10) * 60_000;
 const MOST_STATES = Number(process.env.STATES ?? 250_000);
 const HEAL_EVERY = 20;
 const RUNS = [

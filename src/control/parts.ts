@@ -43,6 +43,15 @@ export function toggle(first: string, second: string, there: string, back: strin
 }
 
 /**
+ * Sound until an event spoils it, each in its way. What it has become it stays until it is mended: of two faults on one
+ * part the later waits for the end of the earlier.
+ */
+function spoilt(mended: string, ways: Readonly<Record<string, string>>): Part {
+  const states = Object.values(ways).map((state) => [state, { on: { [mended]: 'sound' } }] as const);
+  return { initial: 'sound', states: { sound: { on: ways }, ...Object.fromEntries(states) } };
+}
+
+/**
  * Off, on and tripped: from tripped, "on" does nothing until the lever was pushed fully off. A short in its own wire
  * trips it at once, one in what it feeds as soon as that is fed.
  */
@@ -70,16 +79,15 @@ export function float(name: FloatName): Part {
       down: { on: { [`${name}.rises`]: 'up', ...caught, ...inHand } },
       up: { on: { [`${name}.falls`]: 'down', ...caught, ...inHand } },
       lifted: { on: { [`${name}.released`]: 'down', ...caught } },
-      heldUp: { on: { [`${name}.freed`]: 'down', ...caught } },
-      heldDown: { on: { [`${name}.freed`]: 'down', ...caught } },
+      heldUp: { on: { [`${name}.freed`]: 'down' } },
+      heldDown: { on: { [`${name}.freed`]: 'down' } },
     },
   };
 }
 
 /** A float's cable: whole, open at a splice, or bridged by water or a crushed jacket. */
 export function floatWire(name: FloatName): Part {
-  const to = { [`${name}.wireOpens`]: 'open', [`${name}.wireBridged`]: 'bridged', [`${name}.wireMended`]: 'sound' };
-  return { initial: 'sound', states: { sound: { on: to }, open: { on: to }, bridged: { on: to } } };
+  return spoilt(`${name}.wireMended`, { [`${name}.wireOpens`]: 'open', [`${name}.wireBridged`]: 'bridged' });
 }
 
 /** Whose leads are on whose terminals: right, or a float's swapped with those of the next one up. */
@@ -90,10 +98,16 @@ export function leads(floats: readonly FloatName[]): Part {
   return { initial: 'right', states: { right: { on: swap }, ...Object.fromEntries(swapped) } };
 }
 
-/** The utility's supply: on, off, or low enough that motors labour on it. */
+/** The utility's supply: on, off, or low enough that motors labour on it. What is off does not sag. */
 export function supply(): Part {
-  const to = { 'supply.fails': 'off', 'supply.sags': 'low', 'supply.returns': 'on' };
-  return { initial: 'on', states: { on: { on: to }, low: { on: to }, off: { on: to } } };
+  return {
+    initial: 'on',
+    states: {
+      on: { on: { 'supply.fails': 'off', 'supply.sags': 'low' } },
+      low: { on: { 'supply.fails': 'off', 'supply.returns': 'on' } },
+      off: { on: { 'supply.returns': 'on' } },
+    },
+  };
 }
 
 export function airContact(): Part {
@@ -103,8 +117,8 @@ export function airContact(): Part {
     states: {
       open: { on: { 'air.falls': 'closed', ...stuck } },
       closed: { on: { 'air.rises': 'open', ...stuck } },
-      stuckOpen: { on: { 'airContact.freed': 'open', ...stuck } },
-      stuckClosed: { on: { 'airContact.freed': 'open', ...stuck } },
+      stuckOpen: { on: { 'airContact.freed': 'open' } },
+      stuckClosed: { on: { 'airContact.freed': 'open' } },
     },
   };
 }
@@ -173,14 +187,12 @@ export function selector(): Part {
 }
 
 export function relay(): Part {
-  const to = { 'relay.opens': 'open', 'relay.welds': 'welded', 'relay.renewed': 'sound' };
-  return { initial: 'sound', states: { sound: { on: to }, open: { on: to }, welded: { on: to } } };
+  return spoilt('relay.renewed', { 'relay.opens': 'open', 'relay.welds': 'welded' });
 }
 
 /** The leads to the pump's motor: whole, loose at a terminal, or chafed through to ground. */
 export function motorLead(): Part {
-  const to = { 'motorLead.opens': 'open', 'motorLead.shorts': 'shorted', 'motorLead.mended': 'sound' };
-  return { initial: 'sound', states: { sound: { on: to }, open: { on: to }, shorted: { on: to } } };
+  return spoilt('motorLead.mended', { 'motorLead.opens': 'open', 'motorLead.shorts': 'shorted' });
 }
 
 /**

@@ -54,4 +54,20 @@ describe('of two faults of one part', () => {
     unit.mend('tethers-tangled:overrideFloat');
     expect(unit.control.regions.highWaterFloat).toBe('heldDown');
   });
+
+  it('the later waits for the earlier: no supply sags in an outage', () => {
+    const unit = living(['outage', { onset_s: 100 }], ['low-voltage', { onset_s: 200 }]);
+    unit.cutAt(300);
+    expect(unit.control.regions.supply).toBe('off');
+    unit.mend('outage');
+    expect(unit.control.regions.supply).toBe('low');
+  });
+
+  it('the later waits for the earlier: a switch stuck closed is not opened by what gets into it', () => {
+    const unit = living(['air-switch-stuck:sticksClosed', { onset_s: 100 }], ['insects-in-contacts', { onset_s: 200 }]);
+    unit.cutAt(300);
+    expect(unit.control.regions.airContact).toBe('stuckClosed');
+    unit.mend('air-switch-stuck:sticksClosed');
+    expect(unit.control.regions.airContact).toBe('stuckOpen');
+  });
 });

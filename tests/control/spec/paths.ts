@@ -21,6 +21,12 @@ export interface Plan<W extends Keyed = Wanted> {
   readonly paths: readonly (readonly Edge<W>[])[];
 }
 
+/** What paths are made through: a machine, or the part of one that some hands can reach. */
+export type Walkable<W extends Keyed> = Pick<
+  Remembered<W>,
+  'getInitialSnapshot' | 'transition' | 'take' | 'happens' | 'wanted'
+>;
+
 export const edgeKey = ({ from, event }: { readonly from: string; readonly event: string }): string =>
   `${from} ${event}`;
 
@@ -44,7 +50,7 @@ export function planOf(promised: Promised, ...faults: readonly string[]): Plan {
 }
 
 /** Paths through a machine that take every transition there is by these events. */
-export function planFor<W extends Keyed>(logic: Remembered<W>, events: readonly string[]): Plan<W> {
+export function planFor<W extends Keyed>(logic: Walkable<W>, events: readonly string[]): Plan<W> {
   const options = {
     events: events.map((type) => ({ type })),
     filterEvents: (state: AnyMachineSnapshot, event: Event) => logic.happens(state, event),
@@ -70,7 +76,7 @@ function eventsUnder(promised: Promised, faults: readonly string[]): string[] {
 }
 
 function cover<W extends Keyed>(
-  logic: Remembered<W>,
+  logic: Walkable<W>,
   map: Readonly<Record<string, Node>>,
   shortest: readonly Way[],
 ): Plan<W> {

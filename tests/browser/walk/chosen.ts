@@ -1,8 +1,8 @@
 /**
- * Which paths of a specification are walked on the page. Of the generator's own paths the one with most transitions that
- * nobody has taken, again and again; then the shortest way to every transition still left. A path goes as far as it can
- * be done before a delay ends by itself. Between two paths the hands put the panel back; where they cannot, the call is
- * taken anew.
+ * Which paths of a specification are walked on the page: of the generator's own paths, and of the shortest way on to a
+ * transition nobody has taken, again and again the one that has most such transitions for its steps. A path goes as far
+ * as it can be done before a delay ends by itself. To come to the beginning of a path the hands put the panel back; where
+ * they cannot, the call is taken anew.
  */
 import type { DelayId } from '../../../src/control/index.ts';
 import { type Edge, edgeKey, planFor, planOf } from '../../control/spec/paths.ts';
@@ -47,40 +47,25 @@ export function choose(walk: PanelWalk): Choice {
 
   const start: Spot = { key: plan.start.key, ran: new Map() };
   const left = new Set([...plan.edges.values()].flat().map(edgeKey));
-  const takes: Edge[][] = [];
+  const isLeft = (edge: Edge): boolean => left.has(edgeKey(edge));
+  const takes: Edge[][] = [[]];
   let spot = start;
   let paths = 0;
-  const append = (path: readonly Edge[]): void => {
-    takes.at(-1)?.push(...path);
-    spot = endOf(back, spot, path);
-    for (const edge of path) left.delete(edgeKey(edge));
-  };
-  /** Brings the hands to where paths begin. */
-  const restart = (): void => {
-    const way = spot.key === start.key && takes.length > 0 ? [] : wayTo(back, spot, (e) => e.to.key === start.key);
-    if (takes.length > 0 && way) append(way);
-    else takes.push([]);
-    spot = start;
-  };
-  const news = (path: readonly Edge[]): number => new Set(path.map(edgeKey).filter((key) => left.has(key))).size;
-
-  const candidates = plan.paths.map((path) => inTime(narrow, start, path));
   for (;;) {
-    const best = candidates.reduce((a, b) => (news(b) > news(a) ? b : a), []);
-    if (news(best) === 0) break;
-    restart();
-    append(best.slice(0, best.findLastIndex((edge) => left.has(edgeKey(edge))) + 1));
-    paths++;
-  }
-  for (;;) {
-    const onward = wayTo(back, spot, (edge) => left.has(edgeKey(edge)));
-    if (onward) append(onward);
-    else {
-      const anew = wayTo(narrow, start, (edge) => left.has(edgeKey(edge)));
-      if (!anew) break;
-      restart();
-      append(anew);
-    }
+    const home = spot.key === start.key ? [] : wayTo(back, spot, (edge) => edge.to.key === start.key);
+    const onward = wayTo(back, spot, isLeft);
+    const anew = onward ? undefined : wayTo(narrow, start, isLeft);
+    const ways: Way[] = [
+      ...plan.paths.map((path) => ({ home, path: upToLast(inTime(narrow, start, path), isLeft) })),
+      ...(onward ? [{ home: [], path: onward }] : []),
+      ...(anew ? [{ home, path: anew }] : []),
+    ];
+    const best = ways.reduce((a, b) => (worth(b, isLeft) > worth(a, isLeft) ? b : a), { home: [], path: [] });
+    if (best.path.length === 0) break;
+    if (best.home) takes.at(-1)?.push(...best.home, ...best.path);
+    else takes.push([...best.path]);
+    spot = endOf(back, best.home ? spot : start, [...(best.home ?? []), ...best.path]);
+    for (const edge of [...(best.home ?? []), ...best.path]) left.delete(edgeKey(edge));
     paths++;
   }
   const whole = planOf(walk.promised, walk.fault);
@@ -97,4 +82,23 @@ export function choose(walk: PanelWalk): Choice {
       transitions: new Set([...whole.edges.values()].flat().map(edgeKey)),
     },
   };
+}
+
+/** A path, and how the hands come to its beginning; undefined where the call must be taken anew for it. */
+interface Way {
+  readonly home: readonly Edge[] | undefined;
+  readonly path: readonly Edge[];
+}
+
+/** Taking a call anew costs as much as so many steps. */
+const ANEW = 20;
+
+/** Transitions nobody has taken, for each step. */
+function worth({ home, path }: Way, isLeft: (edge: Edge) => boolean): number {
+  const news = new Set([...(home ?? []), ...path].filter(isLeft).map(edgeKey)).size;
+  return path.length === 0 ? 0 : news / ((home?.length ?? ANEW) + path.length);
+}
+
+function upToLast(path: readonly Edge[], isLeft: (edge: Edge) => boolean): Edge[] {
+  return path.slice(0, path.findLastIndex(isLeft) + 1);
 }

@@ -24,7 +24,7 @@ export interface PanelWalk {
   readonly hands: readonly Hand[];
   /** Hands that are not of this promise, and only put the panel back between two paths. */
   readonly back: readonly Hand[];
-  /** Actions that only look, done after a step where time is not short. */
+  /** Actions that only look, done after every step that changes the state, where no delay runs. */
   readonly looks: readonly string[];
   /** Whether the alarm on the page shows lamp and buzzer as the specification means them. */
   readonly live: boolean;
@@ -94,7 +94,7 @@ function byPhone(call: string, fault: string, history: readonly string[], waits:
     promised: u1('reset'),
     call,
     where: 'by phone',
-    manner: 'keys',
+    manner: { by: 'pointer' },
     fault,
     history,
     before: [{ do: 'ask-danger' }, { do: 'ask-lamp' }],
@@ -110,7 +110,7 @@ export const PANEL_WALKS: readonly PanelWalk[] = [
     promised: u1('alarm and silence'),
     call: 'noon-sprinklers',
     where: 'on site',
-    manner: 'pointer',
+    manner: { by: 'keys', closeUp: true },
     fault: 'high-water float lifted',
     history: [],
     before: AT_THE_TANK,
@@ -123,7 +123,7 @@ export const PANEL_WALKS: readonly PanelWalk[] = [
     promised: u1('reset'),
     call: 'noon-sprinklers',
     where: 'on site',
-    manner: 'keys',
+    manner: { by: 'keys' },
     fault: 'high-water float lifted',
     history: [],
     before: AT_THE_TANK,
@@ -139,7 +139,7 @@ export const PANEL_WALKS: readonly PanelWalk[] = [
     promised: u1('breakers and supply'),
     call: 'noon-sprinklers',
     where: 'on site',
-    manner: 'close-up',
+    manner: { by: 'keys' },
     fault: SOUND,
     history: [],
     before: ARRIVE,

@@ -9,7 +9,14 @@ import { look, type Seen } from './seen.ts';
 
 const say = speak(await loadWords('en'), 'us', true);
 
-export type Manner = 'pointer' | 'keys' | 'close-up';
+export interface Manner {
+  readonly by: 'pointer' | 'keys';
+  /** Through the controls drawn on the panel where there is one, instead of the list of actions. */
+  readonly closeUp?: boolean;
+}
+
+/** Controls with which one thing can be done, so that nothing is asked. */
+const ALONE: readonly string[] = ['silence', 'test'];
 
 export class Person {
   private readonly page: Page;
@@ -19,13 +26,29 @@ export class Person {
   constructor(page: Page, manner: Manner) {
     this.page = page;
     this.manner = manner;
-    page.setDefaultTimeout(6000);
+    page.setDefaultTimeout(10_000);
   }
 
-  /** Takes the phone call from the list, and stops the clock: time passes only where the walk lets it. */
+  /**
+   * Takes a call from the list, from its beginning, wherever the page is now; and stops the clock: time passes only where
+   * the walk lets it.
+   */
   async takes(title: string): Promise<void> {
-    await this.press(this.page.getByRole('button', { name: new RegExp(`^Take the call.*${title}`) }));
+    if (await this.page.locator('dialog[open]').count()) await this.toTheDebrief();
+    const started = (await this.page.locator('.part-chip').count()) > 0;
+    if (started || (await this.page.locator('.verdict-head').count())) await this.press(this.page.getByRole('link').first());
+    const card = this.page.locator('.call-card', { has: this.page.getByRole('heading', { name: title }) });
+    await this.press(card.getByRole('button', { name: started ? /^Start over/ : /^Take the call/ }));
+    await this.page.waitForFunction(
+      () => document.querySelector('.part-chip') && !document.querySelector('.notebook tbody tr'),
+    );
     await this.press(this.button('Pause'));
+    this.at = '';
+  }
+
+  async toTheDebrief(): Promise<void> {
+    await this.press(this.button('To the debrief'));
+    await this.page.waitForSelector('.verdict-head');
   }
 
   /** Does an action where it is done. */
@@ -40,13 +63,13 @@ export class Person {
       this.at = part;
     }
     const name = new RegExp(`^${say(def.label)}`);
-    if (this.manner === 'close-up' && def.control !== undefined && def.place === 'panel') {
+    if (this.manner.closeUp && def.control !== undefined && def.place === 'panel') {
       if ((await this.button('Open the panel view').count()) > 0) await this.press(this.button('Open the panel view'));
       const picture = this.page.getByRole('region', { name: 'Picture' });
       await this.press(picture.getByRole('button', { name: say({ id: `control.${def.control}` }) }));
       const menu = this.page.getByRole('dialog', { name: 'What to do with it' });
-      if (def.control !== 'test') await this.press(menu.getByRole('button', { name }));
-    } else await this.press(this.page.getByRole('region', { name: part }).getByRole('button', { name }));
+      if (!ALONE.includes(def.control)) await this.press(menu.getByRole('button', { name, disabled: false }));
+    } else await this.press(this.page.getByRole('region', { name: part }).getByRole('button', { name, disabled: false }));
     await this.noted(before);
   }
 
@@ -72,11 +95,11 @@ export class Person {
   }
 
   private button(name: string): Locator {
-    return this.page.getByRole('button', { name, exact: true });
+    return this.page.getByRole('button', { name, exact: true, disabled: false });
   }
 
   private press(what: Locator): Promise<void> {
-    return this.manner === 'keys' ? what.press('Enter') : what.click();
+    return this.manner.by === 'keys' ? what.press('Enter') : what.click();
   }
 
   private lines(): Promise<number> {

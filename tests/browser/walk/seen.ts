@@ -16,6 +16,8 @@ export interface Seen {
   readonly notes: readonly Note[];
   /** The steps of the call sheet, each with its state in words. */
   readonly stages: readonly string[];
+  /** Parts in the strip at which one is. */
+  readonly here: readonly string[];
   /** The dialog at the end of a call; empty until then. */
   readonly end: string;
 }
@@ -33,6 +35,7 @@ export function look(page: Page): Promise<Seen> {
         .map((row) => ({ what: text(row.querySelector('th')?.firstChild), reading: text(row.querySelector('.reading')) }))
         .reverse(),
       stages: all('.stages li').map(text),
+      here: all('.part-chip:has(.here)').map(text),
       end: text(document.querySelector('dialog[open]')),
     };
   });

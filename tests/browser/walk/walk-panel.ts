@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { shippedCalls } from '../../../src/calls/index.ts';
 import { doStep, withPointer } from '../../../src/tools/people.ts';
-import type { Edge } from '../../control/spec/paths.ts';
+import { type Edge, edgeKey } from '../../control/spec/paths.ts';
 import type { Sight } from '../../control/spec/vocabulary.ts';
 import type { Failure } from '../../control/spec/walk.ts';
 import type { Wanted } from '../../control/spec/wanted.ts';
@@ -24,8 +24,8 @@ export async function walkPanel(walk: PanelWalk, open: OpenPage): Promise<{ row:
   const failures: Failure[] = [];
   const done: Edge[] = [];
   const compared = new Set<Sight>();
+  const { page, errors, close } = await open();
   for (const take of choice.takes) {
-    const { page, errors, close } = await open();
     const visitor = new Visitor(walk, choice, page);
     let problems = await visitor.arrives();
     const path: Edge[] = [];
@@ -34,12 +34,12 @@ export async function walkPanel(walk: PanelWalk, open: OpenPage): Promise<{ row:
       path.push(edge);
       problems = await visitor.takes(edge);
     }
-    problems.push(...errors);
     done.push(...path);
     for (const sight of visitor.compared) compared.add(sight);
     if (problems.length > 0) failures.push({ path: path.map((e) => e.event), problems });
-    await close();
   }
+  if (errors.length > 0) failures.push({ path: [], problems: errors });
+  await close();
   const unseen = walk.promised.sights.filter((sight) => !compared.has(sight));
   if (unseen.length > 0) failures.push({ path: [], problems: [`the page never told of ${unseen.join(', ')}`] });
   return { row: rowOf(walk, choice, done, performance.now() - began), failures };
@@ -60,7 +60,7 @@ function rowOf(walk: PanelWalk, { handed, paths, takes, tooSlow, whole }: Choice
     steps: done.length,
     states: of(states, whole.states),
     transitions: of(transitions, whole.transitions),
-    left: tooSlow.length,
+    arrows: { met: new Set(done.map(edgeKey)).size, all: new Set(done.map(edgeKey)).size + tooSlow.length },
     ms,
   };
 }
@@ -107,11 +107,11 @@ class Visitor {
       ...this.alarm(seen, edge.to),
       ...this.lines(news, notedAfter === undefined ? edge.to : (way[notedAfter - 1] ?? edge.to)),
       ...(this.walk.live ? telling(news, [from, ...way]) : []),
-      ...(await this.looksRound(edge.to)),
+      ...(edge.to.key === edge.from ? [] : await this.looksRound(edge.to)),
     ];
   }
 
-  /** Looks at what the page does not show by itself, where no delay is short. */
+  /** Looks at what the page does not show by itself, where no delay runs that would end meanwhile. */
   private async looksRound(wanted: Wanted): Promise<string[]> {
     if (this.choice.running(wanted.key).length > 0) return [];
     for (const action of this.walk.looks) await this.person.does(action);

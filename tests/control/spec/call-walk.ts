@@ -105,12 +105,12 @@ const ARRIVE: readonly Action[] = [
 ];
 
 /** What is wanted of the screen after a step of the procedure. */
-interface Screen {
+export interface Screen {
   readonly key: string;
   readonly says: readonly ProcedureSays[];
 }
 
-interface Procedure {
+export interface Procedure {
   readonly name: string;
   readonly machine: typeof phoneMachine | typeof siteMachine;
   readonly does: Readonly<Record<string, readonly Action[]>>;
@@ -123,7 +123,7 @@ export const PROCEDURES: readonly Procedure[] = [
   { name: 'procedure on site', machine: siteMachine, does: SITE, before: ARRIVE, order: SITE_ORDER },
 ];
 
-function planOfProcedure({ machine, does }: Procedure) {
+export function planOfProcedure({ machine, does }: Procedure) {
   const tells = (key: string, says: readonly unknown[]): Screen => ({ key, says: says as ProcedureSays[] });
   /** Until the call is over anything may be done, also twice. */
   const allows = (_state: unknown, _event: string, { says }: Screen): boolean => says.some((s) => s.ended === false);

@@ -1,8 +1,9 @@
 /**
  * Which paths of a specification are walked on the page: of the generator's own paths, and of the shortest way on to a
  * transition nobody has taken, again and again the one that has most such transitions for its steps. A path goes as far
- * as it can be done before a delay ends by itself. To come to the beginning of a path the hands put the panel back; where
- * they cannot, the call is taken anew.
+ * as it can be done before a delay ends by itself, and paths end when the best one left has too few new transitions for
+ * its steps. To come to the beginning of a path the hands put the panel back; where they cannot, the call is
+ * taken anew.
  */
 import type { DelayId } from '../../../src/control/index.ts';
 import { type Edge, edgeKey, planFor, planOf } from '../../control/spec/paths.ts';
@@ -21,8 +22,8 @@ export interface Choice {
   /** One list for each time the call is taken: paths and the ways back between them. */
   readonly takes: readonly (readonly Edge[])[];
   readonly paths: number;
-  /** Transitions of the hands for which no way is quick enough. */
-  readonly tooSlow: readonly string[];
+  /** Keys of all transitions that hands have there, also of those for which they are too slow. */
+  readonly byHand: ReadonlySet<string>;
   /** The specification with all its events, also those that no hand does. */
   readonly whole: { readonly states: ReadonlySet<string>; readonly transitions: ReadonlySet<string> };
 }
@@ -34,8 +35,7 @@ export function choose(walk: PanelWalk): Choice {
   const wider = planFor(handed, [...names, ...walk.back.map((hand) => hand.name)]);
   const wanted = new Map([...wider.edges.values()].flat().map((edge) => [edge.to.key, edge.to]));
   const watched = new Set(walk.promised.delays);
-  const running = (key: string): DelayId[] =>
-    [...(wanted.get(key) ?? plan.start).runs].filter((id) => watched.has(id));
+  const running = (key: string): DelayId[] => [...(wanted.get(key) ?? plan.start).runs].filter((id) => watched.has(id));
   const timing = (edges: Timing['edges']): Timing => ({
     handed,
     edges,
@@ -47,6 +47,7 @@ export function choose(walk: PanelWalk): Choice {
 
   const start: Spot = { key: plan.start.key, ran: new Map() };
   const left = new Set([...plan.edges.values()].flat().map(edgeKey));
+  const byHand = new Set(left);
   const isLeft = (edge: Edge): boolean => left.has(edgeKey(edge));
   const takes: Edge[][] = [[]];
   let spot = start;
@@ -61,7 +62,7 @@ export function choose(walk: PanelWalk): Choice {
       ...(anew ? [{ home, path: anew }] : []),
     ];
     const best = ways.reduce((a, b) => (worth(b, isLeft) > worth(a, isLeft) ? b : a), { home: [], path: [] });
-    if (best.path.length === 0) break;
+    if (worth(best, isLeft) < LEAST) break;
     if (best.home) takes.at(-1)?.push(...best.home, ...best.path);
     else takes.push([...best.path]);
     spot = endOf(back, best.home ? spot : start, [...(best.home ?? []), ...best.path]);
@@ -76,7 +77,7 @@ export function choose(walk: PanelWalk): Choice {
     running,
     takes,
     paths,
-    tooSlow: [...left],
+    byHand,
     whole: {
       states: new Set(whole.edges.keys()),
       transitions: new Set([...whole.edges.values()].flat().map(edgeKey)),
@@ -92,6 +93,8 @@ interface Way {
 
 /** Taking a call anew costs as much as so many steps. */
 const ANEW = 20;
+/** New transitions for each step that a path must have, else it is left out. */
+const LEAST = 0.3;
 
 /** Transitions nobody has taken, for each step. */
 function worth({ home, path }: Way, isLeft: (edge: Edge) => boolean): number {

@@ -79,16 +79,15 @@ export class Handed implements Walkable<Wanted> {
     });
   }
 
-  /** Keys of all states and transitions of the specification that these edges go through. */
+  /** Keys of the states that are compared along these edges, and of all transitions of the specification within them. */
   reach(edges: Iterable<Edge>): { readonly states: Set<string>; readonly transitions: Set<string> } {
     const states = new Set([keyOf(this.first)]);
     const transitions = new Set<string>();
     for (const edge of edges) {
-      for (const one of this.within(edge)) {
-        if (!one) continue;
-        states.add(one.to.key);
-        transitions.add(edgeKey(one));
-      }
+      const way = this.within(edge).filter((one) => one !== undefined);
+      for (const one of way) transitions.add(edgeKey(one));
+      const noted = way[(this.hand(edge.event).notedAfter ?? way.length) - 1];
+      for (const key of [noted?.to.key, edge.to.key]) if (key !== undefined) states.add(key);
     }
     return { states, transitions };
   }

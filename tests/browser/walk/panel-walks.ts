@@ -24,7 +24,10 @@ export interface PanelWalk {
   readonly hands: readonly Hand[];
   /** Hands that are not of this promise, and only put the panel back between two paths. */
   readonly back: readonly Hand[];
-  /** Actions that only look, done after every step that changes the state, where no delay runs. */
+  /**
+   * Actions that only look, done where no delay runs: the first one after every step that changes the state, all of them
+   * where that state is new.
+   */
   readonly looks: readonly string[];
   /** Whether the alarm on the page shows lamp and buzzer as the specification means them. */
   readonly live: boolean;
@@ -124,10 +127,10 @@ export const PANEL_WALKS: readonly PanelWalk[] = [
     call: 'noon-sprinklers',
     where: 'on site',
     manner: { by: 'keys' },
-    fault: 'high-water float lifted',
+    fault: SOUND,
     history: [],
-    before: AT_THE_TANK,
-    hands: [SILENCE, ...AIR, WAIT_FOR_AIR, LIFT, ...ALARM_BREAKER, RESET],
+    before: ARRIVE,
+    hands: [SILENCE, ...AIR, WAIT_FOR_AIR, ...ALARM_BREAKER, RESET],
     back: [],
     looks: ['read-panel'],
     live: true,
@@ -145,7 +148,7 @@ export const PANEL_WALKS: readonly PanelWalk[] = [
     before: ARRIVE,
     hands: BREAKERS,
     back: [],
-    looks: ['selector-hand', 'press-test', 'read-panel', 'listen-compressor'],
+    looks: ['read-panel', 'selector-hand', 'press-test', 'listen-compressor'],
     live: false,
   },
 ];

@@ -1,7 +1,7 @@
 /** A person at the page who presses what is called by its name there, with a pointer or with keys. */
 import type { Locator, Page } from 'playwright-core';
-import { placeWords } from '../../../src/calls/places.ts';
 import { shippedLibrary } from '../../../src/calls/index.ts';
+import { placeWords } from '../../../src/calls/places.ts';
 import { ACTION_BY_ID } from '../../../src/service/index.ts';
 import { speak } from '../../../src/words/speak.ts';
 import { loadWords } from '../../../src/words/words.ts';
@@ -26,7 +26,6 @@ export class Person {
   constructor(page: Page, manner: Manner) {
     this.page = page;
     this.manner = manner;
-    page.setDefaultTimeout(10_000);
   }
 
   /**
@@ -34,9 +33,12 @@ export class Person {
    * the walk lets it.
    */
   async takes(title: string): Promise<void> {
-    if (await this.page.locator('dialog[open]').count()) await this.toTheDebrief();
-    const started = (await this.page.locator('.part-chip').count()) > 0;
-    if (started || (await this.page.locator('.verdict-head').count())) await this.press(this.page.getByRole('link').first());
+    const ended = (await this.page.locator('dialog[open]').count()) > 0;
+    const started = !ended && (await this.page.locator('.part-chip').count()) > 0;
+    if (ended) await this.button('To the debrief').waitFor();
+    if (ended || (await this.page.locator('.verdict-head').count()) > 0) {
+      await this.page.goto(new URL('#/', this.page.url()).href);
+    } else if (started) await this.press(this.page.getByRole('link', { name: 'Underlawn' }));
     const card = this.page.locator('.call-card', { has: this.page.getByRole('heading', { name: title }) });
     await this.press(card.getByRole('button', { name: started ? /^Start over/ : /^Take the call/ }));
     await this.page.waitForFunction(
@@ -69,7 +71,8 @@ export class Person {
       await this.press(picture.getByRole('button', { name: say({ id: `control.${def.control}` }) }));
       const menu = this.page.getByRole('dialog', { name: 'What to do with it' });
       if (!ALONE.includes(def.control)) await this.press(menu.getByRole('button', { name, disabled: false }));
-    } else await this.press(this.page.getByRole('region', { name: part }).getByRole('button', { name, disabled: false }));
+    } else
+      await this.press(this.page.getByRole('region', { name: part }).getByRole('button', { name, disabled: false }));
     await this.noted(before);
   }
 

@@ -73,9 +73,7 @@ export const WHOLE_STEPS: Readonly<Record<CallEvent, readonly Action[]>> = {
   'breakers read out': of('ask-breakers'),
   reset: of('guide-reset'),
   'five minutes watched': of('guide-watch'),
-  'closed by phone': [
-    { id: 'decide-close', fill: { 'follow-up': ['call-tomorrow', 'count-trip', 'visit-if-again'] } },
-  ],
+  'closed by phone': [{ id: 'decide-close', fill: { 'follow-up': ['call-tomorrow', 'count-trip', 'visit-if-again'] } }],
   'visit decided': [{ id: 'decide-visit', fill: { urgency: 'before-dosing', load: ['float', 'pump', 'breaker'] } }],
   // Here it is the open pump tank that tells.
   'site made safe, pressure read': of('make-safe', 'read-panel', 'open-lid:pump', 'look-into-pump-tank'),
@@ -121,18 +119,18 @@ export function stagesOf({ events, stages }: WholeCall): string[] {
   return events.map((event, i) => `${stages[i - 1] ?? 'ring'}: ${event}`);
 }
 
-/** Of all ways through a whole call, again and again the one that has most new steps for its length. */
+/** Of all ways through a whole call, again and again the one that has most new steps for its length, and two at least. */
 export function chooseWholeCalls(): { readonly ways: readonly WholeCall[]; readonly all: ReadonlySet<string> } {
   const calls = wholeCalls();
   const all = new Set(calls.flatMap(stagesOf));
   const left = new Set(all);
-  const worth = (call: WholeCall): number =>
-    stagesOf(call).filter((step) => left.has(step)).length / (call.events.length + ANEW);
+  const news = (call: WholeCall): number => stagesOf(call).filter((step) => left.has(step)).length;
+  const worth = (call: WholeCall): number => (news(call) < 2 ? 0 : news(call) / (call.events.length + ANEW));
   const ways: WholeCall[] = [];
-  while (left.size > 0) {
+  for (;;) {
     const best = calls.reduce((a, b) => (worth(b) > worth(a) ? b : a));
+    if (worth(best) === 0) return { ways, all };
     ways.push(best);
     for (const step of stagesOf(best)) left.delete(step);
   }
-  return { ways, all };
 }

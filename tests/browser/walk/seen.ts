@@ -32,7 +32,10 @@ export function look(page: Page): Promise<Seen> {
       alarm: text(document.querySelector('.alarm-band p')),
       heard: all('.captions li').map(text),
       notes: all('.notebook tbody tr')
-        .map((row) => ({ what: text(row.querySelector('th')?.firstChild), reading: text(row.querySelector('.reading')) }))
+        .map((row) => ({
+          what: text(row.querySelector('th')?.firstChild),
+          reading: text(row.querySelector('.reading')),
+        }))
         .reverse(),
       stages: all('.stages li').map(text),
       here: all('.part-chip:has(.here)').map(text),

@@ -83,7 +83,6 @@ export async function walkWholeCalls(open: OpenPage): Promise<Walked> {
   }
   if (errors.length > 0) failures.push({ path: [], problems: errors });
   await close();
-  const stages = (calls: readonly WholeCall[]) => new Set(calls.flatMap((c) => c.stages)).size;
   const row: PageRow = {
     promise: 'a whole call',
     call: WHOLE_CALL,
@@ -163,6 +162,7 @@ function wrong(seen: Seen, { says }: Screen, order: readonly Step[]): string[] {
   }
   const first = order.find((step) => says.some((s) => s.step === step && s.shown === 'open'));
   const here = says.some((s) => s.onSite === order.includes('safe') && s.ended === false);
-  if (here && first && stateOf(first) !== 'now') found.push(`${first} is shown ${stateOf(first)}, and is the next step`);
+  if (here && first && stateOf(first) !== 'now')
+    found.push(`${first} is shown ${stateOf(first)}, and is the next step`);
   return found;
 }

@@ -2,15 +2,15 @@
 import type { Page } from 'playwright-core';
 import { shippedCalls } from '../../../src/calls/index.ts';
 import { doStep, withPointer } from '../../../src/tools/people.ts';
-import { type Edge, edgeKey } from '../../control/spec/paths.ts';
+import type { Edge } from '../../control/spec/paths.ts';
 import type { Sight } from '../../control/spec/vocabulary.ts';
 import type { Failure } from '../../control/spec/walk.ts';
 import type { Wanted } from '../../control/spec/wanted.ts';
 import { type Choice, choose } from './chosen.ts';
+import { type Extent, panelExtent } from './extents.ts';
 import type { PanelWalk } from './panel-walks.ts';
 import { Person } from './person.ts';
 import { alarmSeen, type Seen, type Sights, sightsIn, told } from './seen.ts';
-import type { PageRow } from './table.ts';
 
 export type OpenPage = () => Promise<{
   readonly page: Page;
@@ -18,8 +18,12 @@ export type OpenPage = () => Promise<{
   readonly close: () => Promise<void>;
 }>;
 
-export async function walkPanel(walk: PanelWalk, open: OpenPage): Promise<{ row: PageRow; failures: Failure[] }> {
-  const began = performance.now();
+export interface Walked {
+  readonly extent: Extent;
+  readonly failures: readonly Failure[];
+}
+
+export async function walkPanel(walk: PanelWalk, open: OpenPage): Promise<Walked> {
   const choice = choose(walk);
   const failures: Failure[] = [];
   const done: Edge[] = [];
@@ -42,27 +46,7 @@ export async function walkPanel(walk: PanelWalk, open: OpenPage): Promise<{ row:
   await close();
   const unseen = walk.promised.sights.filter((sight) => !compared.has(sight));
   if (unseen.length > 0) failures.push({ path: [], problems: [`the page never told of ${unseen.join(', ')}`] });
-  return { row: rowOf(walk, choice, done, performance.now() - began), failures };
-}
-
-function rowOf(walk: PanelWalk, { handed, paths, takes, byHand, whole }: Choice, done: readonly Edge[], ms: number) {
-  const { states, transitions } = handed.reach(done);
-  const of = (met: ReadonlySet<string>, all: ReadonlySet<string>) => ({
-    met: [...met].filter((key) => all.has(key)).length,
-    all: all.size,
-  });
-  return {
-    promise: walk.promised.name,
-    call: walk.call,
-    where: walk.where,
-    calls: takes.length,
-    paths,
-    steps: done.length,
-    states: of(states, whole.states),
-    transitions: of(transitions, whole.transitions),
-    arrows: of(new Set(done.map(edgeKey)), byHand),
-    ms,
-  };
+  return { extent: panelExtent(walk, choice, done), failures };
 }
 
 /** One taking of the call. */

@@ -5,41 +5,29 @@ import { doStep, withPointer } from '../../../src/tools/people.ts';
 import { speak } from '../../../src/words/speak.ts';
 import { loadAllWords } from '../../../src/words/words.ts';
 import type { Screen } from '../../control/spec/call-walk.ts';
-import { edgeKey } from '../../control/spec/paths.ts';
 import type { Step } from '../../control/spec/procedure.ts';
 import type { Failure } from '../../control/spec/walk.ts';
+import { procedureExtent, wholeExtent } from './extents.ts';
 import { Person } from './person.ts';
 import {
-  arrowsOf,
   chooseProcedure,
   chooseWholeCalls,
   type ProcedureWalk,
-  stagesOf,
   WHOLE_CALL,
   WHOLE_STEPS,
   type WholeCall,
 } from './procedure-walks.ts';
 import { look, type Seen } from './seen.ts';
-import type { PageRow } from './table.ts';
-import type { OpenPage } from './walk-panel.ts';
+import type { OpenPage, Walked } from './walk-panel.ts';
 
 const words = await loadAllWords('en');
 const say = speak(words, 'us', true);
 
-interface Walked {
-  readonly row: PageRow;
-  readonly failures: readonly Failure[];
-}
-
 export async function walkProcedureOnPage(walk: ProcedureWalk, open: OpenPage): Promise<Walked> {
-  const began = performance.now();
   const { procedure, call, before } = walk;
-  const { start, paths, whole, arrows } = chooseProcedure(walk);
+  const { start, paths } = chooseProcedure(walk);
   const { page, errors, close } = await open();
   const failures: Failure[] = [];
-  const states = new Set([start.key]);
-  const transitions = new Set<string>();
-  const drawn = new Set<string>();
   for (const path of paths) {
     await taken(page, callOf(call), before);
     let problems = wrong(await look(page), start, procedure.order);
@@ -49,32 +37,16 @@ export async function walkProcedureOnPage(walk: ProcedureWalk, open: OpenPage): 
       events.push(edge.event);
       await does(page, procedure.does[edge.event] ?? []);
       problems = wrong(await look(page), edge.to, procedure.order);
-      states.add(edge.to.key);
-      transitions.add(edgeKey(edge));
-      for (const arrow of arrowsOf(edge)) drawn.add(arrow);
     }
     if (problems.length > 0) failures.push({ path: events, problems });
   }
   if (errors.length > 0) failures.push({ path: [], problems: errors });
   await close();
-  const row: PageRow = {
-    promise: procedure.name,
-    call,
-    where: procedure.name === 'procedure by phone' ? 'by phone' : 'on site',
-    calls: paths.length,
-    paths: paths.length,
-    steps: paths.reduce((sum, path) => sum + path.length, 0),
-    states: { met: states.size, all: whole.states.size },
-    transitions: { met: transitions.size, all: whole.transitions.size },
-    arrows: { met: drawn.size, all: arrows.size },
-    ms: performance.now() - began,
-  };
-  return { row, failures };
+  return { extent: procedureExtent(walk), failures };
 }
 
 export async function walkWholeCalls(open: OpenPage): Promise<Walked> {
-  const began = performance.now();
-  const { ways, all } = chooseWholeCalls();
+  const { ways } = chooseWholeCalls();
   const { page, errors, close } = await open();
   const failures: Failure[] = [];
   for (const way of ways) {
@@ -83,17 +55,7 @@ export async function walkWholeCalls(open: OpenPage): Promise<Walked> {
   }
   if (errors.length > 0) failures.push({ path: [], problems: errors });
   await close();
-  const row: PageRow = {
-    promise: 'a whole call',
-    call: WHOLE_CALL,
-    where: 'ring to record',
-    calls: ways.length,
-    paths: ways.length,
-    steps: ways.reduce((sum, way) => sum + way.events.length, 0),
-    arrows: { met: new Set(ways.flatMap(stagesOf)).size, all: all.size },
-    ms: performance.now() - began,
-  };
-  return { row, failures };
+  return { extent: wholeExtent(), failures };
 }
 
 /** From the first ring to the debrief: the stage after every step, and the flags of the debrief, those and no others. */

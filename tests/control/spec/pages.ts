@@ -1,5 +1,6 @@
 /** The parts of `docs/control-model.md` and `docs/control-coverage.md` that are made from the specifications. */
 import { readFileSync, writeFileSync } from 'node:fs';
+import { extentTable, pageExtents } from '../../browser/walk/extents.ts';
 import { type Caught, catching } from './caught.ts';
 import { drawings } from './drawings.ts';
 import { planOf } from './paths.ts';
@@ -94,6 +95,7 @@ export function writePages(): void {
   const { every, sums } = coverageTables(extents());
   let page = readFileSync(MODEL_PAGE, 'utf8');
   page = withSection(page, 'coverage', sums);
+  page = withSection(page, 'page walk', extentTable(pageExtents()));
   page = withSection(page, 'wiring errors', wiringErrors());
   page = withSection(page, 'diagrams', drawings());
   writeFileSync(MODEL_PAGE, page);

@@ -2,8 +2,7 @@
  * Which paths of a specification are walked on the page: of the generator's own paths, and of the shortest way on to a
  * transition nobody has taken, again and again the one that has most such transitions for its steps. A path goes as far
  * as it can be done before a delay ends by itself, and paths end when the best one left has too few new transitions for
- * its steps. To come to the beginning of a path the hands put the panel back; where they cannot, the call is
- * taken anew.
+ * its steps. To come to the beginning of a path the hands put the panel back; where they cannot, the call is taken anew.
  */
 import type { DelayId } from '../../../src/control/index.ts';
 import { type Edge, edgeKey, planFor, planOf } from '../../control/spec/paths.ts';

@@ -120,6 +120,7 @@ class Search {
     living.send(does, hurry);
     const happened = [...living.happened];
     const spoken = happened.filter((what) => this.words.has(what));
+    if (this.isCutOut()) return false;
     const way = this.followed(place.wanted, edge, spoken);
     const last = way?.at(-1);
     if (!way || !last) return false;
@@ -142,6 +143,11 @@ class Search {
     return does.includes('air.rises') || (this.living.stands('air') && does.some((e) => ENDINGS.includes(e)));
   }
 
+  /** A motor was cut out by its heat, and this promise has no word for it: another one tells of that. */
+  private isCutOut(): boolean {
+    return this.living.happened.some((what) => CUT_OUTS.includes(what) && !this.words.has(what));
+  }
+
   private waitAt(place: Place): void {
     const living = this.living.back(place.kept);
     const first = this.due()[0];
@@ -149,7 +155,7 @@ class Search {
     if (left <= 0) return;
     const before = living.dialled;
     living.hold(left);
-    if (living.happened.some((what) => this.words.has(what))) return;
+    if (living.happened.some((what) => this.words.has(what)) || this.isCutOut()) return;
     const problems = differences(this.promised, living, place.wanted, 0, before);
     if (problems.length === 0) this.arrive(place.wanted, place, WAIT);
     else if (living.happened.length === 0) this.fail(place, WAIT, problems);
@@ -206,6 +212,7 @@ class Search {
   }
 }
 
+const CUT_OUTS: readonly ControlEventName[] = ['protector.hot', 'cutout.hot'];
 const OF_NATURE = /^(?:\w+Float|air)\.(?:rises|falls)$/;
 
 /** What no hand does: water, air and time. */

@@ -4,7 +4,6 @@ import type { Message } from '../service/message.ts';
 import { type Rate, startClockwork } from './clockwork.ts';
 import { type Engine, toldOf } from './engine.ts';
 import type { CloseUp } from './picture.ts';
-import type { SavedCall } from './protocol.ts';
 import type { Store } from './store.ts';
 
 /** What just changed, for the news strip and the live region. */
@@ -30,8 +29,8 @@ export interface Session {
   readonly asking: Signal<ActionView | null>;
   /** Key of the finished record once the call has ended. */
   readonly finishedKey: Signal<number | null>;
-  open(callId: string): Promise<void>;
-  resume(saved: SavedCall): Promise<void>;
+  /** Takes a call up where it was left, or from its beginning. */
+  take(callId: string): Promise<void>;
   dispatch(action: Action): Promise<void>;
   /** Does an action, or opens its form where it has one. */
   press(action: ActionView): void;
@@ -124,17 +123,19 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     closeUp.value = 'yard';
   }
 
-  async function enter(
-    request: { kind: 'open'; callId: string; mode: 'practice' } | { kind: 'resume'; saved: SavedCall },
-  ) {
+  /** What was left is asked for in turn too: a call that has just ended is still being put away. */
+  async function take(callId: string) {
     busy.value = 'open';
     await inTurn(async () => {
       clear();
-      const reply = await engine.ask(request);
+      const left = await store.progressOf(callId);
+      const reply = await engine.ask(
+        left === undefined ? { kind: 'open', callId, mode: 'practice' } : { kind: 'resume', saved: left.saved },
+      );
       const stands = reply.view.scene.standsAt;
       part.value = stands === 'yard' ? 'house' : stands;
-      await show(reply.view, request.kind === 'open', reply.refused);
-      rate.value = request.kind === 'open' ? 1 : 0;
+      await show(reply.view, left === undefined, reply.refused);
+      rate.value = left === undefined ? 1 : 0;
     });
     busy.value = null;
   }
@@ -149,8 +150,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     handled,
     asking,
     finishedKey,
-    open: (callId) => enter({ kind: 'open', callId, mode: 'practice' }),
-    resume: (saved) => enter({ kind: 'resume', saved }),
+    take,
     async dispatch(action) {
       if (busy.value !== null) return;
       busy.value = 'act';

@@ -24,9 +24,7 @@ export function CallScreen({ callId }: { callId: string }) {
   useEffect(() => {
     void begin();
     async function begin() {
-      const progress = await desk.store.progressOf(callId);
-      if (progress === undefined) await session.open(callId);
-      else await session.resume(progress.saved);
+      await session.take(callId);
       if (session.view.value === null) desk.go({ screen: 'start' });
     }
   }, [desk, session, callId]);

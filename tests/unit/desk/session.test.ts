@@ -1,0 +1,45 @@
+import { expect, it, vi } from 'vitest';
+import type { CallView } from '../../../src/calls/view.ts';
+import type { Engine } from '../../../src/desk/engine.ts';
+import type { Request } from '../../../src/desk/protocol.ts';
+import { createSession } from '../../../src/desk/session.ts';
+import { openStore } from '../../../src/desk/store.ts';
+
+const saved = {
+  version: 1,
+  callId: 'sunny-line',
+  mode: 'practice',
+  record: { actions: [] },
+  now_ms: 5000,
+  title: { en: 'Red light', es: 'Luz roja' },
+} as const;
+
+/** As much of a view as a session reads. */
+function view(ended: boolean): CallView {
+  const clock = { year: 2031, month: 5, day: 14, weekday: 2, secondOfDay: 100 };
+  const part = { callId: 'sunny-line', now_ms: 5000, clock, stage: 'ask', changes: [], ended, lamp: 'lit' };
+  return { ...part, scene: { standsAt: 'yard' } } as unknown as CallView;
+}
+
+it('a call that has just ended is taken from its beginning, however slowly it is put away', async () => {
+  vi.stubGlobal('requestAnimationFrame', () => 0);
+  const asked: Request['kind'][] = [];
+  const engine = {
+    async ask({ kind }: Request) {
+      asked.push(kind);
+      await new Promise((answer) => setTimeout(answer, 5));
+      if (kind === 'save') return { kind: 'saved', saved };
+      if (kind === 'debrief') return { kind: 'debrief', debrief: { score: 90, passed: true } };
+      return { kind: 'view', view: view(kind === 'act') };
+    },
+  } as unknown as Engine;
+  const store = await openStore(() => {});
+  const session = createSession({ engine, store, wallClock: () => 0, fail: () => {} });
+  await session.take('sunny-line');
+  expect(await store.progressOf('sunny-line')).toBeDefined();
+  const ending = session.dispatch({ id: 'leave-site' });
+  await session.take('sunny-line');
+  await ending;
+  expect(asked.filter((kind) => kind === 'open' || kind === 'resume')).toEqual(['open', 'open']);
+  expect(asked.lastIndexOf('open')).toBeGreaterThan(asked.indexOf('debrief'));
+});

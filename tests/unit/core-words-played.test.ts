@@ -171,11 +171,10 @@ it.each(walks)('whatever is done on %s with faults of seed %i is spoken whole', 
 });
 
 /** A visit to a property with one fault (or none) since the day before: made safe, every lid off, all parts at hand. */
-function visit(fault?: PlacedFault): CallSession {
+function visit(fault?: PlacedFault, unit = unitOf(fault)): CallSession {
   const call = calls.find((c) => c.id === 'noon-sprinklers') as CallFile;
   const day = call.start.slice(0, 10);
   const faults = fault ? [{ fault: fault.id, ...(fault.part ? { part: fault.part } : {}), onset: `${day}T01:00` }] : [];
-  const unit = unitOf(fault);
   const session = new CallSession(prepareCall({ ...call, unit, history_days: 1, faults }), 'practice');
   for (const id of ['ask-danger', 'ask-hum', 'ask-smell', 'ask-drains', 'ask-lamp']) session.act({ id });
   session.act({ id: 'decide-visit', fill: { urgency: 'now', load: [] } });
@@ -225,6 +224,17 @@ describe('every check is spoken whole', () => {
     speakAll(session.changes, spoken);
     speakView(session);
   });
+});
+
+it.each([
+  ['sound', undefined, 'reading.zone-full'],
+  ['with its filter clogged', PLACED_FAULTS.get('disc-filter-clogged'), 'reading.zone-low'],
+] as const)('a drip field %s is read by its gauge while the pump runs', (_name, fault, reading) => {
+  const session = visit(fault, 'u3');
+  session.act({ id: 'selector-hand' });
+  expect(session.act({ id: 'zone-pressure' })).toBeUndefined();
+  expect(session.service.person.notebook.at(-1)?.reading.id).toBe(reading);
+  speakView(session);
 });
 
 describe('what is refused is spoken whole', () => {

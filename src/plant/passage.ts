@@ -51,7 +51,7 @@ const SLACK = 1e-12;
 export class Passage {
   private readonly spec: PlantSpec;
   private readonly works: Works;
-  private readonly process: Process;
+  readonly process: Process;
   private readonly stretch: Stretch;
   private readonly stepper = makeStepper(PROCESS_SIZE, {
     rtol: 1e-3,

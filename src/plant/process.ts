@@ -92,8 +92,12 @@ export class Process {
     this.kinetics = kinetics;
   }
 
+  /** Derivatives computed since the start: the honest cost. */
+  derivatives = 0;
+
   /** dy/dt, 1/d, so many days into the stretch. */
   readonly derivative = (day: number, y: Float64Array, dy: Float64Array): void => {
+    this.derivatives += 1;
     dy.fill(0);
     this.fillVolumes(day);
     this.fillConcentrations(y);

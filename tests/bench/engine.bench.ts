@@ -7,7 +7,7 @@
 import { createActor } from 'xstate';
 import { shippedLibrary } from '../../src/calls/index.ts';
 import { type ControlEventName, ControlTable, EVENTS, type Panel, panelOf } from '../../src/control/index.ts';
-import { type Drive, draw, householdSource, makeWorks, STATE_SIZE } from '../../src/plant/index.ts';
+import { type Drive, draw, householdSource, makeWorks, PROCESS, PROCESS_SIZE, STEPPED } from '../../src/plant/index.ts';
 import { kindOf, Unit } from '../../src/unit/index.ts';
 import { HandWritten } from './handWritten.ts';
 
@@ -38,10 +38,12 @@ function engine(print: (line: string) => void): readonly number[] {
   };
   watched.advance(DAYS * 86_400);
   const { derivatives } = watched;
+  const { process } = watched.passage;
+  const processDerivatives = process.derivatives;
 
   const whole_s = fastest(() => unit().advance(DAYS * 86_400));
   const works = makeWorks(watched.spec.plant);
-  const dy = new Float64Array(STATE_SIZE);
+  const dy = new Float64Array(STEPPED);
   const bare_s = fastest(() => {
     for (let i = 0; i < derivatives; i++) {
       // Derivatives of a step lie at one place: three in a row at a state, as the engine asks for them.
@@ -49,15 +51,24 @@ function engine(print: (line: string) => void): readonly number[] {
       if (at) works.derivative(at.drive, at.y, dy);
     }
   });
+  const masses = watched.y.slice(PROCESS, PROCESS + PROCESS_SIZE);
+  const change = new Float64Array(PROCESS_SIZE);
+  const processes_s = fastest(() => {
+    for (let i = 0; i < processDerivatives; i++) process.derivative(0, masses, change);
+  });
   print(
     JSON.stringify({
       bench: 'engine',
       days: DAYS,
       persons: 3,
       derivatives,
+      processDerivatives,
       wall_ms: round(whole_s * 1000),
       simulatedPerWall: Math.round((DAYS * 86_400) / whole_s),
-      ratioToBareDerivatives: round(whole_s / bare_s),
+      secondsPerYear: round((whole_s * 365) / DAYS),
+      bareWater_ms: round(bare_s * 1000),
+      bareProcesses_ms: round(processes_s * 1000),
+      ratioToBareDerivatives: round(whole_s / (bare_s + processes_s)),
     }),
   );
   return watched.log.flatMap((h) => {

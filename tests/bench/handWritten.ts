@@ -229,13 +229,13 @@ export class HandWritten {
     return {
       [`${name}.rises`]: () => void (f.at === 'down' && (f.at = 'up')),
       [`${name}.falls`]: () => void (f.at === 'up' && (f.at = 'down')),
-      [`${name}.heldUp`]: () => void (f.at = 'heldUp'),
-      [`${name}.heldDown`]: () => void (f.at = 'heldDown'),
+      [`${name}.heldUp`]: () => void (from('down', 'up', 'lifted') && (f.at = 'heldUp')),
+      [`${name}.heldDown`]: () => void (from('down', 'up', 'lifted') && (f.at = 'heldDown')),
       [`${name}.freed`]: () => void (from('heldUp', 'heldDown') && (f.at = 'down')),
       [`${name}.lifted`]: () => void (from('down', 'up') && (f.at = 'lifted')),
       [`${name}.released`]: () => void (f.at === 'lifted' && (f.at = 'down')),
-      [`${name}.wireOpens`]: () => void (f.wire = 'open'),
-      [`${name}.wireBridged`]: () => void (f.wire = 'bridged'),
+      [`${name}.wireOpens`]: () => void (f.wire === 'sound' && (f.wire = 'open')),
+      [`${name}.wireBridged`]: () => void (f.wire === 'sound' && (f.wire = 'bridged')),
       [`${name}.wireMended`]: () => void (f.wire = 'sound'),
       ...(name === 'highWaterFloat' ? {} : { [`${name}.leadsSwapped`]: () => void (this.swapped ??= f) }),
     };
@@ -262,15 +262,15 @@ export class HandWritten {
       ...this.breaker('compressorBreaker', this.comp),
       ...this.breaker('pumpBreaker', this.pump),
       'supply.fails': () => void (this.supply = 'off'),
-      'supply.sags': () => void (this.supply = 'low'),
+      'supply.sags': () => void (this.supply === 'on' && (this.supply = 'low')),
       'supply.returns': () => void (this.supply = 'on'),
       'leads.righted': () => void (this.swapped = undefined),
       'alarmTerminals.wetted': () => void (this.terminalsWet = true),
       'alarmTerminals.dried': () => void (this.terminalsWet = false),
       'air.falls': () => void (this.air === 'open' && (this.air = 'closed')),
       'air.rises': () => void (this.air === 'closed' && (this.air = 'open')),
-      'airContact.sticksOpen': () => void (this.air = 'stuckOpen'),
-      'airContact.sticksClosed': () => void (this.air = 'stuckClosed'),
+      'airContact.sticksOpen': () => void (this.air.startsWith('stuck') || (this.air = 'stuckOpen')),
+      'airContact.sticksClosed': () => void (this.air.startsWith('stuck') || (this.air = 'stuckClosed')),
       'airContact.freed': () => void (this.air.startsWith('stuck') && (this.air = 'open')),
       'lowAir.due': () => {
         if (this.lowAir === 'timing') this.silenced = false;
@@ -295,8 +295,8 @@ export class HandWritten {
       'selector.hand': () => void (this.selector = 'hand'),
       'selector.off': () => void (this.selector = 'off'),
       'selector.auto': () => void (this.selector = 'auto'),
-      'relay.opens': () => void (this.relay = 'open'),
-      'relay.welds': () => void (this.relay = 'welded'),
+      'relay.opens': () => void (this.relay === 'sound' && (this.relay = 'open')),
+      'relay.welds': () => void (this.relay === 'sound' && (this.relay = 'welded')),
       'relay.renewed': () => void (this.relay = 'sound'),
       'timer.start': () => {
         const may = this.controlLive && this.clock === 'keeping' && this.doseMade && this.stopMade;
@@ -307,7 +307,7 @@ export class HandWritten {
       'timer.reserveEnds': () => {
         if (this.clock === 'reserve') this.stand('lost');
       },
-      'timer.loses': () => void (this.clock === 'keeping' && this.stand('lost')),
+      'timer.loses': () => void ((this.clock === 'keeping' || this.clock === 'reserve') && this.stand('lost')),
       'timer.dies': () => void (this.clock !== 'dead' && this.stand('dead')),
       'timer.renewed': () => void (this.clock === 'dead' && this.go()),
       'timer.set': () => void (this.clock === 'lost' && this.controlLive && this.go()),
@@ -319,8 +319,8 @@ export class HandWritten {
       'winding.renewed': () => void (this.winding = true),
       'rotor.seizes': () => void (this.rotor = false),
       'rotor.freed': () => void (this.rotor = true),
-      'motorLead.opens': () => void (this.motorLead = 'open'),
-      'motorLead.shorts': () => void (this.motorLead = 'shorted'),
+      'motorLead.opens': () => void (this.motorLead === 'sound' && (this.motorLead = 'open')),
+      'motorLead.shorts': () => void (this.motorLead === 'sound' && (this.motorLead = 'shorted')),
       'motorLead.mended': () => void (this.motorLead = 'sound'),
       'protector.hot': () => {
         if (this.protector === 'heating' || this.protector === 'warming') this.protector = this.switched('open');

@@ -62,6 +62,11 @@ export function walk(promised: Promised, fault: string | readonly string[], tabl
   return { row, failures, shortest };
 }
 
+/** The shortest of all sequences that fail: what the joint walk alone finds, at a fraction of the time. */
+export function shortestFailure(promised: Promised, fault: string, table: ControlTable): Failure | undefined {
+  return jointly(promised, planOf(promised, fault), table).shortest;
+}
+
 function started(promised: Promised, table: ControlTable): Bench {
   const bench = new Bench(table);
   bench.do(promised.before ?? []);

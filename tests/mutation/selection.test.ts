@@ -1,6 +1,9 @@
-/** What Stryker runs against every mutant, quickest first. */
+/** What Stryker runs against every mutant, the quickest killers first. */
+import '../control/logic.test.ts';
 import '../control/rules.test.ts';
 import '../control/delays.test.ts';
+import '../unit/timer.test.ts';
+import '../unit/panel.test.ts';
 import '../control/finite.test.ts';
 import './walks.ts';
 import '../control/table.test.ts';

@@ -6,7 +6,6 @@ import { describe, expect, it } from 'vitest';
 import type { ControlEventName } from '../../src/control/index.ts';
 import { householdSource, listSource } from '../../src/plant/index.ts';
 import { Unit, type UnitFault } from '../../src/unit/index.ts';
-import { nextStart, startAt } from '../../src/unit/timer.ts';
 import { DAY, family, fault, first, HOUR, instants, made, setupOf } from './units.ts';
 
 const quiet = listSource([]);
@@ -182,19 +181,6 @@ describe('the timer', () => {
       expect(hour).toBeGreaterThan(49.5);
       expect([0, 1, 2, 3, 4]).toContain((hour + 15) % 24);
     }
-  });
-
-  it('dial: a start is met once, though the clock is off by rounding', () => {
-    const starts = [0, 1, 23.5];
-    expect(startAt(starts, 3600 + 1e-9)).toBe(1);
-    expect(startAt(starts, DAY - 1e-9)).toBe(0);
-    expect(startAt(starts, 3601)).toBeUndefined();
-    expect(startAt(starts, -DAY)).toBe(0);
-    expect(nextStart(starts, 3600 + 1e-9)).toBe(23.5 * HOUR);
-    expect(nextStart(starts, 3600 - 1e-9)).toBe(23.5 * HOUR);
-    expect(nextStart(starts, 3599)).toBe(3600);
-    expect(nextStart(starts, 23.75 * HOUR)).toBe(DAY);
-    expect(nextStart(starts, -HOUR)).toBe(-0.5 * HOUR);
   });
 });
 

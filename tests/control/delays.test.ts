@@ -63,6 +63,13 @@ describe('the dialler', () => {
     expect(bench.send('phoneLine.mended', 'dialler.again').times('dial')).toBe(1);
   });
 
+  it('waits each day anew while the line stays dead', () => {
+    const bench = new Bench('phoneLine.dies', 'air.falls', 'lowAir.due', 'dialler.due', 'dialler.again');
+    expect(bench.times('dial')).toBe(0);
+    expect(bench.times('arm dialAgain')).toBe(2);
+    expect(bench.send('dialler.again').times('arm dialAgain')).toBe(3);
+  });
+
   it('is dropped by a reset', () => {
     const bench = new Bench('air.falls', 'lowAir.due', 'dialler.due', 'air.rises', 'alarmBreaker.off');
     expect(bench.runs('dialAgain')).toBe(false);

@@ -4,7 +4,7 @@ import { createMachine } from 'xstate';
 import { getAdjacencyMap } from 'xstate/graph';
 import { type ControlEventName, DELAYS, EVENTS, mentions } from '../../src/control/index.ts';
 import { PANELS } from './panels.ts';
-import { regionsRead, type Written, written } from './walk.ts';
+import { statesRead, type Written, written } from './walk.ts';
 
 const name = (region: string, t: Written) =>
   `${region}: ${t.from} -${t.event ?? 'always'}${t.dials ? '/dial' : ''}-> ${t.target}`;
@@ -36,6 +36,12 @@ interface Move {
 }
 
 describe.each(PANELS)('the panel of %s', (_, panel) => {
+  it('answers the events that are written in its parts, and tells which', () => {
+    const answered = Object.values(panel.parts).flatMap((part) => written(part.states).flatMap((t) => t.event ?? []));
+    expect(panel.events).toEqual(new Set(answered));
+    expect(panel.events.size).toBeGreaterThan(50);
+  });
+
   const parts = Object.entries(panel.parts);
   const states = parts.flatMap(([region, part]) =>
     Object.entries(part.states).map(([state, node]) => ({ region, state, node })),
@@ -79,10 +85,12 @@ describe.each(PANELS)('the panel of %s', (_, panel) => {
       }
     });
 
-    it('has guards that read states of the machine and nothing else', () => {
+    it('has guards that read states that the machine has, and nothing else', () => {
       for (const [region, part] of parts) {
         for (const t of written(part.states)) {
-          for (const read of regionsRead(t.guard)) expect(Object.keys(panel.parts), name(region, t)).toContain(read);
+          for (const [read, state] of statesRead(t.guard)) {
+            expect(Object.keys(panel.parts[read]?.states ?? {}), `${name(region, t)} if ${read}`).toContain(state);
+          }
         }
       }
     });
@@ -92,6 +100,32 @@ describe.each(PANELS)('the panel of %s', (_, panel) => {
     it.each(Object.entries(panel.wiring))('%s is wired to regions and states that exist', (_, logic) => {
       for (const { region, state } of mentions(logic)) {
         expect(Object.keys(panel.parts[region]?.states ?? {}), `${region}.${state}`).toContain(state);
+      }
+    });
+
+    it('has no part that nothing reads: each is read by an output or a guard, or dials', () => {
+      const reads = new Set([
+        ...Object.values(panel.wiring).flatMap((logic) => mentions(logic).map(({ region }) => region)),
+        ...parts.flatMap(([, part]) =>
+          written(part.states).flatMap((t) => statesRead(t.guard).map(([region]) => region)),
+        ),
+      ]);
+      const dials = parts.filter(([, part]) => written(part.states).some((t) => t.dials)).map(([region]) => region);
+      expect(parts.map(([region]) => region).filter((region) => !reads.has(region))).toEqual(dials);
+    });
+
+    it('keeps nothing for ever: from every state of a part some events lead back to its first, and from there to it', () => {
+      for (const [region, { initial, states: own }] of parts) {
+        const ways = written(own);
+        const reach = (from: string): Set<string> => {
+          const met = new Set([from]);
+          for (const at of met) for (const t of ways) if (t.from === at) met.add(t.target);
+          return met;
+        };
+        for (const state of Object.keys(own)) {
+          expect([...reach(state)], `${region}.${state}`).toContain(initial);
+          expect([...reach(initial)], `${region}.${state}`).toContain(state);
+        }
       }
     });
 
@@ -108,7 +142,7 @@ describe.each(PANELS)('the panel of %s', (_, panel) => {
     if (into.has(region)) return into;
     into.add(region);
     for (const t of written(panel.parts[region]?.states ?? {})) {
-      for (const read of regionsRead(t.guard)) closure(read, into);
+      for (const [read] of statesRead(t.guard)) closure(read, into);
     }
     return into;
   }

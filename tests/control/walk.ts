@@ -75,11 +75,11 @@ function asWritten(from: string, event: string | undefined, to: Transition): Wri
   return { from, event, target: t.target ?? from, dials, guard: t.guard };
 }
 
-/** Regions a guard reads. XState's guards are functions that carry what they were made of. */
-export function regionsRead(guard: unknown): readonly string[] {
+/** Regions and states that a guard reads. XState's guards are functions that carry what they were made of. */
+export function statesRead(guard: unknown): readonly (readonly [region: string, state: string])[] {
   if (guard === undefined) return [];
   const made = guard as { stateValue?: Record<string, string>; guards?: readonly unknown[] };
-  if (made.stateValue) return Object.keys(made.stateValue);
+  if (made.stateValue) return Object.entries(made.stateValue);
   if (!made.guards) throw new Error('a guard that does not read states');
-  return made.guards.flatMap(regionsRead);
+  return made.guards.flatMap(statesRead);
 }

@@ -5,5 +5,5 @@ import '../control/delays.test.ts';
 import '../unit/timer.test.ts';
 import '../unit/panel.test.ts';
 import '../control/finite.test.ts';
+import '../control/remembered.test.ts';
 import './walks.ts';
-import '../control/table.test.ts';

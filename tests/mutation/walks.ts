@@ -12,15 +12,13 @@ const ALL_FAULTS: readonly string[] = [
   'compressor and cut-out of u1',
   'compressor and cut-out of u2',
   'dosing (demand) of u2',
-  'breakers and supply of u1',
-  'motor and protector of u1',
-  'dialler of u2',
 ];
 const SOME_FAULTS: Readonly<Record<string, readonly string[]>> = {
   'reset of u1': ['surge on the latch'],
-  'dosing (night) of u1': ['clock lost', 'timer dead'],
+  'breakers and supply of u1': ['alarm breaker trips again', 'compressor breaker trips again'],
+  'dosing (night) of u1': ['clock lost', 'dose and override leads swapped'],
   'dosing (night) of mechanical': ['clock lost', 'timer dead'],
-  'dosing (timed) of u3': ['timer dead'],
+  'motor and protector of u3': ['motor lead shorted', 'relay welded', 'rotor seized', 'protector failed'],
 };
 
 const nameOf = ({ name, unit }: Promised) => `${name} of ${unit}`;

@@ -1,4 +1,4 @@
-/** What Stryker runs against every mutant, the quickest killers first. */
+/** What is run against every mutant, the quickest killers first. */
 import '../control/logic.test.ts';
 import '../control/rules.test.ts';
 import '../control/delays.test.ts';
@@ -7,3 +7,6 @@ import '../unit/panel.test.ts';
 import '../control/finite.test.ts';
 import '../control/remembered.test.ts';
 import './walks.ts';
+import { run } from './harness.ts';
+
+process.exitCode = run();

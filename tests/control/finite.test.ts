@@ -129,6 +129,10 @@ describe.each(PANELS)('the panel of %s', (_, panel) => {
       }
     });
 
+    it('has a name for every part and every state', () => {
+      for (const { region, state } of states) expect(`${region}.${state}`).toMatch(/^[a-z]\w+\.[a-z]\w+$/);
+    });
+
     it('leads every transition to a state of its region', () => {
       for (const [region, part] of parts) {
         expect(Object.keys(part.states)).toContain(part.initial);

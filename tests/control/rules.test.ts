@@ -1,7 +1,14 @@
 /** The rules of the panel, one sentence a test. The sentences are those of docs/model.md. */
 import { describe, expect, it } from 'vitest';
-import { type Command, type ControlEventName, type ControlState, eventNumber } from '../../src/control/index.ts';
-import { tableOf } from './panels.ts';
+import { FLOATS, type FloatName } from '../../src/control/events.ts';
+import {
+  type Command,
+  type ControlEventName,
+  type ControlState,
+  eventNumber,
+  type OutputId,
+} from '../../src/control/index.ts';
+import { PANELS, tableOf } from './panels.ts';
 
 const table = tableOf('u1');
 
@@ -27,6 +34,15 @@ function panel(state = table.initial().to, commands: readonly Command[] = []): P
     },
   };
 }
+
+const MADE = {
+  redundantOffFloat: 'redundantOffMade',
+  stopFloat: 'stopMade',
+  startStopFloat: 'startStopMade',
+  doseFloat: 'doseMade',
+  overrideFloat: 'overrideMade',
+  highWaterFloat: 'highWaterMade',
+} as const satisfies Record<FloatName, OutputId>;
 
 const sound = panel();
 const out = (p: Panel) => p.state.outputs;
@@ -235,5 +251,17 @@ describe('compressor', () => {
     const out1 = hot.on('cutout.hot');
     expect(out(out1).compressorRuns).toBe(false);
     expect(out(out1.on('cutout.cool')).compressorRuns).toBe(true);
+  });
+});
+
+describe.each(PANELS)('the floats of %s', (name, { kind }) => {
+  it.each(kind.floats)('%s is made while the water has it up, and not the others', (float) => {
+    const own = tableOf(name);
+    const start = own.initial().to;
+    const up = own.step(start, eventNumber(`${float}.rises`)).to;
+    const made = (at: ControlState) => FLOATS.filter((f) => at.outputs[MADE[f]]);
+    expect(made(start)).toEqual([]);
+    expect(made(up)).toEqual([float]);
+    expect(made(own.step(up, eventNumber(`${float}.falls`)).to)).toEqual([]);
   });
 });

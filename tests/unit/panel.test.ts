@@ -136,6 +136,14 @@ describe('a dose of the night', () => {
     expect(p.registers.dosed_s).toBe(540);
   });
 
+  it('goes on being counted when another delay is called off', () => {
+    const p = dosing();
+    p.deliver('air.falls', 50);
+    p.deliver('air.rises', 60);
+    p.deliver('dose.ends', 543);
+    expect(p.registers.dosed_s).toBe(540);
+  });
+
   it('counts nothing of other delays', () => {
     const p = panel('u1', 'air.falls', 'air.rises');
     expect(p.registers).toMatchObject({ dosed_s: 0, doseSince_s: -1 });
@@ -243,6 +251,13 @@ describe('the next start of the timer', () => {
     const p = panel('u1');
     p.registers.clock_s = 600;
     expect(p.nextTimerStart(1800)).toBe(HOUR - 600);
+    expect(p.nextTimerStart(3300)).toBe(2 * HOUR - 600);
+  });
+
+  it('is exact on a clock that goes evenly: engine time is not rounded on the way', () => {
+    const p = panel('u1');
+    p.registers.clock_s = 0.1;
+    expect(p.nextTimerStart(900.3)).toBe(HOUR - 0.1);
   });
 
   it('comes never on a panel without a night timer, nor while the clock stands', () => {

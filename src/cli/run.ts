@@ -101,7 +101,8 @@ function lineOf(unit: Unit, t: number, firstDay: number, events: readonly Happen
       no3_mgL: round(now.water.pump.nitrate_mgL, 2),
     },
     chlorine_mgL: round(now.water.pump.residual_mgL, 3),
-    coliform_per100mL: round(now.water.pump.coliform_per100mL, 1),
+    // What an ultraviolet lamp kills is not modelled yet, and what is not modelled is left out.
+    ...(unit.spec.panel.ultraviolet ? {} : { coliform_per100mL: round(now.water.pump.coliform_per100mL, 1) }),
     lamp: out.lamp,
     buzzer: out.buzzer,
     pump: out.pumpRuns,

@@ -2,13 +2,11 @@
 import { parseArgs } from 'node:util';
 import { shippedLibrary } from '../calls/index.ts';
 import { faultOn } from '../faults/index.ts';
-import { EPA_STRENGTH, influentOf, programme, STRESSES } from '../plant/index.ts';
+import { ORDINARY_SEWAGE, programme, STRESSES } from '../plant/index.ts';
 import { runSeries, type SeriesDay, type UnitSpec } from '../unit/index.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
 
 const LOADS = ['design', ...STRESSES, 'full-26-weeks'] as const;
-/** Water of a person in which the published strengths are 240 mg/L of BOD5: within the 100 to 300 the standard asks. */
-const WATER_m3PersonDay = 0.2623;
 
 export function series(args: readonly string[]): number {
   const { values, positionals } = parseArgs({
@@ -28,7 +26,7 @@ export function series(args: readonly string[]): number {
   const { days, verdict, events, derivatives } = runSeries(
     spec,
     programme(load),
-    influentOf(EPA_STRENGTH, WATER_m3PersonDay),
+    ORDINARY_SEWAGE,
     values.fault === undefined ? [] : [fromTheStart(spec, values.fault)],
   );
   if (values.json) {

@@ -72,6 +72,13 @@ export interface AirPoint {
   leak_Lmin: number;
 }
 
+const STILL: Readonly<AirPoint> = { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 };
+
+/** Nothing blows: a new point, or `out` made so. */
+export function stillAir(out?: AirPoint): AirPoint {
+  return Object.assign(out ?? {}, STILL);
+}
+
 /** Where most operating points lie: the share of its free flow at which the search begins. */
 const USUAL_SHARE = 0.7;
 

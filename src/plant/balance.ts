@@ -1,5 +1,7 @@
 /** What came in, left, was turned into gas or air and is still held: the audit of a run. 0 when all is accounted for. */
-import { ASM, BSM1_15C } from './asm1.ts';
+
+import { ASM, BSM1_15C, chemicalDemand, kjeldahlNitrogen } from './asm1.ts';
+import { at } from './entry.ts';
 import { PROCESS, VOLUME, WATER } from './layout.ts';
 import { COMPARTMENTS, COMPONENT, COMPONENTS } from './liquor.ts';
 import { LEDGER, STORE } from './process.ts';
@@ -12,23 +14,13 @@ export interface Balance {
   readonly chlorine: number;
 }
 
-const { iXB, iXP } = BSM1_15C;
-
 /** COD of a row, g: oxygen counts against it, and so does nitrate by what it took to make. Source: BSM1's continuity. */
 function codOf(y: Float64Array, o: number): number {
-  let sum = 0;
-  for (let i = ASM.inertSoluble; i <= ASM.decayProducts; i++) sum += at(y, o + i);
-  return sum - at(y, o + ASM.oxygen) - 4.57 * at(y, o + ASM.nitrate);
+  return chemicalDemand(y, o) - at(y, o + ASM.oxygen) - 4.57 * at(y, o + ASM.nitrate);
 }
 
 function nitrogenOf(y: Float64Array, o: number): number {
-  const free =
-    at(y, o + ASM.nitrate) +
-    at(y, o + ASM.ammonia) +
-    at(y, o + ASM.solubleNitrogen) +
-    at(y, o + ASM.particulateNitrogen);
-  const living = at(y, o + ASM.heterotrophs) + at(y, o + ASM.autotrophs);
-  return free + iXB * living + iXP * (at(y, o + ASM.inertParticulate) + at(y, o + ASM.decayProducts));
+  return at(y, o + ASM.nitrate) + kjeldahlNitrogen(y, o, BSM1_15C);
 }
 
 function chlorineOf(y: Float64Array, o: number): number {
@@ -58,7 +50,7 @@ export function balance(start: Float64Array, y: Float64Array): Balance {
       return stored + gone + ledger(LEDGER.oxygenGained)(s);
     }),
     nitrogen: closure(nitrogenOf, (s) => {
-      const stored = ledger(STORE.nitrogen)(s) + iXP * ledger(STORE.inert)(s);
+      const stored = ledger(STORE.nitrogen)(s) + BSM1_15C.iXP * ledger(STORE.inert)(s);
       return stored + ledger(LEDGER.nitrogenGas)(s);
     }),
     chlorine: closure(chlorineOf, ledger(LEDGER.chlorineUsed)),
@@ -70,8 +62,4 @@ function waterClosure(start: Float64Array, y: Float64Array): number {
   const left = change(WATER.sprayed) + change(WATER.relieved) + change(WATER.indoors);
   const volumes = change(VOLUME.trash) + change(VOLUME.aeration) + change(VOLUME.pump);
   return Math.abs(change(WATER.drawn) - left - volumes) / Math.max(1, change(WATER.drawn));
-}
-
-function at(y: Float64Array, i: number): number {
-  return y[i] as number;
 }

@@ -2,9 +2,11 @@
  * The clarifier as layers: a straight part over a hopper, hung in the aeration chamber and joined to it by a slot at its
  * foot. Water comes up through the slot and leaves on top; solids fall from layer to layer and back through the slot.
  */
+
 import { PARTICULATE } from './asm1.ts';
 import { clarifierSurface, clarifierVolume } from './basin.ts';
-import { LAYERS } from './liquor.ts';
+import { at } from './entry.ts';
+import { COMPARTMENT, HELD, LAYERS } from './liquor.ts';
 import type { ClarifierSpec } from './spec.ts';
 import { fluxDown, type SettlerParameters, settlingVelocity } from './takacs.ts';
 
@@ -33,6 +35,16 @@ export function hopperOf(spec: ClarifierSpec): Hopper {
     face_m2[i] = i === LAYERS - 1 ? spec.slot_m2 : clarifierSurface(spec, height, foot);
   }
   return { share, face_m2 };
+}
+
+/** Volume of every compartment, m3, into `out`, of the water held by chamber: the clarifier's stands in layers. */
+export function spreadWater(hopper: Hopper, held: Float64Array, out: Float64Array): Float64Array {
+  out[COMPARTMENT.trash] = at(held, HELD.trash);
+  out[COMPARTMENT.aeration] = at(held, HELD.aeration);
+  for (let i = 0; i < LAYERS; i++) out[COMPARTMENT.clarifier + i] = at(held, HELD.clarifier) * at(hopper.share, i);
+  out[COMPARTMENT.riser] = at(held, HELD.riser);
+  out[COMPARTMENT.pump] = at(held, HELD.pump);
+  return out;
 }
 
 /** Sludge no thicker than this times 1000/SVI, g/L: what a clarifier without compression would exceed (common practice, no source). */
@@ -70,7 +82,3 @@ export function settleHopper(
 
 /** The components that fall with the solids. */
 export const FALLING = Int32Array.from(PARTICULATE);
-
-function at(x: Float64Array, i: number): number {
-  return x[i] as number;
-}

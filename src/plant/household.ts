@@ -2,7 +2,7 @@
  * What a household lets run, as a seeded process per fixture: a Poisson count a day, instants by an hourly pattern,
  * volumes about the published mean. A day's draws depend on (household, seed, day) alone.
  */
-import { EPA_STRENGTH, influentOf, type Strength } from './influent.ts';
+import { influentOf, ORDINARY_SEWAGE, type Strength } from './influent.ts';
 import type { Composition } from './liquor.ts';
 import { draw, poisson } from './random.ts';
 
@@ -143,11 +143,8 @@ export function dailySource(
   };
 }
 
-/** Sewage of published strength in the published 69.3 gal a person and day. */
-const ORDINARY = influentOf(EPA_STRENGTH, 0.2623);
-
 /** A fixed list of draws as a source of water (tests, standard loading). */
-export function listSource(draws: readonly Draw[], base_m3s = 0, influent = ORDINARY): DrawSource {
+export function listSource(draws: readonly Draw[], base_m3s = 0, influent = ORDINARY_SEWAGE): DrawSource {
   const table = timetable(draws, base_m3s, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
   return { influent, flowAt: (t) => flowIn(table, t), nextEdge: (t) => edgeAfter(table, t) };
 }

@@ -55,3 +55,6 @@ export function influentOf(strength: Strength, water_m3PersonDay: number): Compo
     coliform: strength.coliform_per100mL,
   });
 }
+
+/** Sewage of published strength in the published 69.3 gal a person and day: 240 mg/L of BOD5. */
+export const ORDINARY_SEWAGE = influentOf(EPA_STRENGTH, 0.2623);

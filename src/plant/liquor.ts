@@ -13,6 +13,10 @@ export const COMPONENT = {
 } as const;
 export const COMPONENTS = ASM_SIZE + 3;
 
+/** Where the water stands, in flow order: the order of every list of volumes by chamber. */
+export const HELD = { trash: 0, aeration: 1, clarifier: 2, riser: 3, pump: 4 } as const;
+export const CHAMBERS = 5;
+
 /** Layers of the clarifier, top first. Their number is part of the settler's parameters, not a numerical choice. */
 export const LAYERS = 5;
 

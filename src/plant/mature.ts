@@ -2,9 +2,10 @@
  * Where a unit begins: a sound works that has treated its household's water since its sludge was last removed. The
  * figures are what the model itself comes to with three persons at 20 degC, rounded; it forgets them within weeks.
  */
-import { hopperOf } from './hopper.ts';
+import { at } from './entry.ts';
+import { hopperOf, spreadWater } from './hopper.ts';
 import { GAUGES, PROCESS, PROCESS_STEP, STEPPED } from './layout.ts';
-import { COMPONENTS, type Composition, composition, LAYERS } from './liquor.ts';
+import { CHAMBERS, COMPARTMENT, COMPARTMENTS, COMPONENTS, type Composition, composition } from './liquor.ts';
 import { massOf, STORE } from './process.ts';
 import type { Works } from './works.ts';
 
@@ -45,18 +46,18 @@ function liquor(
 
 /** Fills the processes' part of a state whose volumes stand: so many years since sludge was removed. */
 export function fillMature(works: Works, y: Float64Array, years: number): void {
-  const v = works.volumes(y, new Float64Array(5));
-  const layers = Array.from(hopperOf(works.spec.clarifier).share, (s) => s * (v[2] as number));
+  const held = works.volumes(y, new Float64Array(CHAMBERS));
+  const volumes = spreadWater(hopperOf(works.spec.clarifier), held, new Float64Array(COMPARTMENTS));
   const treated = liquor(years, 0.005, { oxygen: 5, chlorine: 1.2, exposure: 2500 });
-  const filled: readonly (readonly [Composition, number | undefined])[] = [
-    [TRASH, v[0]],
-    [liquor(years, 1, { oxygen: 7 }), v[1]],
-    ...layers.map((volume, i) => [liquor(years, i === LAYERS - 1 ? 0.75 : 0.005, { oxygen: 6 }), volume] as const),
-    [treated, v[3]],
-    [treated, v[4]],
-  ];
-  filled.forEach(([c, volume = 0], k) => {
-    for (let i = 0; i < COMPONENTS; i++) y[PROCESS + massOf(k, i)] = (c[i] as number) * volume;
+  const clear = liquor(years, 0.005, { oxygen: 6 });
+  const rows = new Array<Composition>(COMPARTMENTS).fill(clear);
+  rows[COMPARTMENT.trash] = TRASH;
+  rows[COMPARTMENT.aeration] = liquor(years, 1, { oxygen: 7 });
+  rows[COMPARTMENT.riser - 1] = liquor(years, 0.75, { oxygen: 6 });
+  rows[COMPARTMENT.riser] = treated;
+  rows[COMPARTMENT.pump] = treated;
+  rows.forEach((c, k) => {
+    for (let i = 0; i < COMPONENTS; i++) y[PROCESS + massOf(k, i)] = at(c, i) * at(volumes, k);
   });
   for (const key of Object.keys(LYING) as (keyof typeof LYING)[]) y[PROCESS + STORE[key]] = LYING[key] * years;
   y.copyWithin(STEPPED, 0, STEPPED);

@@ -4,6 +4,8 @@
  * Nothing is allocated while stepping.
  */
 
+import { at } from './entry.ts';
+
 export type Derivative = (t: number, y: Float64Array, dy: Float64Array) => void;
 
 /** One accepted step: the state and its slope at both ends. */
@@ -127,8 +129,4 @@ export function interpolate(step: Step, t: number, out: Float64Array): Float64Ar
     out[i] = a * at(step.y0, i) + b * at(step.f0, i) + c * at(step.y1, i) + d * at(step.f1, i);
   }
   return out;
-}
-
-function at(y: Float64Array, i: number): number {
-  return y[i] as number;
 }

@@ -3,11 +3,12 @@
  * one stretch with its mean flows. The engine decides when: every few minutes, and whenever something is done there.
  */
 
-import { type AirPoint, operatingPoint } from './air.ts';
+import { operatingPoint, stillAir } from './air.ts';
 import { ASM, atTemperature, BSM1_15C } from './asm1.ts';
-import { hopperOf, thickest_gm3 } from './hopper.ts';
+import { at } from './entry.ts';
+import { hopperOf, spreadWater, thickest_gm3 } from './hopper.ts';
 import { GAUGES, MARK_s, marked, PASSED, PROCESS, PROCESS_STEP, RUN, STEPPED, WATER } from './layout.ts';
-import { COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, LAYERS } from './liquor.ts';
+import { CHAMBERS, COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, HELD } from './liquor.ts';
 import { exp, pow } from './num.ts';
 import { emptyStep, makeStepper } from './ode.ts';
 import { fieldSaturation, hoursWithoutOxygenRate, type OxygenAt, oxygenAt, oxygenTransfer } from './oxygen.ts';
@@ -60,7 +61,8 @@ export class Passage {
     smallest: SLACK,
   });
   private readonly step = emptyStep(PROCESS_SIZE);
-  private readonly air: AirPoint = { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 };
+  private readonly air = stillAir();
+  private readonly spread = new Float64Array(COMPARTMENTS);
   private water: OxygenAt = oxygenAt(20);
   private temperature_C = Number.NaN;
 
@@ -77,7 +79,7 @@ export class Passage {
       discharge: 0,
       relieved: 0,
       exchange: 0,
-      volumes: new Float64Array(5),
+      volumes: new Float64Array(CHAMBERS),
       influent,
       captured: 0,
       floats: GREASE,
@@ -129,7 +131,8 @@ export class Passage {
     const depth = this.works.diffuserDepth(y);
     const ran = (at(y, RUN.compressor_s) - at(y, marked(RUN.compressor_s))) / seconds;
     const air_Lmin = ran * operatingPoint(spec.air, drive.condition, depth, this.air).diffuser_Lmin;
-    stretch.transfer = oxygenTransfer(spec.air, this.water, air_Lmin, depth, at(stretch.volumes, 1)) * DAY_s;
+    stretch.transfer =
+      oxygenTransfer(spec.air, this.water, air_Lmin, depth, at(stretch.volumes, HELD.aeration)) * DAY_s;
     stretch.saturation = fieldSaturation(spec.air, this.water, depth);
     stretch.exchange = spec.process.exchange_m3d * Math.min(1, air_Lmin / spec.air.transferReference_Lmin);
     stretch.chlorine = spec.process.chlorineDose_mgL * Math.max(0, stretch.clarifierOut);
@@ -138,7 +141,7 @@ export class Passage {
     const mean = at(y, GAUGES.inflow_m3d) + (stretch.inflow - at(y, GAUGES.inflow_m3d)) * (1 - exp(-days / MEMORY_d));
     y[GAUGES.inflow_m3d] = mean;
     const { sludge, scum } = this.lying_m3(y);
-    const clear_m3 = Math.max(0, at(stretch.volumes, 0) - sludge - scum);
+    const clear_m3 = Math.max(0, at(stretch.volumes, HELD.trash) - sludge - scum);
     stretch.captured = captured((clear_m3 / Math.max(LEAST_m3d, mean)) * 1440, spec.process.mostCaptured);
   }
 
@@ -191,10 +194,8 @@ export class Passage {
   }
 
   private volumeOf(y: Float64Array, compartment: number): number {
-    const v = this.works.volumes(y.subarray(STEPPED, 2 * STEPPED), this.stretch.volumes);
-    if (compartment <= COMPARTMENT.aeration) return Math.max(SLACK, at(v, compartment));
-    if (compartment >= COMPARTMENT.riser) return Math.max(SLACK, at(v, compartment - LAYERS + 1));
-    return Math.max(SLACK, at(v, 2) * at(this.process.hopper.share, compartment - COMPARTMENT.clarifier));
+    const held = this.works.volumes(y.subarray(STEPPED, 2 * STEPPED), this.stretch.volumes);
+    return Math.max(SLACK, at(spreadWater(this.process.hopper, held, this.spread), compartment));
   }
 }
 
@@ -208,8 +209,4 @@ function processTolerances(): Float64Array {
     }
   }
   return atol;
-}
-
-function at(x: Float64Array, i: number): number {
-  return x[i] as number;
 }

@@ -3,9 +3,20 @@
  * that stays in the trash tank. It is advanced in stretches of some minutes with the mean flows of each, which the
  * hydraulics have counted exactly, so that nothing is lost between the two. Days, m3, g.
  */
-import { ASM, type Asm1Parameters, asm1Rates, asm1React, RATES } from './asm1.ts';
-import { FALLING, type Hopper, settleHopper } from './hopper.ts';
-import { COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, LAYERS } from './liquor.ts';
+
+import { ASM, type Asm1Parameters, asm1Rates, asm1React, RATES, suspendedSolids } from './asm1.ts';
+import { add, at } from './entry.ts';
+import { FALLING, type Hopper, settleHopper, spreadWater } from './hopper.ts';
+import {
+  CHAMBERS,
+  COMPARTMENT,
+  COMPARTMENTS,
+  COMPONENT,
+  COMPONENTS,
+  type Composition,
+  HELD,
+  LAYERS,
+} from './liquor.ts';
 import type { SettlerParameters } from './takacs.ts';
 
 const MASSES = COMPARTMENTS * COMPONENTS;
@@ -41,7 +52,7 @@ export interface Stretch {
   relieved: number;
   /** Liquor that the air's circulation carries through the slot into the clarifier, and as much back, m3/d. */
   exchange: number;
-  /** Volumes when it begins, m3: trash, aeration, clarifier, riser, pump. */
+  /** Water held when it begins, m3, in the order of `HELD`. */
   readonly volumes: Float64Array;
   /** What comes in, g/m3, and the share of its particulates that the trash tank keeps; of that what floats as grease. */
   influent: Composition;
@@ -71,7 +82,6 @@ export interface Kinetics {
   readonly chlorineDemand: number;
 }
 
-const VOLUME_OF = { trash: 0, aeration: 1, clarifier: 2, riser: 3, pump: 4 } as const;
 const BOTTOM = COMPARTMENT.clarifier + LAYERS - 1;
 const LEAST_m3 = 1e-6;
 const MINUTES = 1440;
@@ -81,6 +91,7 @@ export class Process {
   readonly stretch: Stretch;
   kinetics: Kinetics;
   private readonly c = new Float64Array(MASSES);
+  private readonly held = new Float64Array(CHAMBERS);
   private readonly volume = new Float64Array(COMPARTMENTS);
   private readonly solids = new Float64Array(LAYERS);
   private readonly passing = new Float64Array(LAYERS);
@@ -111,14 +122,14 @@ export class Process {
   };
 
   private fillVolumes(day: number): void {
-    const { stretch, volume, hopper } = this;
+    const { held, stretch } = this;
     const v = stretch.volumes;
-    const clarifier = at(v, VOLUME_OF.clarifier) + day * (stretch.slot - stretch.clarifierOut);
-    volume[COMPARTMENT.trash] = at(v, VOLUME_OF.trash) + day * (stretch.inflow - stretch.trashOut - stretch.relieved);
-    volume[COMPARTMENT.aeration] = at(v, VOLUME_OF.aeration) + day * (stretch.trashOut - stretch.slot);
-    for (let i = 0; i < LAYERS; i++) volume[COMPARTMENT.clarifier + i] = clarifier * at(hopper.share, i);
-    volume[COMPARTMENT.riser] = at(v, VOLUME_OF.riser) + day * (stretch.clarifierOut - stretch.riserOut);
-    volume[COMPARTMENT.pump] = at(v, VOLUME_OF.pump) + day * (stretch.riserOut - stretch.discharge);
+    held[HELD.trash] = at(v, HELD.trash) + day * (stretch.inflow - stretch.trashOut - stretch.relieved);
+    held[HELD.aeration] = at(v, HELD.aeration) + day * (stretch.trashOut - stretch.slot);
+    held[HELD.clarifier] = at(v, HELD.clarifier) + day * (stretch.slot - stretch.clarifierOut);
+    held[HELD.riser] = at(v, HELD.riser) + day * (stretch.clarifierOut - stretch.riserOut);
+    held[HELD.pump] = at(v, HELD.pump) + day * (stretch.riserOut - stretch.discharge);
+    spreadWater(this.hopper, held, this.volume);
   }
 
   private fillConcentrations(y: Float64Array): void {
@@ -200,8 +211,8 @@ export class Process {
 
   private settle(dy: Float64Array): void {
     const { c, hopper, kinetics, passing, solids } = this;
-    for (let i = 0; i < LAYERS; i++) solids[i] = Math.max(0, solidsAt(c, COMPARTMENT.clarifier + i));
-    const feed = Math.max(0, solidsAt(c, COMPARTMENT.aeration));
+    for (let i = 0; i < LAYERS; i++) solids[i] = Math.max(0, suspendedSolids(c, massOf(COMPARTMENT.clarifier + i, 0)));
+    const feed = Math.max(0, suspendedSolids(c, massOf(COMPARTMENT.aeration, 0)));
     settleHopper(kinetics.settling, hopper, kinetics.thickest_gm3, solids, feed, passing);
     for (let i = 0; i < LAYERS; i++) {
       if (at(solids, i) === 0) continue;
@@ -272,24 +283,4 @@ export class Process {
       add(dy, o + COMPONENT.exposure, at(volume, k) * residual * MINUTES);
     }
   }
-}
-
-/** Suspended solids of a compartment, g/m3, of a row of concentrations. */
-export function solidsAt(c: Float64Array, compartment: number): number {
-  const o = compartment * COMPONENTS;
-  const sum =
-    at(c, o + ASM.inertParticulate) +
-    at(c, o + ASM.slowSubstrate) +
-    at(c, o + ASM.heterotrophs) +
-    at(c, o + ASM.autotrophs) +
-    at(c, o + ASM.decayProducts);
-  return 0.75 * sum;
-}
-
-function at(x: Float64Array, i: number): number {
-  return x[i] as number;
-}
-
-function add(dy: Float64Array, i: number, rate: number): void {
-  dy[i] = (dy[i] as number) + rate;
 }

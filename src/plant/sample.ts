@@ -1,6 +1,8 @@
 /** What a laboratory finds in a sample: from a row of concentrations. */
+
 import { ASM, BOD5_SHARE, BSM1_15C, bod5, kjeldahlNitrogen, suspendedSolids } from './asm1.ts';
 import { FECAL_KILL, survivors } from './chlorine.ts';
+import { at } from './entry.ts';
 import { COMPONENT, type Composition } from './liquor.ts';
 import { log } from './num.ts';
 
@@ -26,7 +28,7 @@ const CACO3_g_per_mol = 50;
  * Five days burn 0.65 of what is degradable in raw sewage and 0.25 in effluent (BSM1). Between the two we go by how much of
  * it is food and how much is alive already (common practice, no source).
  */
-export function carbonaceousBod5(c: Composition): number {
+function carbonaceousBod5(c: Composition): number {
   const food = Math.max(0, at(c, ASM.substrate)) + Math.max(0, at(c, ASM.slowSubstrate));
   const alive = Math.max(0, at(c, ASM.heterotrophs)) + Math.max(0, at(c, ASM.autotrophs));
   const raw = food + alive > 0 ? food / (food + alive) : 0;
@@ -47,8 +49,4 @@ export function sampleOf(c: Composition): Sample {
     residual_mgL: Math.max(0, at(c, COMPONENT.chlorine)),
     coliform_per100mL: at(c, COMPONENT.coliform) * survivors(FECAL_KILL, Math.max(0, at(c, COMPONENT.exposure)), 1),
   };
-}
-
-function at(c: Composition, i: number): number {
-  return c[i] as number;
 }

@@ -2,10 +2,13 @@
  * The water in the works as ordinary differential equations, and the air blown into it. What is switched (pump,
  * compressor, draws) comes in as a `Drive` and is constant between events; nothing here decides.
  */
-import { type AirPoint, operatingPoint } from './air.ts';
+
+import { type AirPoint, operatingPoint, stillAir } from './air.ts';
 import { clarifierSurface, clarifierVolume, levelOf, pumpLevel, pumpSurface, riserVolume, surfaceAt } from './basin.ts';
+import { at } from './entry.ts';
 import { type DischargeLine, dischargeLine, filterLoss, gravityFlow, overflow, pumpFlow } from './hydraulics.ts';
 import { PASSED, RUN, VOLUME, WATER } from './layout.ts';
+import { HELD } from './liquor.ts';
 import type { PlantCondition, PlantSpec } from './spec.ts';
 
 /** What drives the works between two events. */
@@ -50,7 +53,7 @@ export interface Works {
   derivative(drive: Drive, y: Float64Array, dy: Float64Array): void;
   /** Depth of water over the diffusers, m. */
   diffuserDepth(y: Float64Array): number;
-  /** Volumes of trash tank, aeration chamber, clarifier, riser and pump tank, m3, written into `out`. */
+  /** Water held, m3, in the order of `HELD`, written into `out`. */
   volumes(y: Float64Array, out: Float64Array): Float64Array;
 }
 
@@ -68,7 +71,7 @@ export function emptyFlows(): Flows {
     indoors: 0,
     clarifier_m3: 0,
     riser_m3: 0,
-    air: { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 },
+    air: stillAir(),
   };
 }
 
@@ -93,11 +96,7 @@ export function makeWorks(spec: PlantSpec): Works {
 
   function airAt(drive: Drive, depth_m: number, air: AirPoint): AirPoint {
     if (drive.compressorRuns) return operatingPoint(spec.air, drive.condition, depth_m, air);
-    air.pressure_kPa = 0;
-    air.pump_Lmin = 0;
-    air.diffuser_Lmin = 0;
-    air.leak_Lmin = 0;
-    return air;
+    return stillAir(air);
   }
 
   function observeWater(drive: Drive, y: Float64Array, f: Flows): void {
@@ -146,18 +145,14 @@ export function makeWorks(spec: PlantSpec): Works {
     diffuserDepth: (y) => levelOf(spec.aeration, at(y, VOLUME.aeration)) - spec.air.diffuser_elevation_m,
     volumes(y, out) {
       fillShares(y, scratch);
-      out[0] = at(y, VOLUME.trash);
-      out[1] = at(y, VOLUME.aeration) - scratch.clarifier_m3;
-      out[2] = scratch.clarifier_m3;
-      out[3] = scratch.riser_m3;
-      out[4] = at(y, VOLUME.pump) - (scratch.riser_m3 - riserVolume(spec.pump, spec.riser, spec.pump.inlet_m));
+      out[HELD.trash] = at(y, VOLUME.trash);
+      out[HELD.aeration] = at(y, VOLUME.aeration) - scratch.clarifier_m3;
+      out[HELD.clarifier] = scratch.clarifier_m3;
+      out[HELD.riser] = scratch.riser_m3;
+      out[HELD.pump] = at(y, VOLUME.pump) - (scratch.riser_m3 - riserVolume(spec.pump, spec.riser, spec.pump.inlet_m));
       return out;
     },
   };
-}
-
-function at(y: Float64Array, i: number): number {
-  return y[i] as number;
 }
 
 /** Filter loss of a condition, m per (L/s)^2. */

@@ -1,7 +1,6 @@
 /** What drives the works of a running unit: draws, pump, compressor and the faults of the plant, and the line's pressure. */
 import type { ControlState } from '../control/index.ts';
 import {
-  type AirPoint,
   conditionFilterLoss,
   type DrawSource,
   type Drive,
@@ -9,6 +8,7 @@ import {
   SOUND,
   standingPressure,
   staticHead,
+  stillAir,
   type Works,
 } from '../plant/index.ts';
 import { conditionAt, type FaultState, isGrowing } from './fault.ts';
@@ -23,7 +23,7 @@ export class Driver {
   private readonly faults: readonly FaultState[];
   private readonly registers: Registers;
   private growing = false;
-  private readonly air: AirPoint = { pressure_kPa: 0, pump_Lmin: 0, diffuser_Lmin: 0, leak_Lmin: 0 };
+  private readonly air = stillAir();
 
   constructor(
     unit: { spec: UnitSpec; works: Works; source: DrawSource; faults: readonly FaultState[]; temperature_C: number },

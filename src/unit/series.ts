@@ -2,7 +2,6 @@
 import {
   COMPONENTS,
   type Composition,
-  carbonaceousBod5,
   dailySource,
   LEDGER,
   loadedDay,
@@ -82,8 +81,8 @@ function composite(before: ReturnType<typeof out>, after: ReturnType<typeof out>
   const water = after.water_m3 - before.water_m3;
   if (water <= 1e-3) return {};
   const c = after.grams.map((g, i) => (g - (before.grams[i] as number)) / water);
-  const sample = sampleOf(c);
-  return { cbod5_mgL: carbonaceousBod5(c), solids_mgL: sample.solids_mgL, pH: sample.pH };
+  const { cbod5_mgL, solids_mgL, pH } = sampleOf(c);
+  return { cbod5_mgL, solids_mgL, pH };
 }
 
 function verdictOf(days: readonly SeriesDay[]): Verdict {

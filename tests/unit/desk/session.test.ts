@@ -4,15 +4,7 @@ import type { Engine } from '../../../src/desk/engine.ts';
 import type { Request } from '../../../src/desk/protocol.ts';
 import { createSession } from '../../../src/desk/session.ts';
 import { openStore } from '../../../src/desk/store.ts';
-
-const saved = {
-  version: 1,
-  callId: 'sunny-line',
-  mode: 'practice',
-  record: { actions: [] },
-  now_ms: 5000,
-  title: { en: 'Red light', es: 'Luz roja' },
-} as const;
+import { saved } from './saved.ts';
 
 /** As much of a view as a session reads. */
 function view(ended: boolean): CallView {

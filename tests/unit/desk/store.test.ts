@@ -1,15 +1,8 @@
 import { describe, expect, it, vi } from 'vitest';
 import { openStore } from '../../../src/desk/store.ts';
 import { type Finished, firstSettings, type Progress } from '../../../src/desk/stored.ts';
+import { saved } from './saved.ts';
 
-const saved = {
-  version: 1,
-  callId: 'sunny-line',
-  mode: 'practice',
-  record: { actions: [] },
-  now_ms: 5000,
-  title: { en: 'Red light', es: 'Luz roja' },
-} as const;
 const progress: Progress = {
   version: 1,
   callId: 'sunny-line',

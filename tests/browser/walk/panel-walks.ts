@@ -1,6 +1,7 @@
 /** What hands do at a panel in the shipped calls, and what that is to the specification of each promise. */
-import { type CallFile, shippedLibrary } from '../../../src/calls/index.ts';
+import type { CallFile } from '../../../src/calls/index.ts';
 import type { UnitSpec } from '../../../src/unit/index.ts';
+import { SPECS } from '../../control/panels.ts';
 import { PROMISES } from '../../control/spec/promises.ts';
 import { type Promised, SOUND } from '../../control/spec/vocabulary.ts';
 import type { Hand } from './handed.ts';
@@ -34,13 +35,7 @@ export interface PanelWalk {
 }
 
 /** The delays of the unit that all shipped calls are about, s. */
-export const DELAYS_s: UnitSpec['panel']['delays_s'] = unit('u1').panel.delays_s;
-
-function unit(id: string): UnitSpec {
-  const spec = shippedLibrary().units.get(id);
-  if (!spec) throw new Error(`no unit ${id}`);
-  return spec;
-}
+export const DELAYS_s: UnitSpec['panel']['delays_s'] = SPECS.u1.panel.delays_s;
 
 const u1 = (name: string): Promised => {
   const promised = PROMISES.find((p) => p.name === name && p.unit === 'u1');

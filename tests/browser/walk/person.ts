@@ -1,10 +1,10 @@
 /** A person at the page who presses what is called by its name there, with a pointer or with keys. */
 import type { Locator, Page } from 'playwright-core';
-import { shippedLibrary } from '../../../src/calls/index.ts';
 import { placeWords } from '../../../src/calls/places.ts';
 import { ACTION_BY_ID } from '../../../src/service/index.ts';
 import { speak } from '../../../src/words/speak.ts';
 import { loadWords } from '../../../src/words/words.ts';
+import { SPECS } from '../../control/panels.ts';
 import { look, type Seen } from './seen.ts';
 
 const say = speak(await loadWords('en'), 'us', true);
@@ -56,9 +56,8 @@ export class Person {
   /** Does an action where it is done. */
   async does(id: string): Promise<void> {
     const def = ACTION_BY_ID.get(id);
-    const spec = shippedLibrary().units.get('u1');
-    if (!def || !spec) throw new Error(`no action "${id}"`);
-    const part = say(placeWords(def.place, spec).name);
+    if (!def) throw new Error(`no action "${id}"`);
+    const part = say(placeWords(def.place, SPECS.u1).name);
     const before = await this.lines();
     if (part !== this.at) {
       await this.press(this.page.getByRole('navigation', { name: 'Parts' }).getByRole('button', { name: part }));

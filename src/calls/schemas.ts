@@ -1,10 +1,11 @@
 /** Every file kind with a schema: what `npm run schemas` writes as JSON Schema for editors. */
-import { householdSchema, unitSchema } from '../unit/schema.ts';
+import { householdSchema, unitSchema, weatherSchema } from '../unit/schema.ts';
 import { callSchema, recordSchema } from './schema.ts';
 
 export const schemas = {
   unit: unitSchema,
   household: householdSchema,
+  weather: weatherSchema,
   call: callSchema,
   record: recordSchema,
 } as const;

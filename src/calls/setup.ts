@@ -1,6 +1,6 @@
 /** Builds the property of a call and lives through its history up to the report. */
 import { faultOn } from '../faults/index.ts';
-import { type Draw, type HouseholdSpec, householdSource, useOf } from '../plant/index.ts';
+import { type Draw, type HouseholdSpec, householdSource, steadyWeather, useOf } from '../plant/index.ts';
 import { parseInstant, Unit, type UnitFault, type UnitSetup, type UnitSpec } from '../unit/index.ts';
 import type { CallFile } from './schema.ts';
 
@@ -71,7 +71,7 @@ export function unitSetup(prepared: Prepared): UnitSetup {
     source: householdSource(prepared.household, prepared.call.seed, extraDraws(prepared, faults)),
     faults,
     seed: prepared.call.seed,
-    temperature_C: prepared.call.temperature_C,
+    weather: steadyWeather(prepared.call.temperature_C),
   };
 }
 

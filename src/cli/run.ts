@@ -1,7 +1,7 @@
 /** `run`: lives through days of a unit or a call and prints what its instruments would show. */
 import { parseArgs } from 'node:util';
 import { prepareCall, shippedLibrary, unitSetup } from '../calls/index.ts';
-import { balance, householdSource } from '../plant/index.ts';
+import { balance, householdSource, steadyWeather } from '../plant/index.ts';
 import { calendarDay, dayNumber, type Happening, readout, Unit, type UnitSetup } from '../unit/index.ts';
 import { number } from './args.ts';
 import { findCall } from './files.ts';
@@ -73,7 +73,7 @@ function plan(name: string, householdId: string, seed: number, days: string | un
     throw new UsageError(`no household "${householdId}"; take one of ${[...library.households.keys()].join(', ')}`);
   }
   return {
-    setup: { spec, source: householdSource(household, seed), faults: [], seed, temperature_C: 20 },
+    setup: { spec, source: householdSource(household, seed), faults: [], seed, weather: steadyWeather(20) },
     firstDay: dayNumber(START_DAY),
     days: number('days', days ?? '1', 1),
   };

@@ -1,10 +1,12 @@
 /** What came in, left, was turned into gas or air and is still held: the audit of a run. 0 when all is accounted for. */
 
 import { ASM, BSM1_15C, chemicalDemand, kjeldahlNitrogen } from './asm1.ts';
+import { CELL_ROWS, CONTACT_SIZE, floorOf, SPENT } from './contact.ts';
 import { at } from './entry.ts';
-import { PROCESS, VOLUME, WATER } from './layout.ts';
-import { COMPARTMENTS, COMPONENT, COMPONENTS } from './liquor.ts';
-import { LEDGER, STORE } from './process.ts';
+import { CAME, CONTACT, PROCESS, VOLUME, WATER } from './layout.ts';
+import { CARRIED, COMPARTMENTS, COMPONENT } from './liquor.ts';
+import { GONE, STORE } from './process.ts';
+import { lyingCod, lyingNitrogen } from './sediment.ts';
 
 /** Closure errors relative to what came in. */
 export interface Balance {
@@ -14,52 +16,75 @@ export interface Balance {
   readonly chlorine: number;
 }
 
-/** COD of a row, g: oxygen counts against it, and so does nitrate by what it took to make. Source: BSM1's continuity. */
-function codOf(y: Float64Array, o: number): number {
-  return chemicalDemand(y, o) - at(y, o + ASM.oxygen) - 4.57 * at(y, o + ASM.nitrate);
-}
+/** What is counted of a row that begins at `o`, g. */
+type Count = (y: Float64Array, o: number) => number;
+type Amount = (y: Float64Array) => number;
 
-function nitrogenOf(y: Float64Array, o: number): number {
-  return at(y, o + ASM.nitrate) + kjeldahlNitrogen(y, o, BSM1_15C);
-}
+/** COD: oxygen counts against it, and so does nitrate by what it took to make. Source: BSM1's continuity. */
+const cod: Count = (y, o) => chemicalDemand(y, o) - at(y, o + ASM.oxygen) - 4.57 * at(y, o + ASM.nitrate);
+const nitrogen: Count = (y, o) => at(y, o + ASM.nitrate) + kjeldahlNitrogen(y, o, BSM1_15C);
+/** Before disinfection a row ends with what is free. */
+const free: Count = (y, o) => at(y, o + COMPONENT.chlorine);
+const chlorine: Count = (y, o) => free(y, o) + at(y, o + COMPONENT.combined);
 
-function chlorineOf(y: Float64Array, o: number): number {
-  return at(y, o + COMPONENT.chlorine);
-}
+const floor = (y: Float64Array) => floorOf(y.subarray(CONTACT, CONTACT + CONTACT_SIZE));
+const process = (i: number) => (y: Float64Array) => at(y, PROCESS + i);
+const contact = (i: number) => (y: Float64Array) => at(y, CONTACT + i);
 
-function held(y: Float64Array, of: (y: Float64Array, o: number) => number): number {
-  let sum = 0;
-  for (let k = 0; k < COMPARTMENTS; k++) sum += of(y, PROCESS + k * COMPONENTS);
-  return sum;
+/** Held in the compartments and the cells, and left by the field and the clean-out. */
+function heldAndLeft(inProcess: Count, inContact: Count): Amount {
+  return (y) => {
+    let sum = inProcess(y, PROCESS + GONE.relieved) + inContact(y, CONTACT + SPENT.sprayed);
+    for (let k = 0; k < COMPARTMENTS; k++) sum += inProcess(y, PROCESS + k * CARRIED);
+    for (const row of CELL_ROWS) sum += inContact(y, CONTACT + row);
+    return sum;
+  };
 }
 
 /** Balance of a run from one state to another, both with the processes caught up. */
 export function balance(start: Float64Array, y: Float64Array): Balance {
-  const change = (of: (y: Float64Array) => number) => of(y) - of(start);
-  const ledger = (i: number) => (state: Float64Array) => at(state, PROCESS + i);
-  const closure = (of: (y: Float64Array, o: number) => number, kept: (y: Float64Array) => number): number => {
-    const came = change((s) => of(s, PROCESS + LEDGER.in));
-    const left = change((s) => of(s, PROCESS + LEDGER.out));
-    return Math.abs(came - left - change((s) => held(s, of)) - change(kept)) / Math.max(1, came);
+  const change = (of: Amount) => of(y) - of(start);
+  const closure = (came: Amount, accounted: readonly Amount[]): number => {
+    const total = change(came);
+    return Math.abs(total - accounted.reduce((sum, of) => sum + change(of), 0)) / Math.max(1, total);
   };
   return {
     water: waterClosure(start, y),
-    cod: closure(codOf, (s) => {
-      const stored = ledger(STORE.degradable)(s) + ledger(STORE.inert)(s) + ledger(STORE.scum)(s);
-      const gone = ledger(LEDGER.methane)(s) - 1.71 * ledger(LEDGER.nitrogenGas)(s);
-      return stored + gone + ledger(LEDGER.oxygenGained)(s);
-    }),
-    nitrogen: closure(nitrogenOf, (s) => {
-      const stored = ledger(STORE.nitrogen)(s) + BSM1_15C.iXP * ledger(STORE.inert)(s);
-      return stored + ledger(LEDGER.nitrogenGas)(s);
-    }),
-    chlorine: closure(chlorineOf, ledger(LEDGER.chlorineUsed)),
+    cod: closure(
+      (s) => cod(s, CAME),
+      [
+        heldAndLeft(cod, cod),
+        process(STORE.degradable),
+        process(STORE.inert),
+        process(STORE.scum),
+        process(GONE.methane),
+        (s) => -1.71 * process(GONE.nitrogenGas)(s),
+        process(GONE.oxygenGained),
+        (s) => lyingCod(floor(s)),
+      ],
+    ),
+    nitrogen: closure(
+      (s) => nitrogen(s, CAME),
+      [
+        heldAndLeft(nitrogen, nitrogen),
+        process(STORE.nitrogen),
+        (s) => BSM1_15C.iXP * process(STORE.inert)(s),
+        process(GONE.nitrogenGas),
+        contact(SPENT.burnt),
+        (s) => lyingNitrogen(floor(s)),
+      ],
+    ),
+    chlorine: closure(
+      (s) => free(s, CAME) + contact(SPENT.fed)(s),
+      [heldAndLeft(free, chlorine), process(GONE.chlorineUsed), contact(SPENT.used)],
+    ),
   };
 }
 
 function waterClosure(start: Float64Array, y: Float64Array): number {
   const change = (i: number) => at(y, i) - at(start, i);
+  const came = change(WATER.drawn) + change(WATER.seeped);
   const left = change(WATER.sprayed) + change(WATER.relieved) + change(WATER.indoors);
   const volumes = change(VOLUME.trash) + change(VOLUME.aeration) + change(VOLUME.pump);
-  return Math.abs(change(WATER.drawn) - left - volumes) / Math.max(1, change(WATER.drawn));
+  return Math.abs(came - left - volumes) / Math.max(1, came);
 }

@@ -37,13 +37,11 @@ export function hopperOf(spec: ClarifierSpec): Hopper {
   return { share, face_m2 };
 }
 
-/** Volume of every compartment, m3, into `out`, of the water held by chamber: the clarifier's stands in layers. */
+/** Volume of every compartment before disinfection, m3, into `out`, of the water held by chamber: the clarifier's stands in layers. */
 export function spreadWater(hopper: Hopper, held: Float64Array, out: Float64Array): Float64Array {
   out[COMPARTMENT.trash] = at(held, HELD.trash);
   out[COMPARTMENT.aeration] = at(held, HELD.aeration);
   for (let i = 0; i < LAYERS; i++) out[COMPARTMENT.clarifier + i] = at(held, HELD.clarifier) * at(hopper.share, i);
-  out[COMPARTMENT.riser] = at(held, HELD.riser);
-  out[COMPARTMENT.pump] = at(held, HELD.pump);
   return out;
 }
 

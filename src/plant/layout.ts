@@ -1,8 +1,11 @@
 /**
  * Where each quantity sits in the one state array. First what the engine steps through: volumes, ledgers of water, what
- * has passed each opening, gauges. Then the marks: the same as they stood when the processes were last advanced. Last
+ * has passed each opening, seconds run. Then the marks: the same as they stood when the processes were last advanced. Last
  * the processes themselves, which follow in stretches (see passage.ts).
  */
+import { CONTACT_SIZE } from './contact.ts';
+import { STOCK_SIZE } from './disinfection.ts';
+import { CARRIED } from './liquor.ts';
 import { PROCESS_SIZE } from './process.ts';
 
 /**
@@ -13,17 +16,17 @@ export const BASINS = ['trash', 'aeration', 'pump'] as const;
 
 export const VOLUME = { trash: 0, aeration: 1, pump: 2 } as const;
 
-/** Water ledgers, m3 since the start: drawn in the house, dosed to the field, over the clean-out, onto the floor. */
-export const WATER = { drawn: 3, sprayed: 4, relieved: 5, indoors: 6 } as const;
+/** Water ledgers, m3 since the start: drawn in the house, dosed to the field, over the clean-out, onto the floor, seeped in. */
+export const WATER = { drawn: 3, sprayed: 4, relieved: 5, indoors: 6, seeped: 7 } as const;
 
 /** Water that has passed each opening since the start, m3. */
-export const PASSED = { trashOut: 7, slot: 8, clarifierOut: 9, riserOut: 10 } as const;
+export const PASSED = { trashOut: 8, slot: 9, clarifierOut: 10, riserOut: 11 } as const;
 
 /** Seconds run. */
-export const RUN = { pump_s: 11, compressor_s: 12 } as const;
+export const RUN = { pump_s: 12, compressor_s: 13, ultraviolet_s: 14 } as const;
 
 /** What is stepped through by the engine; all else waits for the next stretch. */
-export const STEPPED = 13;
+export const STEPPED = 15;
 
 /** Where a stepped quantity is kept as it stood at the end of the last stretch; these marks follow the stepped part. */
 export function marked(i: number): number {
@@ -36,15 +39,28 @@ export const MARK_s = 2 * STEPPED;
 export const PROCESS_STEP = MARK_s + 1;
 
 export const PROCESS = PROCESS_STEP + 1;
+export const CONTACT = PROCESS + PROCESS_SIZE;
+/** What is in store for disinfection (see disinfection.ts). */
+export const STORED = CONTACT + CONTACT_SIZE;
+/** What has come in since the start, g by component. */
+export const CAME = STORED + STOCK_SIZE;
 
-const GAUGE = PROCESS + PROCESS_SIZE;
+const GAUGE = CAME + CARRIED;
 /**
  * Hours the liquor has been without oxygen; water dosed while the liquor lacked oxygen, m3; mean inflow of the last days,
- * m3/d.
+ * m3/d; how much the sludge has bulked, as a factor of its index; hours that the lowest sludge has made gas; seal of the
+ * house's least used trap, mm.
  */
-export const GAUGES = { hoursWithoutOxygen: GAUGE, shortOfAir_m3: GAUGE + 1, inflow_m3d: GAUGE + 2 } as const;
+export const GAUGES = {
+  hoursWithoutOxygen: GAUGE,
+  shortOfAir_m3: GAUGE + 1,
+  inflow_m3d: GAUGE + 2,
+  bulking: GAUGE + 3,
+  gassing_h: GAUGE + 4,
+  seal_mm: GAUGE + 5,
+} as const;
 
-export const STATE_SIZE = GAUGE + 3;
+export const STATE_SIZE = GAUGE + 6;
 
 /** Absolute tolerances of the stepped part; 0 leaves a ledger out of the error norm. */
 export function tolerances(): Float64Array {

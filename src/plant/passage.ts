@@ -1,34 +1,56 @@
 /**
  * Joins the processes to the water: from time to time they catch up with what the hydraulics have let through since, in
- * one stretch with its mean flows. The engine decides when: every few minutes, and whenever something is done there.
+ * one stretch with its mean flows. The engine decides when, by `due`, and whenever something is done there.
  */
 
 import { operatingPoint, stillAir } from './air.ts';
-import { ASM, atTemperature, BSM1_15C } from './asm1.ts';
-import { at } from './entry.ts';
-import { hopperOf, spreadWater, thickest_gm3 } from './hopper.ts';
-import { GAUGES, MARK_s, marked, PASSED, PROCESS, PROCESS_STEP, RUN, STEPPED, WATER } from './layout.ts';
-import { CHAMBERS, COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, HELD } from './liquor.ts';
-import { exp, pow } from './num.ts';
+import { ASM, suspendedSolids } from './asm1.ts';
+import { CELL, CONTACT_SIZE, Contact, floorOf, RISER_CELLS, SPENT } from './contact.ts';
+import { feedChlorine, STOCK_SIZE, survivesLight } from './disinfection.ts';
+import { add, at } from './entry.ts';
+import { hopperOf, spreadWater } from './hopper.ts';
+import { bulked, kineticsAt, liftedShare, stoodGassing_h } from './kinetics.ts';
+import {
+  CAME,
+  CONTACT,
+  GAUGES,
+  MARK_s,
+  marked,
+  PASSED,
+  PROCESS,
+  PROCESS_STEP,
+  RUN,
+  STEPPED,
+  STORED,
+  WATER,
+} from './layout.ts';
+import {
+  CARRIED,
+  CHAMBERS,
+  COMPARTMENT,
+  COMPARTMENTS,
+  COMPONENT,
+  COMPONENTS,
+  type Composition,
+  HELD,
+  LAYERS,
+} from './liquor.ts';
+import { exp } from './num.ts';
 import { emptyStep, makeStepper } from './ode.ts';
 import { fieldSaturation, hoursWithoutOxygenRate, type OxygenAt, oxygenAt, oxygenTransfer } from './oxygen.ts';
-import { type Kinetics, massOf, PROCESS_SIZE, Process, STORE, type Stretch } from './process.ts';
-import { captured, settlerFor } from './settleability.ts';
-import type { PlantSpec } from './spec.ts';
+import { GONE, massOf, PROCESS_SIZE, Process, SOLVED, STORE, type Stretch } from './process.ts';
+import { captured } from './settleability.ts';
+import type { PlantCondition, PlantSpec } from './spec.ts';
+import { FULL_SEAL_mm, ROOM_C, trapSeal_mm } from './trap.ts';
 import type { Drive, Works } from './works.ts';
 
-/** Longest stretch, s: within it the flows' mean stands for them. */
-export const STRETCH_s = 300;
+/** Shortest and longest stretch, s: within it the flows' mean stands for them. */
+const SHORTEST_s = 300;
+const LONGEST_s = 1800;
+/** A flow through the clarifier this far from the stretch's mean ends it, m3/s: a surge has a stretch of its own. */
+const APART_m3s = 1e-5;
 
 const DAY_s = 86_400;
-/** Corners of the settling fluxes are rounded by this, so that the step is not caught in them. */
-const ROUNDING = 0.01;
-/** Without oxygen particulates dissolve at this rate, 1/d (common practice 0.1 to 0.3, no source). */
-const ANAEROBIC = 0.2;
-/** What lies in the trash tank digests at this rate at 15 degC, 1/d, doubling each 10 K (common practice, no source). */
-const DIGESTION = 0.5 / 365;
-/** Of what digests this share goes back into the water, the rest leaves as gas (convention). */
-const RETURNED = 0.3;
 /** Grease in what the trash tank keeps of the slow substrate (convention). */
 const GREASE = 0.15;
 /** Dry solids in a m3 of lying sludge, and COD in a m3 of scum, g (common practice 40 to 90 kg, no source; convention). */
@@ -37,22 +59,23 @@ const SCUM_gm3 = 400_000;
 /** Days over which the inflow is averaged, and the least that counts, m3/d. */
 const MEMORY_d = 2;
 const LEAST_m3d = 0.02;
-/** Die-off of coliform in the works, 1/d (convention). */
-const DIE_OFF = 1;
-/** Loss of a chlorine residual, 1/d, and to what is left to oxidise, m3 per g COD and day (convention). */
-const CHLORINE_DECAY = 3;
-const CHLORINE_DEMAND = 0.5;
-/** Alkalinity at which nitrification is halved, mol/m3 (common practice, no source; not part of ASM1). */
-const ALKALINITY = 0.5;
 /** Oxygen under which effluent counts as short of air, mg/L (GLUMRB wants 2 at all times; half of it is alarming). */
 const SHORT_OF_AIR_mgL = 1;
+/** Rates are worked out anew for each tenth of a degree and each mL/g. */
+const TENTH = 10;
+const BOTTOM = COMPARTMENT.clarifier + LAYERS - 1;
 
 const SLACK = 1e-12;
+
+/** A place whose water has a composition: a compartment, or a cell past disinfection. */
+export type Place = 'trash' | 'aeration' | 'clarifier' | 'riser' | 'pump';
 
 export class Passage {
   private readonly spec: PlantSpec;
   private readonly works: Works;
+  private readonly influent: Composition;
   readonly process: Process;
+  private readonly contact = new Contact();
   private readonly stretch: Stretch;
   private readonly stepper = makeStepper(PROCESS_SIZE, {
     rtol: 1e-3,
@@ -63,14 +86,18 @@ export class Passage {
   private readonly step = emptyStep(PROCESS_SIZE);
   private readonly air = stillAir();
   private readonly spread = new Float64Array(COMPARTMENTS);
+  private readonly arriving = new Float64Array(COMPONENTS);
   private water: OxygenAt = oxygenAt(20);
-  private temperature_C = Number.NaN;
+  private tenths = Number.NaN;
+  private index = Number.NaN;
 
   constructor(works: Works, influent: Composition) {
     this.works = works;
     this.spec = works.spec;
-    const hopper = hopperOf(works.spec.clarifier);
+    this.influent = influent;
     this.stretch = {
+      days: 0,
+      drawn: 0,
       inflow: 0,
       trashOut: 0,
       slot: 0,
@@ -80,47 +107,57 @@ export class Passage {
       relieved: 0,
       exchange: 0,
       volumes: new Float64Array(CHAMBERS),
-      influent,
+      coming: new Float64Array(CARRIED),
       captured: 0,
       floats: GREASE,
+      grease: 0,
+      returning: new Float64Array(COMPONENTS),
       transfer: 0,
       saturation: 0,
-      chlorine: 0,
+      lifted: 0,
     };
-    this.process = new Process(hopper, this.stretch, this.kinetics(20));
+    this.process = new Process(
+      hopperOf(works.spec.clarifier),
+      this.stretch,
+      kineticsAt(20, works.spec.process.volumeIndex_mLg),
+    );
+  }
+
+  /** Whether a stretch has lasted long enough, with so much flowing out of the clarifier just now, m3/s. */
+  due(y: Float64Array, t: number, flow_m3s: number): boolean {
+    const seconds = t - at(y, MARK_s);
+    if (seconds < SHORTEST_s) return false;
+    if (seconds >= LONGEST_s) return true;
+    const mean = (at(y, PASSED.clarifierOut) - at(y, marked(PASSED.clarifierOut))) / seconds;
+    return Math.abs(flow_m3s - mean) > APART_m3s;
   }
 
   /** Catches up to an instant, s. Nothing passed since the last one, nothing is done. */
   advance(y: Float64Array, t: number, drive: Drive): void {
     const seconds = t - at(y, MARK_s);
     if (seconds <= 0) return;
-    if (drive.temperature_C !== this.temperature_C) this.warm(drive.temperature_C);
+    this.warm(y, drive);
     this.fill(y, seconds, drive);
-    const { step } = this;
-    step.y0.set(y.subarray(PROCESS, PROCESS + PROCESS_SIZE));
-    const days = seconds / DAY_s;
-    let h = Math.min(at(y, PROCESS_STEP), days);
-    let day = 0;
-    while (day < days) {
-      step.t0 = day;
-      this.process.derivative(day, step.y0, step.f0);
-      this.stepper.step(this.process.derivative, step, h, days);
-      h = step.next;
-      day = step.t1;
-      step.y0.set(step.y1);
+    // What lies upstream goes first: it decides what the other takes in.
+    if (this.stretch.clarifierOut < 0) {
+      this.disinfect(y, drive);
+      this.treat(y);
+    } else {
+      this.treat(y);
+      this.disinfect(y, drive);
     }
-    y.set(step.y0, PROCESS);
-    y[PROCESS_STEP] = h;
-    this.gauge(y, seconds);
     y.copyWithin(STEPPED, 0, STEPPED);
     y[MARK_s] = t;
+    this.gauge(y, seconds, drive);
   }
 
   private fill(y: Float64Array, seconds: number, drive: Drive): void {
     const { spec, stretch } = this;
     const perDay = DAY_s / seconds;
     const passed = (i: number) => (at(y, i) - at(y, marked(i))) * perDay;
-    stretch.inflow = passed(WATER.drawn);
+    stretch.days = seconds / DAY_s;
+    stretch.drawn = passed(WATER.drawn);
+    stretch.inflow = stretch.drawn + passed(WATER.seeped);
     stretch.trashOut = passed(PASSED.trashOut);
     stretch.slot = passed(PASSED.slot);
     stretch.clarifierOut = passed(PASSED.clarifierOut);
@@ -128,6 +165,7 @@ export class Passage {
     stretch.discharge = passed(WATER.sprayed);
     stretch.relieved = passed(WATER.relieved) + passed(WATER.indoors);
     this.works.volumes(y.subarray(STEPPED, 2 * STEPPED), stretch.volumes);
+    this.bring(y, drive.condition);
     const depth = this.works.diffuserDepth(y);
     const ran = (at(y, RUN.compressor_s) - at(y, marked(RUN.compressor_s))) / seconds;
     const air_Lmin = ran * operatingPoint(spec.air, drive.condition, depth, this.air).diffuser_Lmin;
@@ -135,56 +173,132 @@ export class Passage {
       oxygenTransfer(spec.air, this.water, air_Lmin, depth, at(stretch.volumes, HELD.aeration)) * DAY_s;
     stretch.saturation = fieldSaturation(spec.air, this.water, depth);
     stretch.exchange = spec.process.exchange_m3d * Math.min(1, air_Lmin / spec.air.transferReference_Lmin);
-    stretch.chlorine = spec.process.chlorineDose_mgL * Math.max(0, stretch.clarifierOut);
+    stretch.lifted = liftedShare(at(y, GAUGES.gassing_h));
     // By the mean of days: what a tank keeps is not decided by a single flush.
-    const days = seconds / DAY_s;
-    const mean = at(y, GAUGES.inflow_m3d) + (stretch.inflow - at(y, GAUGES.inflow_m3d)) * (1 - exp(-days / MEMORY_d));
+    const mean =
+      at(y, GAUGES.inflow_m3d) + (stretch.inflow - at(y, GAUGES.inflow_m3d)) * (1 - exp(-stretch.days / MEMORY_d));
     y[GAUGES.inflow_m3d] = mean;
     const { sludge, scum } = this.lying_m3(y);
     const clear_m3 = Math.max(0, at(stretch.volumes, HELD.trash) - sludge - scum);
     stretch.captured = captured((clear_m3 / Math.max(LEAST_m3d, mean)) * 1440, spec.process.mostCaptured);
   }
 
-  private warm(temperature_C: number): void {
-    this.temperature_C = temperature_C;
-    this.water = oxygenAt(temperature_C);
-    this.process.kinetics = this.kinetics(temperature_C);
+  /** What the house sends with its water, and what is poured down its drains besides. */
+  private bring(y: Float64Array, condition: PlantCondition): void {
+    const { coming, days, drawn } = this.stretch;
+    for (let i = 0; i < CARRIED; i++) coming[i] = drawn * at(this.influent, i);
+    add(coming, COMPONENT.chlorine, condition.bleach_gd);
+    add(coming, COMPONENT.quaternary, condition.quaternary_gd);
+    add(coming, COMPONENT.salt, condition.salt_gd);
+    for (let i = 0; i < CARRIED; i++) add(y, CAME + i, days * at(coming, i));
+    this.stretch.grease = condition.grease_gd;
+    add(y, CAME + ASM.slowSubstrate, days * condition.grease_gd);
   }
 
-  private kinetics(temperature_C: number): Kinetics {
-    const index = this.spec.process.volumeIndex_mLg;
-    return {
-      biology: { ...atTemperature(BSM1_15C, temperature_C), kAlkalinity: ALKALINITY },
-      settling: { ...settlerFor(index), rounding: ROUNDING },
-      thickest_gm3: thickest_gm3(index),
-      anaerobic: ANAEROBIC,
-      digestion: DIGESTION * pow(2, (temperature_C - 15) / 10),
-      returned: RETURNED,
-      dieOff: DIE_OFF,
-      chlorineDecay: CHLORINE_DECAY,
-      chlorineDemand: CHLORINE_DEMAND,
-    };
+  private warm(y: Float64Array, drive: Drive): void {
+    const { volumeIndex_mLg } = this.spec.process;
+    const tenths = Math.round(drive.temperature_C * TENTH);
+    const index = Math.round(volumeIndex_mLg * drive.condition.volumeIndex * at(y, GAUGES.bulking));
+    if (tenths === this.tenths && index === this.index) return;
+    this.tenths = tenths;
+    this.index = index;
+    this.water = oxygenAt(tenths / TENTH);
+    this.process.kinetics = kineticsAt(tenths / TENTH, index);
   }
 
-  private gauge(y: Float64Array, seconds: number): void {
-    const oxygen = this.concentration(y, COMPARTMENT.aeration, ASM.oxygen);
+  private treat(y: Float64Array): void {
+    const { arriving, process, step, stretch } = this;
+    for (let i = 0; i < CARRIED; i++) arriving[i] = -at(y, PROCESS + GONE.onward + i);
+    step.y0.set(y.subarray(PROCESS, PROCESS + PROCESS_SIZE));
+    let h = Math.min(at(y, PROCESS_STEP), stretch.days);
+    let day = 0;
+    process.derivative(day, step.y0, step.f0);
+    while (day < stretch.days) {
+      step.t0 = day;
+      this.stepper.step(process.derivative, step, h, stretch.days);
+      h = step.next;
+      day = step.t1;
+      step.y0.set(step.y1);
+      step.f0.set(step.f1);
+    }
+    y.set(step.y0, PROCESS);
+    y[PROCESS_STEP] = h;
+    for (let i = 0; i < CARRIED; i++) add(arriving, i, at(y, PROCESS + GONE.onward + i));
+  }
+
+  private disinfect(y: Float64Array, drive: Drive): void {
+    const { arriving, contact, spec, stretch } = this;
+    const backwards = stretch.clarifierOut < 0;
+    if (backwards) arriving.fill(0);
+    else this.dose(y, drive);
+    contact.advance(y.subarray(CONTACT, CONTACT + CONTACT_SIZE), stretch, {
+      arriving,
+      dieOff: this.process.kinetics.dieOff,
+      pumpFloor_m2: spec.pump.area_m2,
+      pumped_min: (at(y, RUN.pump_s) - at(y, marked(RUN.pump_s))) / 60,
+    });
+    if (!backwards) return;
+    const per = -1 / (stretch.clarifierOut * stretch.days);
+    for (let i = 0; i < COMPONENTS; i++) stretch.returning[i] = per * at(contact.returned, i);
+    add(stretch.returning, COMPONENT.chlorine, at(stretch.returning, COMPONENT.combined));
+  }
+
+  private dose(y: Float64Array, drive: Drive): void {
+    const { arriving, stretch } = this;
+    const { disinfection } = this.spec;
+    const { condition } = drive;
+    const stock = y.subarray(STORED, STORED + STOCK_SIZE);
+    if (disinfection.kind === 'ultraviolet') {
+      const lit = (at(y, RUN.ultraviolet_s) - at(y, marked(RUN.ultraviolet_s))) / (stretch.days * DAY_s);
+      const solids = suspendedSolids(arriving, 0) / Math.max(SLACK, stretch.clarifierOut * stretch.days);
+      const left = survivesLight(disinfection, condition, stretch.clarifierOut, solids, lit);
+      arriving[COMPONENT.coliform] = left * at(arriving, COMPONENT.coliform);
+      return;
+    }
+    const fed = feedChlorine(disinfection, condition, stretch.clarifierOut, stretch.days, drive.temperature_C, stock);
+    add(arriving, COMPONENT.chlorine, fed);
+    add(y, CONTACT + SPENT.fed, fed);
+  }
+
+  private gauge(y: Float64Array, seconds: number, drive: Drive): void {
+    const days = seconds / DAY_s;
+    const oxygen = Math.max(0, this.concentration(y, COMPARTMENT.aeration, ASM.oxygen));
     const hours = at(y, GAUGES.hoursWithoutOxygen);
     y[GAUGES.hoursWithoutOxygen] = Math.max(0, hours + seconds * hoursWithoutOxygenRate(oxygen, hours));
+    y[GAUGES.bulking] = bulked(at(y, GAUGES.bulking), oxygen, days);
+    y[GAUGES.gassing_h] = stoodGassing_h(
+      at(y, GAUGES.gassing_h),
+      this.concentration(y, BOTTOM, ASM.oxygen),
+      this.concentration(y, BOTTOM, ASM.nitrate),
+      days,
+    );
+    const used = this.stretch.drawn > 0 && drive.condition.trapsUsed === 1;
+    y[GAUGES.seal_mm] = used ? FULL_SEAL_mm : trapSeal_mm(at(y, GAUGES.seal_mm), days, ROOM_C, drive.humidity);
     if (oxygen < SHORT_OF_AIR_mgL) {
-      y[GAUGES.shortOfAir_m3] = at(y, GAUGES.shortOfAir_m3) + at(y, WATER.sprayed) - at(y, marked(WATER.sprayed));
+      add(y, GAUGES.shortOfAir_m3, this.stretch.discharge * days);
     }
   }
 
-  /** Concentration, g/m3, of a component in a compartment, as it stood when the processes last caught up. */
-  concentration(y: Float64Array, compartment: number, component: number): number {
+  private concentration(y: Float64Array, compartment: number, component: number): number {
     return at(y, PROCESS + massOf(compartment, component)) / this.volumeOf(y, compartment);
   }
 
-  /** All concentrations in a compartment, likewise. */
-  composition(y: Float64Array, compartment: number): Composition {
-    const from = PROCESS + massOf(compartment, 0);
-    const volume = this.volumeOf(y, compartment);
-    return y.slice(from, from + COMPONENTS).map((mass) => mass / volume);
+  /** All concentrations at a place, g/m3, as they stood when the processes last caught up; of the clarifier what is on top. */
+  composition(y: Float64Array, place: Place): Composition {
+    if (place === 'riser' || place === 'pump') {
+      const row = CONTACT + (place === 'pump' ? CELL.pump : CELL.riserOutlet);
+      const share = 1 / this.cellVolume(y, place);
+      return y.slice(row, row + COMPONENTS).map((mass) => mass * share);
+    }
+    return this.layer(y, COMPARTMENT[place]);
+  }
+
+  /** Concentrations in a compartment before disinfection, likewise. */
+  layer(y: Float64Array, compartment: number): Composition {
+    const c = new Float64Array(COMPONENTS);
+    const share = 1 / this.volumeOf(y, compartment);
+    for (let i = 0; i < CARRIED; i++) c[i] = share * at(y, PROCESS + massOf(compartment, i));
+    return c;
   }
 
   /** Room that sludge and that scum take in the trash tank, m3. */
@@ -193,19 +307,33 @@ export class Passage {
     return { sludge: sludge_g / SLUDGE_gm3, scum: at(y, PROCESS + STORE.scum) / SCUM_gm3 };
   }
 
+  /** The sediment of the pump tank (see sediment.ts). */
+  sediment(y: Float64Array): Float64Array {
+    return floorOf(y.subarray(CONTACT, CONTACT + CONTACT_SIZE));
+  }
+
+  /** Volume index of the sludge, mL/g. */
+  volumeIndex_mLg(y: Float64Array, condition: PlantCondition): number {
+    return this.spec.process.volumeIndex_mLg * condition.volumeIndex * at(y, GAUGES.bulking);
+  }
+
   private volumeOf(y: Float64Array, compartment: number): number {
     const held = this.works.volumes(y.subarray(STEPPED, 2 * STEPPED), this.stretch.volumes);
     return Math.max(SLACK, at(spreadWater(this.process.hopper, held, this.spread), compartment));
+  }
+
+  private cellVolume(y: Float64Array, place: 'riser' | 'pump'): number {
+    const held = this.works.volumes(y.subarray(STEPPED, 2 * STEPPED), this.stretch.volumes);
+    return Math.max(SLACK, place === 'pump' ? at(held, HELD.pump) : at(held, HELD.riser) / RISER_CELLS);
   }
 }
 
 /** Of each mass, g: about a thousandth of what a compartment holds. */
 function processTolerances(): Float64Array {
-  const atol = new Float64Array(PROCESS_SIZE);
+  const atol = new Float64Array(SOLVED);
   for (let k = 0; k < COMPARTMENTS; k++) {
-    for (let i = 0; i < COMPONENTS; i++) {
-      const coarse = i === COMPONENT.coliform ? 1e3 : i === COMPONENT.exposure ? 1 : i === ASM.oxygen ? 0.01 : 0.05;
-      atol[massOf(k, i)] = coarse;
+    for (let i = 0; i < CARRIED; i++) {
+      atol[massOf(k, i)] = i === COMPONENT.coliform ? 50 : i === ASM.oxygen ? 0.01 : i === COMPONENT.salt ? 1 : 0.05;
     }
   }
   return atol;

@@ -1,48 +1,47 @@
 /**
- * What happens in the water while it passes: biology, settling, oxygen and chlorine in every compartment, and the sludge
- * that stays in the trash tank. It is advanced in stretches of some minutes with the mean flows of each, which the
- * hydraulics have counted exactly, so that nothing is lost between the two. Days, m3, g.
+ * What happens in the water on its way to disinfection: biology, settling, oxygen and poisons in every compartment, and
+ * the sludge that stays in the trash tank. It is advanced in stretches of some minutes with the mean flows of each,
+ * which the hydraulics have counted exactly, so that nothing is lost between the two. Days, m3, g.
  */
 
 import { ASM, type Asm1Parameters, asm1Rates, asm1React, RATES, suspendedSolids } from './asm1.ts';
 import { add, at } from './entry.ts';
 import { FALLING, type Hopper, settleHopper, spreadWater } from './hopper.ts';
-import {
-  CHAMBERS,
-  COMPARTMENT,
-  COMPARTMENTS,
-  COMPONENT,
-  COMPONENTS,
-  type Composition,
-  HELD,
-  LAYERS,
-} from './liquor.ts';
+import { CARRIED, CHAMBERS, COMPARTMENT, COMPARTMENTS, COMPONENT, type Composition, HELD, LAYERS } from './liquor.ts';
+import { isPoisoned, poison, type Toll } from './poison.ts';
 import type { SettlerParameters } from './takacs.ts';
 
-const MASSES = COMPARTMENTS * COMPONENTS;
+const MASSES = COMPARTMENTS * CARRIED;
 
 /** Sludge and scum of the trash tank: degradable and inert COD, the nitrogen of the degradable, grease as COD; g. */
 export const STORE = { degradable: MASSES, inert: MASSES + 1, nitrogen: MASSES + 2, scum: MASSES + 3 } as const;
 
-const LEDGERS = MASSES + 4;
-/** Since the start, g: in and out by component, oxygen from the air, nitrogen and COD that left as gas, chlorine used. */
-export const LEDGER = {
-  in: LEDGERS,
-  out: LEDGERS + COMPONENTS,
-  oxygenGained: LEDGERS + 2 * COMPONENTS,
-  nitrogenGas: LEDGERS + 2 * COMPONENTS + 1,
-  methane: LEDGERS + 2 * COMPONENTS + 2,
-  chlorineUsed: LEDGERS + 2 * COMPONENTS + 3,
+/** What the equations feed back on; what follows only adds up and needs no error control. */
+export const SOLVED = MASSES + 4;
+/**
+ * Since the start, g: passed on to disinfection and over the clean-out by component, oxygen from the air, nitrogen and
+ * COD that left as gas, chlorine used.
+ */
+export const GONE = {
+  onward: SOLVED,
+  relieved: SOLVED + CARRIED,
+  oxygenGained: SOLVED + 2 * CARRIED,
+  nitrogenGas: SOLVED + 2 * CARRIED + 1,
+  methane: SOLVED + 2 * CARRIED + 2,
+  chlorineUsed: SOLVED + 2 * CARRIED + 3,
 } as const;
-export const PROCESS_SIZE = LEDGERS + 2 * COMPONENTS + 4;
+export const PROCESS_SIZE = SOLVED + 2 * CARRIED + 4;
 
 /** Index of a component's mass in a compartment. */
 export function massOf(compartment: number, component: number): number {
-  return compartment * COMPONENTS + component;
+  return compartment * CARRIED + component;
 }
 
 /** A stretch of time: its mean flows, m3/d (below zero a flow runs backwards), and what holds throughout. */
 export interface Stretch {
+  days: number;
+  /** Of what comes in, what the house drew; the rest is rain. */
+  drawn: number;
   inflow: number;
   trashOut: number;
   slot: number;
@@ -54,15 +53,19 @@ export interface Stretch {
   exchange: number;
   /** Water held when it begins, m3, in the order of `HELD`. */
   readonly volumes: Float64Array;
-  /** What comes in, g/m3, and the share of its particulates that the trash tank keeps; of that what floats as grease. */
-  influent: Composition;
+  /** What comes in, g/d by component; the share of its particulates that the trash tank keeps; of that what floats. */
+  readonly coming: Float64Array;
   captured: number;
   floats: number;
+  /** Grease poured in on top of that, g COD/d. */
+  grease: number;
+  /** What comes back out of the disinfection riser while its flow runs backwards, g/m3. */
+  readonly returning: Composition;
   /** Transfer coefficient of the aeration chamber, 1/d, and the saturation it tends to, g/m3. */
   transfer: number;
   saturation: number;
-  /** Chlorine fed to the disinfection riser, g/d. */
-  chlorine: number;
+  /** Share of the lowest layer's solids that gas lifts to the top, 1/d. */
+  lifted: number;
 }
 
 /** What moves with temperature and with the state of the sludge. */
@@ -77,14 +80,11 @@ export interface Kinetics {
   readonly returned: number;
   /** Die-off of coliform, 1/d. */
   readonly dieOff: number;
-  /** Loss of the chlorine residual, 1/d, and what reducing matter takes of it, m3 per g COD and day. */
-  readonly chlorineDecay: number;
-  readonly chlorineDemand: number;
 }
 
+const TOP = COMPARTMENT.clarifier;
 const BOTTOM = COMPARTMENT.clarifier + LAYERS - 1;
 const LEAST_m3 = 1e-6;
-const MINUTES = 1440;
 
 export class Process {
   readonly hopper: Hopper;
@@ -96,6 +96,7 @@ export class Process {
   private readonly solids = new Float64Array(LAYERS);
   private readonly passing = new Float64Array(LAYERS);
   private readonly rates = new Float64Array(RATES);
+  private readonly toll: Toll = { chlorine: 0, quaternary: 0, coliform: 0 };
 
   constructor(hopper: Hopper, stretch: Stretch, kinetics: Kinetics) {
     this.hopper = hopper;
@@ -118,7 +119,6 @@ export class Process {
     for (let k = COMPARTMENT.trash; k <= BOTTOM; k++) this.react(dy, k);
     this.ferment(y, dy);
     this.breathe(dy);
-    this.disinfect(dy);
   };
 
   private fillVolumes(day: number): void {
@@ -127,8 +127,6 @@ export class Process {
     held[HELD.trash] = at(v, HELD.trash) + day * (stretch.inflow - stretch.trashOut - stretch.relieved);
     held[HELD.aeration] = at(v, HELD.aeration) + day * (stretch.trashOut - stretch.slot);
     held[HELD.clarifier] = at(v, HELD.clarifier) + day * (stretch.slot - stretch.clarifierOut);
-    held[HELD.riser] = at(v, HELD.riser) + day * (stretch.clarifierOut - stretch.riserOut);
-    held[HELD.pump] = at(v, HELD.pump) + day * (stretch.riserOut - stretch.discharge);
     spreadWater(this.hopper, held, this.volume);
   }
 
@@ -136,23 +134,19 @@ export class Process {
     const { c, volume } = this;
     for (let k = 0; k < COMPARTMENTS; k++) {
       const per = 1 / Math.max(LEAST_m3, at(volume, k));
-      const o = k * COMPONENTS;
-      for (let i = o; i < o + COMPONENTS; i++) c[i] = at(y, i) * per;
+      const o = k * CARRIED;
+      for (let i = o; i < o + CARRIED; i++) c[i] = at(y, i) * per;
     }
   }
 
   /** What settles at once lies in the trash tank; what floats lies on it. */
   private bringIn(dy: Float64Array): void {
-    const { inflow, influent, captured, floats } = this.stretch;
+    const { coming, captured, floats, grease } = this.stretch;
     const { iXB } = this.kinetics.biology;
-    for (let i = 0; i < COMPONENTS; i++) {
-      const rate = inflow * at(influent, i);
-      add(dy, i, rate);
-      add(dy, LEDGER.in + i, rate);
-    }
+    for (let i = 0; i < CARRIED; i++) add(dy, i, at(coming, i));
     for (let k = 0; k < FALLING.length; k++) {
       const i = FALLING[k] as number;
-      const kept = captured * inflow * at(influent, i);
+      const kept = captured * at(coming, i);
       add(dy, i, -kept);
       if (i === ASM.particulateNitrogen) add(dy, STORE.nitrogen, kept);
       else if (i === ASM.inertParticulate || i === ASM.decayProducts) add(dy, STORE.inert, kept);
@@ -164,67 +158,75 @@ export class Process {
         add(dy, STORE.nitrogen, iXB * kept);
       }
     }
+    // Of grease poured in, the same share stays on top; the rest is food for what follows.
+    add(dy, STORE.scum, captured * grease);
+    add(dy, ASM.slowSubstrate, (1 - captured) * grease);
   }
 
   private carry(dy: Float64Array): void {
-    const { stretch, hopper } = this;
-    this.pass(dy, COMPARTMENT.trash, COMPARTMENT.aeration, stretch.trashOut);
-    this.pass(dy, COMPARTMENT.aeration, BOTTOM, stretch.slot);
-    this.pass(dy, COMPARTMENT.aeration, BOTTOM, stretch.exchange);
-    this.pass(dy, BOTTOM, COMPARTMENT.aeration, stretch.exchange);
+    const { stretch, hopper, c } = this;
+    const { slot, exchange, clarifierOut, relieved, returning } = stretch;
+    const { trash, aeration } = COMPARTMENT;
+    this.mix(dy, trash, aeration, Math.max(0, stretch.trashOut), Math.max(0, -stretch.trashOut));
+    this.mix(dy, aeration, BOTTOM, exchange + Math.max(0, slot), exchange + Math.max(0, -slot));
     // What a layer does not keep as its part of a rising level goes on to the next one up.
-    const rise = stretch.slot - stretch.clarifierOut;
-    let up = stretch.slot;
+    const rise = slot - clarifierOut;
+    let up = slot;
     for (let i = LAYERS - 1; i > 0; i--) {
       up -= rise * at(hopper.share, i);
-      this.pass(dy, COMPARTMENT.clarifier + i, COMPARTMENT.clarifier + i - 1, up);
+      this.mix(dy, TOP + i, TOP + i - 1, Math.max(0, up), Math.max(0, -up));
     }
-    this.pass(dy, COMPARTMENT.clarifier, COMPARTMENT.riser, stretch.clarifierOut);
-    this.pass(dy, COMPARTMENT.riser, COMPARTMENT.pump, stretch.riserOut);
-    this.leave(dy, COMPARTMENT.pump, stretch.discharge);
-    this.leave(dy, COMPARTMENT.trash, stretch.relieved);
+    if (clarifierOut !== 0) this.leave(dy, TOP, clarifierOut, clarifierOut > 0 ? c : returning, GONE.onward);
+    if (relieved !== 0) this.leave(dy, trash, relieved, c, GONE.relieved);
   }
 
-  /** A flow carries the composition of where it comes from. */
-  private pass(dy: Float64Array, from: number, to: number, flow: number): void {
-    if (flow === 0) return;
+  /** So much water goes from one to the other and so much back, each with the composition of where it comes from. */
+  private mix(dy: Float64Array, from: number, to: number, forth: number, back: number): void {
+    if (forth === 0 && back === 0) return;
     const { c } = this;
-    const a = from * COMPONENTS;
-    const b = to * COMPONENTS;
-    const source = flow > 0 ? a : b;
-    for (let i = 0; i < COMPONENTS; i++) {
-      const rate = flow * at(c, source + i);
+    const a = from * CARRIED;
+    const b = to * CARRIED;
+    for (let i = 0; i < CARRIED; i++) {
+      const rate = forth * at(c, a + i) - back * at(c, b + i);
       add(dy, a + i, -rate);
       add(dy, b + i, rate);
     }
   }
 
-  private leave(dy: Float64Array, from: number, flow: number): void {
-    if (flow === 0) return;
-    const o = from * COMPONENTS;
-    for (let i = 0; i < COMPONENTS; i++) {
-      const rate = flow * at(this.c, o + i);
+  /** Water leaves a compartment into a ledger; backwards it comes with a composition of its own. */
+  private leave(dy: Float64Array, from: number, flow: number, source: Float64Array, ledger: number): void {
+    const o = from * CARRIED;
+    const s = source === this.c ? o : 0;
+    for (let i = 0; i < CARRIED; i++) {
+      const rate = flow * at(source, s + i);
       add(dy, o + i, -rate);
-      add(dy, LEDGER.out + i, rate);
+      add(dy, ledger + i, rate);
     }
   }
 
   private settle(dy: Float64Array): void {
-    const { c, hopper, kinetics, passing, solids } = this;
-    for (let i = 0; i < LAYERS; i++) solids[i] = Math.max(0, suspendedSolids(c, massOf(COMPARTMENT.clarifier + i, 0)));
+    const { c, hopper, kinetics, passing, solids, stretch } = this;
+    for (let i = 0; i < LAYERS; i++) solids[i] = Math.max(0, suspendedSolids(c, massOf(TOP + i, 0)));
     const feed = Math.max(0, suspendedSolids(c, massOf(COMPARTMENT.aeration, 0)));
     settleHopper(kinetics.settling, hopper, kinetics.thickest_gm3, solids, feed, passing);
     for (let i = 0; i < LAYERS; i++) {
       if (at(solids, i) === 0) continue;
-      const share = at(passing, i) / at(solids, i);
-      const from = massOf(COMPARTMENT.clarifier + i, 0);
-      const to = i === LAYERS - 1 ? massOf(COMPARTMENT.aeration, 0) : from + COMPONENTS;
-      for (let k = 0; k < FALLING.length; k++) {
-        const component = FALLING[k] as number;
-        const rate = share * at(c, from + component);
-        add(dy, from + component, -rate);
-        add(dy, to + component, rate);
-      }
+      const to = i === LAYERS - 1 ? COMPARTMENT.aeration : TOP + i + 1;
+      this.drop(dy, TOP + i, to, at(passing, i) / at(solids, i));
+    }
+    if (stretch.lifted > 0) this.drop(dy, BOTTOM, TOP, stretch.lifted * at(this.volume, BOTTOM));
+  }
+
+  /** Solids of so much water, m3/d, go from one to the other without it. */
+  private drop(dy: Float64Array, from: number, to: number, water: number): void {
+    const { c } = this;
+    const a = from * CARRIED;
+    const b = to * CARRIED;
+    for (let k = 0; k < FALLING.length; k++) {
+      const i = FALLING[k] as number;
+      const rate = water * at(c, a + i);
+      add(dy, a + i, -rate);
+      add(dy, b + i, rate);
     }
   }
 
@@ -232,9 +234,21 @@ export class Process {
     const { c, rates } = this;
     const p = this.kinetics.biology;
     const volume = at(this.volume, k);
-    asm1Rates(c, k * COMPONENTS, p, rates);
-    asm1React(rates, p, volume, dy, k * COMPONENTS);
-    add(dy, LEDGER.nitrogenGas, (volume * at(rates, 1) * (1 - p.yieldH)) / (p.yieldH * 2.86));
+    const o = k * CARRIED;
+    asm1Rates(c, o, p, rates);
+    if (isPoisoned(c, o)) this.poisoned(dy, o, volume);
+    asm1React(rates, p, volume, dy, o);
+    add(dy, GONE.nitrogenGas, (volume * at(rates, 1) * (1 - p.yieldH)) / (p.yieldH * 2.86));
+    add(dy, o + COMPONENT.coliform, -this.kinetics.dieOff * volume * at(c, o + COMPONENT.coliform));
+  }
+
+  private poisoned(dy: Float64Array, o: number, volume: number): void {
+    const { c, toll } = this;
+    poison(c, o, Math.max(0, suspendedSolids(c, o)), this.kinetics.biology, this.rates, toll);
+    add(dy, o + COMPONENT.chlorine, -volume * toll.chlorine);
+    add(dy, GONE.chlorineUsed, volume * toll.chlorine);
+    add(dy, o + COMPONENT.quaternary, -volume * toll.quaternary);
+    add(dy, o + COMPONENT.coliform, -volume * toll.coliform * at(c, o + COMPONENT.coliform));
   }
 
   /** Without oxygen: what floats about in the trash tank dissolves, what lies there digests, partly to gas. */
@@ -256,7 +270,7 @@ export class Process {
     add(dy, STORE.degradable, -digestion * at(y, STORE.degradable));
     add(dy, STORE.scum, -digestion * at(y, STORE.scum));
     add(dy, STORE.nitrogen, -nitrogen);
-    add(dy, LEDGER.methane, (1 - returned) * digested);
+    add(dy, GONE.methane, (1 - returned) * digested);
   }
 
   private breathe(dy: Float64Array): void {
@@ -264,23 +278,6 @@ export class Process {
     const o = massOf(COMPARTMENT.aeration, ASM.oxygen);
     const gained = transfer * (saturation - at(this.c, o)) * at(this.volume, COMPARTMENT.aeration);
     add(dy, o, gained);
-    add(dy, LEDGER.oxygenGained, gained);
-  }
-
-  private disinfect(dy: Float64Array): void {
-    const { c, kinetics, stretch, volume } = this;
-    add(dy, massOf(COMPARTMENT.riser, COMPONENT.chlorine), stretch.chlorine);
-    add(dy, LEDGER.in + COMPONENT.chlorine, stretch.chlorine);
-    for (let k = 0; k < COMPARTMENTS; k++) {
-      const o = k * COMPONENTS;
-      add(dy, o + COMPONENT.coliform, -kinetics.dieOff * at(volume, k) * at(c, o + COMPONENT.coliform));
-      const residual = at(c, o + COMPONENT.chlorine);
-      if (residual <= 0) continue;
-      const reducing = Math.max(0, at(c, o + ASM.substrate)) + Math.max(0, at(c, o + ASM.slowSubstrate));
-      const used = at(volume, k) * residual * (kinetics.chlorineDecay + kinetics.chlorineDemand * reducing);
-      add(dy, o + COMPONENT.chlorine, -used);
-      add(dy, LEDGER.chlorineUsed, used);
-      add(dy, o + COMPONENT.exposure, at(volume, k) * residual * MINUTES);
-    }
+    add(dy, GONE.oxygenGained, gained);
   }
 }

@@ -1,7 +1,6 @@
 /** What a laboratory finds in a sample: from a row of concentrations. */
 
 import { ASM, BOD5_SHARE, BSM1_15C, bod5, kjeldahlNitrogen, suspendedSolids } from './asm1.ts';
-import { FECAL_KILL, survivors } from './chlorine.ts';
 import { at } from './entry.ts';
 import { COMPONENT, type Composition } from './liquor.ts';
 import { log } from './num.ts';
@@ -15,7 +14,9 @@ export interface Sample {
   readonly oxygen_mgL: number;
   readonly alkalinity_mgL: number;
   readonly pH: number;
+  /** Chlorine in all, and what of it is free. */
   readonly residual_mgL: number;
+  readonly freeChlorine_mgL: number;
   readonly coliform_per100mL: number;
 }
 
@@ -46,7 +47,8 @@ export function sampleOf(c: Composition): Sample {
     oxygen_mgL: Math.max(0, at(c, ASM.oxygen)),
     alkalinity_mgL: alkalinity * CACO3_g_per_mol,
     pH: CARBONIC_pKa + log(Math.max(alkalinity, 1e-3) / CARBON_DIOXIDE_molm3) / log(10),
-    residual_mgL: Math.max(0, at(c, COMPONENT.chlorine)),
-    coliform_per100mL: at(c, COMPONENT.coliform) * survivors(FECAL_KILL, Math.max(0, at(c, COMPONENT.exposure)), 1),
+    residual_mgL: Math.max(0, at(c, COMPONENT.chlorine) + at(c, COMPONENT.combined)),
+    freeChlorine_mgL: Math.max(0, at(c, COMPONENT.chlorine)),
+    coliform_per100mL: Math.max(0, at(c, COMPONENT.coliform)),
   };
 }

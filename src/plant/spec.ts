@@ -3,6 +3,8 @@
  * schema that a file must meet is in `unit/schema.ts`. Elevations are metres from finished grade, up positive.
  */
 
+import type { DisinfectionCondition, DisinfectionSpec } from './disinfection.ts';
+
 /** A tank with upright walls up to its ceiling, and a narrower access riser above it. */
 export interface BasinSpec {
   readonly inlet_m: number;
@@ -80,8 +82,6 @@ export interface ProcessSpec {
   readonly exchange_m3d: number;
   /** Most of the particulates that the trash tank keeps. */
   readonly mostCaptured: number;
-  /** Chlorine fed to what leaves the clarifier, mg/L. */
-  readonly chlorineDose_mgL: number;
 }
 
 export interface PlantSpec {
@@ -100,13 +100,14 @@ export interface PlantSpec {
   readonly discharge: DischargeSpec;
   readonly air: AirSpec;
   readonly process: ProcessSpec;
+  readonly disinfection: DisinfectionSpec;
 }
 
 /**
  * What faults change in the plant: factors and sizes that are neutral in a sound unit. A fault's patch names entries
  * of this record; `unit` combines patches (see `faults/patch.ts`).
  */
-export interface PlantCondition {
+export interface PlantCondition extends DisinfectionCondition {
   /** Holes in the air line, diameters, m. */
   lineHole_m: number;
   jointHole_m: number;
@@ -117,6 +118,20 @@ export interface PlantCondition {
   intakeLoss_kPa_per_Lmin2: number;
   /** Share of its clean flow that the disc filter lets through. */
   filterFlow: number;
+  /** Factor of the sludge's volume index. */
+  volumeIndex: number;
+  disinfectantFeed: number;
+  disinfectantStock: number;
+  sleeveLight: number;
+  /** Poured down the drains: chlorine, quaternary ammonium, salt, g/d; grease as COD, g/d. */
+  bleach_gd: number;
+  quaternary_gd: number;
+  salt_gd: number;
+  grease_gd: number;
+  /** 1 while every trap of the house is used, 0 where one never is. */
+  trapsUsed: number;
+  /** Ground whose rain gets into the trash tank, m2. */
+  seepage_m2: number;
 }
 
 export const SOUND: PlantCondition = {
@@ -126,4 +141,14 @@ export const SOUND: PlantCondition = {
   compressorPressure: 1,
   intakeLoss_kPa_per_Lmin2: 0,
   filterFlow: 1,
+  volumeIndex: 1,
+  disinfectantFeed: 1,
+  disinfectantStock: 1,
+  sleeveLight: 1,
+  bleach_gd: 0,
+  quaternary_gd: 0,
+  salt_gd: 0,
+  grease_gd: 0,
+  trapsUsed: 1,
+  seepage_m2: 0,
 };

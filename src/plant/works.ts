@@ -13,14 +13,18 @@ import type { PlantCondition, PlantSpec } from './spec.ts';
 
 /** What drives the works between two events. */
 export interface Drive {
-  /** Water drawn in the house, m3/s. */
+  /** Water drawn in the house, and rain that gets into the tanks, m3/s. */
   inflow_m3s: number;
+  seep_m3s: number;
   pumpRuns: boolean;
   compressorRuns: boolean;
+  ultravioletLit: boolean;
   condition: PlantCondition;
   /** Loss of the disc filter in its present state, m per (L/s)^2: `filterLoss` of the condition. */
   filterLoss: number;
+  /** Of the tanks, and the relative humidity indoors. */
   temperature_C: number;
+  humidity: number;
 }
 
 /** Everything the equations know on the way: filled by `observe`, levels in m from grade, flows in m3/s. */
@@ -122,19 +126,21 @@ export function makeWorks(spec: PlantSpec): Works {
   function derivative(drive: Drive, y: Float64Array, dy: Float64Array): void {
     const f = scratch;
     observeWater(drive, y, f);
-    dy[VOLUME.trash] = drive.inflow_m3s - f.trashOut - f.relieved - f.indoors;
+    dy[VOLUME.trash] = drive.inflow_m3s + drive.seep_m3s - f.trashOut - f.relieved - f.indoors;
     dy[VOLUME.aeration] = f.trashOut - f.clarifierOut;
     dy[VOLUME.pump] = f.clarifierOut - f.discharge;
     dy[WATER.drawn] = drive.inflow_m3s;
     dy[WATER.sprayed] = f.discharge;
     dy[WATER.relieved] = f.relieved;
     dy[WATER.indoors] = f.indoors;
+    dy[WATER.seeped] = drive.seep_m3s;
     dy[PASSED.trashOut] = f.trashOut;
     dy[PASSED.slot] = f.slot;
     dy[PASSED.clarifierOut] = f.clarifierOut;
     dy[PASSED.riserOut] = f.riserOut;
     dy[RUN.pump_s] = drive.pumpRuns ? 1 : 0;
     dy[RUN.compressor_s] = drive.compressorRuns ? 1 : 0;
+    dy[RUN.ultraviolet_s] = drive.ultravioletLit ? 1 : 0;
   }
 
   return {

@@ -4,11 +4,13 @@ import {
   conditionFilterLoss,
   type DrawSource,
   type Drive,
+  infiltration_m3s,
   operatingPoint,
   SOUND,
   standingPressure,
   staticHead,
   stillAir,
+  type Weather,
   type Works,
 } from '../plant/index.ts';
 import { conditionAt, type FaultState, isGrowing } from './fault.ts';
@@ -20,27 +22,32 @@ export class Driver {
   private readonly spec: UnitSpec;
   private readonly works: Works;
   private readonly source: DrawSource;
+  private readonly weather: Weather;
   private readonly faults: readonly FaultState[];
   private readonly registers: Registers;
   private growing = false;
   private readonly air = stillAir();
 
   constructor(
-    unit: { spec: UnitSpec; works: Works; source: DrawSource; faults: readonly FaultState[]; temperature_C: number },
+    unit: { spec: UnitSpec; works: Works; source: DrawSource; faults: readonly FaultState[]; weather: Weather },
     registers: Registers,
   ) {
     this.spec = unit.spec;
     this.works = unit.works;
     this.source = unit.source;
+    this.weather = unit.weather;
     this.faults = unit.faults;
     this.registers = registers;
     this.drive = {
       inflow_m3s: 0,
+      seep_m3s: 0,
       pumpRuns: false,
       compressorRuns: true,
+      ultravioletLit: false,
       condition: { ...SOUND },
       filterLoss: unit.spec.plant.discharge.filterLoss_m_per_Ls2,
-      temperature_C: unit.temperature_C,
+      temperature_C: unit.weather.temperature_C(0),
+      humidity: unit.weather.humidity(0),
     };
   }
 
@@ -50,6 +57,9 @@ export class Driver {
     drive.inflow_m3s = this.source.flowAt(t);
     drive.pumpRuns = control.outputs.pumpRuns;
     drive.compressorRuns = control.outputs.compressorRuns;
+    drive.ultravioletLit = control.outputs.ultravioletLit;
+    drive.temperature_C = this.weather.temperature_C(t);
+    drive.humidity = this.weather.humidity(t);
     this.condition(t);
     this.growing = this.faults.some((f) => isGrowing(f, t));
   }
@@ -83,5 +93,6 @@ export class Driver {
   private condition(t: number): void {
     conditionAt(this.faults, t, this.drive.condition);
     this.drive.filterLoss = conditionFilterLoss(this.works, this.drive.condition);
+    this.drive.seep_m3s = infiltration_m3s(this.weather.rain_mmh(t), this.drive.condition.seepage_m2);
   }
 }

@@ -19,15 +19,15 @@ import {
   type Drive,
   emptyStep,
   interpolate,
-  MARK_s,
   makeStepper,
   makeWorks,
+  PASSED,
   Passage,
   STATE_SIZE,
   STEPPED,
-  STRETCH_s,
   type Step,
   tolerances,
+  type Weather,
   type Works,
 } from '../plant/index.ts';
 import { Driver } from './driver.ts';
@@ -54,7 +54,7 @@ export interface UnitSetup {
   readonly source: DrawSource;
   readonly faults: readonly UnitFault[];
   readonly seed: number;
-  readonly temperature_C: number;
+  readonly weather: Weather;
   /** Years since sludge was last removed; one where nothing is said. */
   readonly sludgeAge_y?: number;
 }
@@ -66,6 +66,8 @@ const RULES = { rtol: 2e-6, atol: tolerances(), largest: 900, smallest: 1e-6 };
 /** While a pump runs a level may turn round within minutes: keep steps short enough to see it. */
 const LARGEST_WHILE_PUMPING_s = 60;
 const FIRST_STEP_s = 5;
+/** What held up to an instant is what held so long before it, s. */
+const BEFORE_s = 1e-3;
 
 /** Control switching without end, named with the instant. */
 export class EndlessSwitching extends Error {}
@@ -76,7 +78,7 @@ export class Unit {
   readonly passage: Passage;
   readonly source: DrawSource;
   readonly faults: FaultState[];
-  readonly temperature_C: number;
+  readonly weather: Weather;
 
   t = 0;
   readonly y = new Float64Array(STATE_SIZE);
@@ -100,7 +102,7 @@ export class Unit {
     this.works = makeWorks(setup.spec.plant);
     this.passage = new Passage(this.works, setup.source.influent);
     this.source = setup.source;
-    this.temperature_C = setup.temperature_C;
+    this.weather = setup.weather;
     this.faults = setup.faults.map((fault) => ({
       fault,
       switches: switchInstants(fault, setup.seed),
@@ -157,7 +159,7 @@ export class Unit {
       this.commit(this.take(instant));
     }
     this.held = undefined;
-    this.passage.advance(this.y, this.t, this.driver.at(this.t));
+    this.catchUp();
   }
 
   /** Instant of the next event or step end that is already certain. */
@@ -284,14 +286,14 @@ export class Unit {
     step.f0.set(step.f1);
     this.spare = step;
     this.held = undefined;
-    if (this.t >= (this.y[MARK_s] as number) + STRETCH_s) this.passage.advance(this.y, this.t, this.driver.at(this.t));
+    if (this.passage.due(this.y, this.t, step.f1[PASSED.clarifierOut] as number)) this.catchUp();
     this.happen();
     this.observer?.(this);
   }
 
   /** First known instant after now. */
   private nextKnown(): number {
-    let next = this.source.nextEdge(this.t);
+    let next = Math.min(this.source.nextEdge(this.t), this.weather.nextEdge(this.t));
     for (const at of this.due.values()) if (at < next) next = at;
     for (const state of this.faults) {
       const at = nextFaultInstant(state, this.t);
@@ -305,6 +307,7 @@ export class Unit {
     let anything = false;
     for (const state of this.faults) {
       if (state.switches.includes(this.t) && this.t < state.mended_s) {
+        this.catchUp(this.t - BEFORE_s);
         this.faultTurns(state);
         anything = true;
       }
@@ -316,7 +319,9 @@ export class Unit {
       anything = true;
     }
     if (this.panel.timerStart(this.t)) anything = true;
-    if (anything || this.source.nextEdge(this.t - 1e-3) === this.t || this.faults.some((f) => isGrowing(f, this.t))) {
+    const before = this.t - BEFORE_s;
+    const edge = Math.min(this.source.nextEdge(before), this.weather.nextEdge(before)) === this.t;
+    if (anything || edge || this.faults.some((f) => isGrowing(f, this.t))) {
       this.refresh();
     }
     this.settle();
@@ -355,7 +360,15 @@ export class Unit {
   private deliver(name: ControlEventName): void {
     const ran = this.control.outputs.compressorRuns;
     this.panel.deliver(name, this.t);
-    if (ran && !this.control.outputs.compressorRuns) this.driver.stopAir(this.t, this.y);
+    const runs = this.control.outputs.compressorRuns;
+    if (ran === runs) return;
+    this.catchUp();
+    if (ran) this.driver.stopAir(this.t, this.y);
+  }
+
+  /** Lets the processes catch up to the present instant, under what held at `since`. */
+  private catchUp(since = this.t): void {
+    this.passage.advance(this.y, this.t, this.driver.at(since));
   }
 
   /** Brings what drives the works in line with control, draws and faults; a step worked out before that is void. */

@@ -93,11 +93,29 @@ export function nextFaultInstant(state: FaultState, t: number): number {
 const COMBINE: Readonly<Record<keyof PlantCondition, (a: number, b: number) => number>> = {
   lineHole_m: wider,
   jointHole_m: wider,
-  compressorFlow: (a, b) => a * b,
-  compressorPressure: (a, b) => a * b,
-  intakeLoss_kPa_per_Lmin2: (a, b) => a + b,
-  filterFlow: (a, b) => a * b,
+  compressorFlow: times,
+  compressorPressure: times,
+  intakeLoss_kPa_per_Lmin2: plus,
+  filterFlow: times,
+  volumeIndex: times,
+  disinfectantFeed: times,
+  disinfectantStock: times,
+  sleeveLight: times,
+  bleach_gd: plus,
+  quaternary_gd: plus,
+  salt_gd: plus,
+  grease_gd: plus,
+  trapsUsed: times,
+  seepage_m2: plus,
 };
+
+function times(a: number, b: number): number {
+  return a * b;
+}
+
+function plus(a: number, b: number): number {
+  return a + b;
+}
 
 /** Two holes pass what one hole of their joint area passes. */
 function wider(a: number, b: number): number {

@@ -5,6 +5,7 @@ export { EndlessSwitching, Unit, type UnitSetup } from './engine.ts';
 export type { FaultEffect, UnitFault } from './fault.ts';
 export type { Happening } from './happening.ts';
 export * from './readout.ts';
+export type { Sensed } from './sensed.ts';
 export * from './series.ts';
 export * from './snapshot.ts';
 export * from './spec.ts';

@@ -1,19 +1,24 @@
 /** What instruments and pictures may be made of: the state of a unit at an instant, in the trade's quantities. */
 import type { ControlState } from '../control/index.ts';
 import {
-  COMPARTMENT,
   deadHead,
   emptyFlows,
   type Flows,
   GAUGES,
+  type JarLiquor,
   nozzlePressure,
+  type Place,
   RUN,
   type Sample,
+  SPOTS,
+  type Spot,
   STATE_SIZE,
   sampleOf,
+  sedimentDepth_m,
   WATER,
 } from '../plant/index.ts';
 import type { Unit } from './engine.ts';
+import { type Sensed, sensedAt } from './sensed.ts';
 
 export interface Readout {
   readonly t: number;
@@ -31,6 +36,11 @@ export interface Readout {
   /** Thickness of what lies and of what floats in the trash tank, m. */
   readonly trashSludge_m: number;
   readonly trashScum_m: number;
+  /** Thickness of the pump tank's sediment by spot, m. */
+  readonly sediment_m: Readonly<Record<Spot, number>>;
+  /** Mixed liquor as it is poured into the jar. */
+  readonly liquor: JarLiquor;
+  readonly sensed: Sensed;
   readonly hoursWithoutOxygen: number;
   readonly inflow_m3s: number;
   /** Pressure at the spray heads, kPa. */
@@ -49,13 +59,14 @@ export function readout(unit: Unit, t: number): Readout {
   const drive = unit.driveAt(t);
   const flows = unit.works.observe(drive, y, emptyFlows());
   const at = (i: number) => y[i] as number;
-  const sample = (compartment: number) => sampleOf(unit.passage.composition(y, compartment));
+  unit.passage.advance(y, t, drive);
+  const sample = (place: Place) => sampleOf(unit.passage.composition(y, place));
   const water = {
-    trash: sample(COMPARTMENT.trash),
-    aeration: sample(COMPARTMENT.aeration),
-    clarifier: sample(COMPARTMENT.clarifier),
-    riser: sample(COMPARTMENT.riser),
-    pump: sample(COMPARTMENT.pump),
+    trash: sample('trash'),
+    aeration: sample('aeration'),
+    clarifier: sample('clarifier'),
+    riser: sample('riser'),
+    pump: sample('pump'),
   };
   const lying = unit.passage.lying_m3(y);
   return {
@@ -69,6 +80,14 @@ export function readout(unit: Unit, t: number): Readout {
     water,
     trashSludge_m: lying.sludge / unit.spec.plant.trash.area_m2,
     trashScum_m: lying.scum / unit.spec.plant.trash.area_m2,
+    sediment_m: sedimentOf(unit.passage.sediment(y), unit.spec.plant.pump.area_m2),
+    liquor: {
+      solids_mgL: water.aeration.solids_mgL,
+      index_mLg: unit.passage.volumeIndex_mLg(y, drive.condition),
+      nitrate_mgL: water.aeration.nitrate_mgL,
+      oxygen_mgL: water.aeration.oxygen_mgL,
+    },
+    sensed: sensedAt(unit, y, flows, water.pump),
     hoursWithoutOxygen: at(GAUGES.hoursWithoutOxygen),
     inflow_m3s: drive.inflow_m3s,
     headPressure_kPa: nozzlePressure(unit.works.line, flows.discharge * 1000),
@@ -79,4 +98,9 @@ export function readout(unit: Unit, t: number): Readout {
     indoors_m3: at(WATER.indoors),
     shortOfAir_m3: at(GAUGES.shortOfAir_m3),
   };
+}
+
+function sedimentOf(floor: Float64Array, area_m2: number): Record<Spot, number> {
+  const depth = (spot: Spot) => sedimentDepth_m(floor, SPOTS.indexOf(spot), area_m2);
+  return { inlet: depth('inlet'), middle: depth('middle'), pump: depth('pump'), far: depth('far') };
 }

@@ -1,4 +1,4 @@
-/** What a unit file and a household file must hold. */
+/** What a unit file, a household file and a climate file must hold. */
 import * as z from 'zod/mini';
 
 const positive = z.number().check(z.positive());
@@ -68,8 +68,24 @@ const plant = z.strictObject({
     volumeIndex_mLg: positive,
     exchange_m3d: positive,
     mostCaptured: share,
-    chlorineDose_mgL: z.number().check(z.gte(0)),
   }),
+  disinfection: z.discriminatedUnion('kind', [
+    z.strictObject({
+      kind: z.literal('liquid'),
+      dose_mgL: positive,
+      strength_gL: positive,
+      reservoir_L: positive,
+      restocked_d: positive,
+    }),
+    z.strictObject({
+      kind: z.literal('tablets'),
+      dose_mgL: positive,
+      flow_m3d: positive,
+      tube_g: positive,
+      restocked_d: positive,
+    }),
+    z.strictObject({ kind: z.literal('ultraviolet'), dose_mJcm2: positive, flow_m3d: positive }),
+  ]),
 });
 
 const float = z.strictObject({ makes_m: positive, breaks_m: positive });
@@ -144,6 +160,8 @@ export const householdSchema = z.strictObject({
   $schema: z.optional(z.string()),
   id: identifier,
   name: localText,
+  /** Where the numbers are from, in plain words. */
+  source: z.optional(plainText),
   persons: z.int().check(z.gte(1), z.lte(20)),
   leak_LPersonDay: z.number().check(z.gte(0)),
   strength: z.strictObject({
@@ -154,4 +172,34 @@ export const householdSchema = z.strictObject({
     coliform_per100mL: positive,
   }),
   fixtures: z.array(fixture).check(z.minLength(1)),
+});
+
+const stormMonth = z.strictObject({
+  storms: z.number().check(z.gte(0), z.lte(60)),
+  depth_mm: positive,
+  hours: z.number().check(z.positive(), z.lte(24)),
+});
+
+/** Soil at the depth of the tanks, between freezing and the hottest ground (35 degC: common practice, no source). */
+const soil = z
+  .strictObject({
+    mean_C: z.number().check(z.gte(0), z.lte(35)),
+    swing_C: z.number().check(z.gte(0), z.lte(17.5)),
+    coldestDay: z.int().check(z.gte(1), z.lte(366)),
+  })
+  .check(
+    z.refine((s) => s.mean_C - s.swing_C >= 0 && s.mean_C + s.swing_C <= 35, {
+      path: ['swing_C'],
+      error: 'takes the soil beyond 0 to 35 degC, so lower it',
+    }),
+  );
+
+export const weatherSchema = z.strictObject({
+  $schema: z.optional(z.string()),
+  id: identifier,
+  name: localText,
+  source: z.optional(plainText),
+  soil,
+  humidity: z.strictObject({ winter: share, summer: share }),
+  months: z.array(stormMonth).check(z.length(12)),
 });

@@ -1,12 +1,13 @@
 /** A unit on the test stand: daily samples of what it doses, and whether they make it class I. */
 import {
   COMPONENTS,
+  CONTACT,
   type Composition,
   dailySource,
-  LEDGER,
   loadedDay,
-  PROCESS,
+  SPENT,
   sampleOf,
+  steadyWeather,
   type TestDay,
   WATER,
 } from '../plant/index.ts';
@@ -53,7 +54,7 @@ export function runSeries(
   faults: readonly UnitFault[] = [],
 ): Series {
   const source = dailySource((day) => loadedDay(spec.rated_m3d, day, programme[day]?.periods ?? []), influent);
-  const unit = new Unit({ spec, source, faults, seed: 1, temperature_C: 20, sludgeAge_y: 0 });
+  const unit = new Unit({ spec, source, faults, seed: 1, weather: steadyWeather(20), sludgeAge_y: 0 });
   const days = programme.map((plan, day): SeriesDay => {
     const before = out(unit);
     for (const [hour, event] of [
@@ -72,7 +73,7 @@ export function runSeries(
 
 /** What has left for the field: water, m3, and every component, g. */
 function out(unit: Unit): { readonly water_m3: number; readonly grams: Float64Array } {
-  const from = PROCESS + LEDGER.out;
+  const from = CONTACT + SPENT.sprayed;
   return { water_m3: unit.y[WATER.sprayed] as number, grams: unit.y.slice(from, from + COMPONENTS) };
 }
 

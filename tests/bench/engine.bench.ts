@@ -7,7 +7,16 @@
 import { createActor } from 'xstate';
 import { shippedLibrary } from '../../src/calls/index.ts';
 import { type ControlEventName, ControlTable, EVENTS, type Panel, panelOf } from '../../src/control/index.ts';
-import { type Drive, draw, householdSource, makeWorks, PROCESS, PROCESS_SIZE, STEPPED } from '../../src/plant/index.ts';
+import {
+  type Drive,
+  draw,
+  householdSource,
+  makeWorks,
+  PROCESS,
+  PROCESS_SIZE,
+  STEPPED,
+  steadyWeather,
+} from '../../src/plant/index.ts';
 import { kindOf, Unit } from '../../src/unit/index.ts';
 import { HandWritten } from './handWritten.ts';
 
@@ -26,7 +35,7 @@ function unit(): Unit {
   const household = library.households.get('family-3');
   if (!spec || !household) throw new Error('u1 or family-3 is missing');
   const source = householdSource(household, SEED);
-  return new Unit({ spec, source, faults: [], seed: SEED, temperature_C: 20 });
+  return new Unit({ spec, source, faults: [], seed: SEED, weather: steadyWeather(20) });
 }
 
 /** Prints the engine's lines; returns the control events of the days. */

@@ -4,7 +4,7 @@
  * can be walked on the other.
  */
 import { type ControlEventName, DELAYS, type DelayId, FLOATS, type FloatName } from '../../src/control/index.ts';
-import { composition, type DrawSource, VOLUME } from '../../src/plant/index.ts';
+import { composition, type DrawSource, steadyWeather, VOLUME } from '../../src/plant/index.ts';
 import { type Snapshot, snapshot, Unit, type UnitFault, type UnitSpec } from '../../src/unit/index.ts';
 import { watchedLevel } from '../../src/unit/watch.ts';
 
@@ -63,7 +63,7 @@ export class Living {
       ramp_s: 0,
       present: 'always',
     };
-    this.unit = new Unit({ spec, source: this.tap, faults: [line], seed: 1, temperature_C: 20 });
+    this.unit = new Unit({ spec, source: this.tap, faults: [line], seed: 1, weather: steadyWeather(20) });
     // Pumped out below every float, as the specifications begin.
     this.unit.y[VOLUME.pump] = 0.1 * spec.plant.pump.area_m2;
     this.unit.follow();

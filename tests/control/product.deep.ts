@@ -3,7 +3,7 @@
  * then under pairs. The runs are bounded by MINUTES a unit and by STATES; each prints how far it came, and says "complete" only
  * when nothing was left. Every edge is held against the invariants, and one place in so many is healed.
  */
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ControlTable, panelOf } from '../../src/control/index.ts';
 import { kindOf } from '../../src/unit/index.ts';
 import { Ladder, type Place } from './ladder.ts';
@@ -81,9 +81,17 @@ function explore(ladder: Ladder, most: number, box_ms: number): Run {
 
 describe.each(['u1', 'u2', 'u3'] as const)('the product of the panel of %s', (name) => {
   const spec = SPECS[name];
-  const ladder = new Ladder(new ControlTable(panelOf(kindOf(spec.panel))), spec);
+  // Let go after its runs: the states remembered of all three panels do not fit into one heap.
+  let ladder: Ladder | undefined;
+  beforeAll(() => {
+    ladder = new Ladder(new ControlTable(panelOf(kindOf(spec.panel))), spec);
+  });
+  afterAll(() => {
+    ladder = undefined;
+  });
 
   it.each(RUNS)('%s', (title, most, share) => {
+    if (!ladder) throw new Error('no ladder');
     const began = performance.now();
     const run = explore(ladder, most, share * BOX_ms);
     const { states, edges } = ladder.table.size();

@@ -69,7 +69,7 @@ describe('chlorine and ammonia, full kinetics (Wahman 2018; test values of tidyw
 
 describe('the cheap model against the kinetics (pH 7, 20 degC, alkalinity 100, 1 mg/L nitrogen, 30 min)', () => {
   const water = { pH: 7, temperature_C: 20, alkalinity: 100 };
-  const out: ChlorineForms = { combined: 0, free: 0, ammonia: 0 };
+  const out: ChlorineForms = { combined: 0, free: 0, ammonia: 0, burnt: 0 };
   const kinetic = (dose: number) => {
     const [, free, mono, di, tri] = chloramines(water, dose, 1, 30) as [number, number, number, number, number];
     return { free: free * 71000, total: (free + mono + 2 * di + 3 * tri) * 71000 };

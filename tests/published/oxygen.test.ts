@@ -14,6 +14,7 @@ import {
   oxygenSaturation,
   oxygenTransfer,
   RATES,
+  steadyWeather,
 } from '../../src/plant/index.ts';
 import { readout, Unit } from '../../src/unit/index.ts';
 
@@ -27,7 +28,13 @@ const HOURS = [0, 3, 6, 8, 10, 13, 16, 19, 21, 23] as const;
 function withoutAir_min(persons: number, hour: number): number {
   const family = shippedLibrary().households.get(`family-${persons}`);
   if (!family) throw new Error(`no household of ${persons}`);
-  const unit = new Unit({ spec: u1, source: householdSource(family, 42), faults: [], seed: 42, temperature_C: 20 });
+  const unit = new Unit({
+    spec: u1,
+    source: householdSource(family, 42),
+    faults: [],
+    seed: 42,
+    weather: steadyWeather(20),
+  });
   const from = 4 * 86_400 + hour * 3600;
   unit.cutAt(from);
   unit.send('compressor.stops');

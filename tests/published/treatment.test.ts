@@ -13,6 +13,7 @@ import {
   kjeldahlNitrogen,
   ORDINARY_SEWAGE,
   programme,
+  steadyWeather,
   suspendedSolids,
 } from '../../src/plant/index.ts';
 import { readout, runSeries, Unit } from '../../src/unit/index.ts';
@@ -25,7 +26,13 @@ if (!u1 || !family) throw new Error('no unit u1 or household of three');
 
 function lived(temperature_C = 20): Unit {
   if (!u1 || !family) throw new Error('no unit');
-  return new Unit({ spec: u1, source: householdSource(family, 42), faults: [], seed: 42, temperature_C });
+  return new Unit({
+    spec: u1,
+    source: householdSource(family, 42),
+    faults: [],
+    seed: 42,
+    weather: steadyWeather(temperature_C),
+  });
 }
 
 describe('sewage of a person', () => {

@@ -29,11 +29,14 @@ class Tight {
   readonly works = makeWorks(spec.plant);
   readonly drive: Drive = {
     inflow_m3s: 0,
+    seep_m3s: 0,
     pumpRuns: false,
     compressorRuns: true,
+    ultravioletLit: false,
     condition: SOUND,
     filterLoss: conditionFilterLoss(this.works, SOUND),
     temperature_C: 20,
+    humidity: 0.5,
   };
   /** Water let into the pump tank past all chambers, m3/s. */
   straight_m3s = 0;

@@ -2,7 +2,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ControlEventName } from '../../src/control/index.ts';
-import { balance, type Draw, GALLON_m3, householdSource, listSource } from '../../src/plant/index.ts';
+import { balance, type Draw, GALLON_m3, householdSource, listSource, steadyWeather } from '../../src/plant/index.ts';
 import { Unit, type UnitFault } from '../../src/unit/index.ts';
 import { bits, DAY, family, fault, HOUR, instants, made, NO_PUMP, setupOf } from './units.ts';
 
@@ -52,7 +52,7 @@ const anySetup = fc
     temperature_C: fc.integer({ min: 5, max: 30 }),
   })
   .map(({ persons, seed, faults, temperature_C }) =>
-    setupOf(householdSource(family(persons), seed), faults, { seed, temperature_C }),
+    setupOf(householdSource(family(persons), seed), faults, { seed, weather: steadyWeather(temperature_C) }),
   );
 
 /** Something done at a whole millisecond. */

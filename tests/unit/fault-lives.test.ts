@@ -1,7 +1,7 @@
 /** What random lives once got wrong of faults and of the dial at midnight; each is one sentence. */
 import { describe, expect, it } from 'vitest';
 import { placedFault } from '../../src/faults/index.ts';
-import { listSource } from '../../src/plant/index.ts';
+import { listSource, steadyWeather } from '../../src/plant/index.ts';
 import { Unit, type UnitFault } from '../../src/unit/index.ts';
 import { nextStart } from '../../src/unit/timer.ts';
 import { SPECS } from '../control/panels.ts';
@@ -19,7 +19,7 @@ function living(...faults: readonly (readonly [string, Partial<UnitFault>])[]): 
       ...more,
     }),
   );
-  return new Unit({ spec: SPECS.u1, source: listSource([]), faults: made, seed: 1, temperature_C: 20 });
+  return new Unit({ spec: SPECS.u1, source: listSource([]), faults: made, seed: 1, weather: steadyWeather(20) });
 }
 
 describe('a fault that is there from the first instant', () => {

@@ -5,7 +5,7 @@
 import { shippedLibrary } from '../../src/calls/index.ts';
 import type { ControlEventName, FloatName } from '../../src/control/index.ts';
 import { faultsOf, type PlacedFault, placedFault } from '../../src/faults/index.ts';
-import { type DrawSource, householdSource, useOf } from '../../src/plant/index.ts';
+import { type DrawSource, householdSource, steadyWeather, useOf } from '../../src/plant/index.ts';
 import {
   digest,
   floatsOf,
@@ -95,7 +95,8 @@ function sourceOf(history: History, faults: readonly UnitFault[]): DrawSource {
 export function setupOfHistory(history: History): UnitSetup {
   const { seed, temperature_C } = history;
   const faults = history.faults.map(faultOf);
-  return { spec: SPECS[history.unit], source: sourceOf(history, faults), faults, seed, temperature_C };
+  const weather = steadyWeather(temperature_C);
+  return { spec: SPECS[history.unit], source: sourceOf(history, faults), faults, seed, weather };
 }
 
 export function act(unit: Unit, history: History, does: Does): void {

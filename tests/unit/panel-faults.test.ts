@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { shippedLibrary } from '../../src/calls/index.ts';
 import type { ControlEventName } from '../../src/control/index.ts';
 import { faultOn } from '../../src/faults/index.ts';
-import { householdSource, listSource } from '../../src/plant/index.ts';
+import { householdSource, listSource, steadyWeather } from '../../src/plant/index.ts';
 import { Unit, type UnitFault, type UnitSpec } from '../../src/unit/index.ts';
 import { DAY, family, HOUR, instants } from './units.ts';
 
@@ -39,7 +39,13 @@ interface Hand {
 
 /** A family's unit with faults from the first noon on, what hands do to it, until so many days. */
 function living(on: UnitSpec, faults: readonly UnitFault[], days: number, hands: readonly Hand[] = []): Unit {
-  const unit = new Unit({ spec: on, source: householdSource(family(4), 42), faults, seed: 42, temperature_C: 20 });
+  const unit = new Unit({
+    spec: on,
+    source: householdSource(family(4), 42),
+    faults,
+    seed: 42,
+    weather: steadyWeather(20),
+  });
   for (const { at, does } of hands) {
     unit.cutAt(at);
     if (typeof does === 'string') unit.send(does);
@@ -167,7 +173,7 @@ describe('floats', () => {
       source: listSource([{ start_s: 13 * HOUR, end_s: 20 * HOUR, flow_m3s: 1.5e-4, fixture: 'bath' }]),
       faults: [has(on, 'floats-swapped', 'overrideFloat')],
       seed: 1,
-      temperature_C: 20,
+      weather: steadyWeather(20),
     });
     unit.advance(DAY);
     const rises = instants(unit, 'overrideFloat.rises')[0] ?? 0;

@@ -1,7 +1,7 @@
 /** Rising water in a sound unit with power lights the lamp before it stands at the inlet, whatever the flow. */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GALLON_m3, listSource } from '../../src/plant/index.ts';
+import { GALLON_m3, listSource, steadyWeather } from '../../src/plant/index.ts';
 import { Unit } from '../../src/unit/index.ts';
 import { SPECS } from '../control/panels.ts';
 import { UNITS } from './histories.ts';
@@ -17,7 +17,7 @@ describe.each(UNITS)('rising water in %s', (name) => {
   function filling(gpm: number, pumps: boolean, start_s: number): Unit {
     const flow_m3s = gpm * GPM_m3s;
     const draws = [{ fixture: 'any', start_s, end_s: start_s + LONGEST, flow_m3s }];
-    const unit = new Unit({ spec, source: listSource(draws), faults: [], seed: 1, temperature_C: 20 });
+    const unit = new Unit({ spec, source: listSource(draws), faults: [], seed: 1, weather: steadyWeather(20) });
     unit.cutAt(start_s);
     if (!pumps) unit.send('pumpBreaker.off');
     while (instants(unit, 'mark.inletReached').length === 0 && unit.t < start_s + LONGEST) unit.advance(unit.t + HOUR);

@@ -1,8 +1,9 @@
 /** Units for tests of the engine: the shipped U1, households, and faults made on the spot. */
+
 import { shippedLibrary } from '../../src/calls/index.ts';
 import type { FloatName } from '../../src/control/index.ts';
 import type { DrawSource, HouseholdSpec } from '../../src/plant/index.ts';
-import { householdSource } from '../../src/plant/index.ts';
+import { householdSource, steadyWeather } from '../../src/plant/index.ts';
 import { floatShift } from '../../src/unit/fault.ts';
 import {
   digest,
@@ -42,7 +43,7 @@ export function setupOf(
   faults: readonly UnitFault[] = [],
   more: Partial<UnitSetup> = {},
 ): UnitSetup {
-  return { spec: u1(), source, faults, seed: 1, temperature_C: 20, ...more };
+  return { spec: u1(), source, faults, seed: 1, weather: steadyWeather(20), ...more };
 }
 
 /** A household's unit. */

@@ -1,4 +1,5 @@
 /** No state without a way back: every fault of every unit, mended and set right by hand, leaves a sound unit. */
+
 import { describe, expect, it } from 'vitest';
 import { faultsOf } from '../../src/faults/index.ts';
 import { Unit } from '../../src/unit/index.ts';

@@ -15,7 +15,7 @@ import type { Prepared } from './setup.ts';
 import type { CallMode } from './view.ts';
 
 /** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
-export const ENGINE_VERSION = '5';
+export const ENGINE_VERSION = '6';
 
 export function callHash(call: CallFile): string {
   return digest(call as unknown as Json);

@@ -60,6 +60,15 @@ function outletPressure(spec: AirSpec, condition: PlantCondition, flow_Lmin: num
   return Math.max(0, curve - condition.intakeLoss_kPa_per_Lmin2 * flow_Lmin * flow_Lmin);
 }
 
+/**
+ * Least pressure of a running compressor's line: without holes it is never under what opens the diffusers, for below that
+ * nothing lets the air out.
+ */
+export function leastPressure(spec: AirSpec, condition: PlantCondition, depth_m: number): number {
+  if (condition.lineHole_m > 0 || condition.jointHole_m > 0) return 0;
+  return Math.min(deadHead(spec, condition), staticHead(depth_m) + spec.cracking_kPa);
+}
+
 /** Air lost through every hole of the line. */
 function leakFlow(condition: PlantCondition, pressure_kPa: number): number {
   return holeFlow(condition.lineHole_m, pressure_kPa) + holeFlow(condition.jointHole_m, pressure_kPa);

@@ -1,5 +1,5 @@
 /** Chlorine in effluent: its forms, what ammonia makes of a dose, and what a residual kills in a time. mg/L, minutes. */
-import { clamp, exp, log, pow } from './num.ts';
+import { clamp, exp, pow } from './num.ts';
 
 /** Acid constant of hypochlorous acid. Source: Morris 1966 (from memory): pKa = 3000/T - 10.0686 + 0.0253 T. */
 export function hypochlorousPka(temperature_C: number): number {
@@ -70,8 +70,12 @@ export const FECAL_KILL: KillLaw = { n: 2.287, b: 1.98 };
 
 /** Share that survives a residual for a time: Collins and Selleck, (C t / b)^-n beyond b (the law from memory). */
 export function survivors(law: KillLaw, residual_mgL: number, minutes: number): number {
-  const ct = residual_mgL * minutes;
-  return ct <= law.b ? 1 : exp(-law.n * log(ct / law.b));
+  return outlive(law, 0, residual_mgL * minutes);
+}
+
+/** Share of those which have met one product of residual and time, mg min/L, that outlives meeting the larger one. */
+export function outlive(law: KillLaw, met: number, meets: number): number {
+  return meets <= law.b ? 1 : pow(Math.max(met, law.b) / meets, law.n);
 }
 
 /** Share of the first fraction of what leaves so many equal mixed tanks in a row that has stayed t/t_mean: 1 - sum. */

@@ -4,7 +4,7 @@
  * however fast the water runs, forwards or (while the tanks back up) backwards. Days, m3, g.
  */
 import { ASM } from './asm1.ts';
-import { type ChlorineForms, chlorineForms, chlorineLoss, FECAL_KILL, MONO_RATIO, survivors } from './chlorine.ts';
+import { type ChlorineForms, chlorineForms, chlorineLoss, FECAL_KILL, MONO_RATIO, outlive } from './chlorine.ts';
 import { add, at } from './entry.ts';
 import { COMPONENT, COMPONENTS, HELD } from './liquor.ts';
 import { clamp, exp } from './num.ts';
@@ -34,10 +34,10 @@ export const CELL_ROWS: readonly number[] = Array.from({ length: CELLS }, (_, j)
 /** Time in which more chlorine than ammonia holds burns the ammonia, d (convention). */
 const BURNS_d = 6 / 1440;
 const MINUTES = 1440;
-/** Longest step, d, and the share of a cell that a step may let through. */
+/** Longest step, d, and how many times a step may fill a cell anew. */
 const LONGEST_d = 10 / 1440;
-const LET_THROUGH = 0.5;
-const MOST_STEPS = 60;
+const FILLINGS = 3;
+const MOST_STEPS = 40;
 const LEAST_m3 = 1e-6;
 
 export interface ContactRun {
@@ -93,7 +93,7 @@ export class Contact {
   private stepsOf(stretch: Stretch): number {
     const fastest = Math.max(Math.abs(stretch.clarifierOut), Math.abs(stretch.riserOut));
     const cell = Math.max(LEAST_m3, at(stretch.volumes, HELD.riser) / RISER_CELLS);
-    const byFlow = (fastest * stretch.days) / (LET_THROUGH * cell);
+    const byFlow = (fastest * stretch.days) / (FILLINGS * cell);
     return clamp(Math.ceil(Math.max(byFlow, stretch.days / LONGEST_d)), 1, MOST_STEPS);
   }
 
@@ -176,7 +176,7 @@ export class Contact {
     const residual = (at(s, o + COMPONENT.chlorine) + at(s, o + COMPONENT.combined)) / volume;
     const met = at(s, o + COMPONENT.exposure) / living;
     const meets = met + residual * dt * MINUTES;
-    const left = (living * survivors(FECAL_KILL, meets, 1)) / survivors(FECAL_KILL, met, 1);
+    const left = living * outlive(FECAL_KILL, met, meets);
     s[o + COMPONENT.coliform] = left;
     s[o + COMPONENT.exposure] = left * meets;
   }

@@ -37,7 +37,7 @@ const TRASH = composition({
 });
 /** What lies in the trash tank after a year, g: degradable, inert, nitrogen, grease; and on the pump tank's floor, g COD. */
 const LYING = { degradable: 18_000, inert: 9000, nitrogen: 900, scum: 10_000 } as const;
-const ON_PUMP_FLOOR_g = 4000;
+const ON_PUMP_FLOOR_g = 3000;
 const INFLOW_m3d = 0.8;
 const FIRST_STEP_d = 1e-3;
 /** What the living coliform of chlorinated water have met of chlorine, mg min/L, and how many there are per 100 mL. */

@@ -168,11 +168,7 @@ export class Passage {
     this.bring(y, drive.condition);
     const depth = this.works.diffuserDepth(y);
     const ran = (at(y, RUN.compressor_s) - at(y, marked(RUN.compressor_s))) / seconds;
-    const air_Lmin = ran * operatingPoint(spec.air, drive.condition, depth, this.air).diffuser_Lmin;
-    stretch.transfer =
-      oxygenTransfer(spec.air, this.water, air_Lmin, depth, at(stretch.volumes, HELD.aeration)) * DAY_s;
-    stretch.saturation = fieldSaturation(spec.air, this.water, depth);
-    stretch.exchange = spec.process.exchange_m3d * Math.min(1, air_Lmin / spec.air.transferReference_Lmin);
+    this.aerate(ran * operatingPoint(spec.air, drive.condition, depth, this.air).diffuser_Lmin, depth);
     stretch.lifted = liftedShare(at(y, GAUGES.gassing_h));
     // By the mean of days: what a tank keeps is not decided by a single flush.
     const mean =
@@ -181,6 +177,15 @@ export class Passage {
     const { sludge, scum } = this.lying_m3(y);
     const clear_m3 = Math.max(0, at(stretch.volumes, HELD.trash) - sludge - scum);
     stretch.captured = captured((clear_m3 / Math.max(LEAST_m3d, mean)) * 1440, spec.process.mostCaptured);
+  }
+
+  /** What so much air through diffusers at a depth does to the liquor that the stretch's volumes give. */
+  aerate(air_Lmin: number, depth_m: number): void {
+    const { air, process } = this.spec;
+    const { stretch, water } = this;
+    stretch.transfer = oxygenTransfer(air, water, air_Lmin, depth_m, at(stretch.volumes, HELD.aeration)) * DAY_s;
+    stretch.saturation = fieldSaturation(air, water, depth_m);
+    stretch.exchange = process.exchange_m3d * Math.min(1, air_Lmin / air.transferReference_Lmin);
   }
 
   /** What the house sends with its water, and what is poured down its drains besides. */
@@ -329,7 +334,7 @@ export class Passage {
 }
 
 /** Of each mass, g: about a thousandth of what a compartment holds. */
-function processTolerances(): Float64Array {
+export function processTolerances(): Float64Array {
   const atol = new Float64Array(SOLVED);
   for (let k = 0; k < COMPARTMENTS; k++) {
     for (let i = 0; i < CARRIED; i++) {

@@ -15,7 +15,7 @@ export const SEDIMENT_SIZE = SPOTS.length * PER_SPOT;
 
 /** Share of what settles that falls on each spot, and of what lies there stirred up in a minute's run (convention). */
 const FALLS = [0.4, 0.3, 0.12, 0.18] as const;
-const STIRRED = [0.002, 0.008, 0.06, 0.002] as const;
+const STIRRED = [0.00005, 0.0003, 0.03, 0.00005] as const;
 /** Of what is stirred up this share clouds the water; the rest is pushed to the spots beside it (convention). */
 const CLOUDS = 0.5;
 /** Velocity of the fine floc that the clarifier lets through, m/d (convention). */
@@ -48,7 +48,7 @@ export function settleOut(row: Float64Array, o: number, share: number, floor: Fl
 }
 
 /** Share of old sediment that lies at each spot: what falling and stirring come to. */
-const LIES = [0.56, 0.12, 0.01, 0.31] as const;
+const LIES = [0.58, 0.15, 0.01, 0.26] as const;
 
 /** Lays down sediment of so much COD, g, where it lies after a year, inert but for a fifth (convention). */
 export function layDown(floor: Float64Array, cod_g: number): void {

@@ -1,6 +1,6 @@
 /** How sludge settles: volume index, settled volume, state point of a clarifier, and capture in a first tank. */
 import { clamp, exp, log } from './num.ts';
-import { BSM1_SETTLER, type SettlerParameters } from './takacs.ts';
+import { BSM1_SETTLER, FIVEFOLD, type SettlerParameters } from './takacs.ts';
 
 /** A litre jar holds no more than this, mL/L; above 300 a reading must be diluted (common practice, no source). */
 const JAR_mLL = 1000;
@@ -40,7 +40,7 @@ export function settlingFlux(fit: SettlingFit, solids_gL: number, index_Lg: numb
 
 /**
  * The layered settler's parameters of sludge with a volume index, mL/g, by the fit that slows as sludge bulks; the
- * ratios of its other parameters to these are those of BSM1 (convention).
+ * ratios of its other parameters to these are those of BSM1, rounded (convention).
  */
 export function settlerFor(index_mLg: number): SettlerParameters {
   const { alpha, beta, delta, gamma } = SETTLING_FITS.slowStandard;
@@ -52,7 +52,7 @@ export function settlerFor(index_mLg: number): SettlerParameters {
     theoretical_md,
     hindered_m3g,
     fastest_md: theoretical_md * (BSM1_SETTLER.fastest_md / BSM1_SETTLER.theoretical_md),
-    flocculant_m3g: hindered_m3g * (BSM1_SETTLER.flocculant_m3g / BSM1_SETTLER.hindered_m3g),
+    flocculant_m3g: FIVEFOLD * hindered_m3g,
   };
 }
 

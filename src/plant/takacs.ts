@@ -29,10 +29,17 @@ export const BSM1_SETTLER: SettlerParameters = {
   rounding: 0,
 };
 
+/** Where the flocculant parameter is just so many times the hindered one, a power does for the second exponential. */
+export const FIVEFOLD = 5;
+
 /** Settling velocity, m/d, of a layer with so many solids under a feed with so many. */
 export function settlingVelocity(p: SettlerParameters, solids_gm3: number, feed_gm3: number): number {
   const over = solids_gm3 - p.neverSettles * feed_gm3;
-  const velocity = p.theoretical_md * (exp(-p.hindered_m3g * over) - exp(-p.flocculant_m3g * over));
+  const hindered = exp(-p.hindered_m3g * over);
+  const square = hindered * hindered;
+  const flocculant =
+    p.flocculant_m3g === FIVEFOLD * p.hindered_m3g ? square * square * hindered : exp(-p.flocculant_m3g * over);
+  const velocity = p.theoretical_md * (hindered - flocculant);
   return Math.max(0, Math.min(p.fastest_md, velocity));
 }
 

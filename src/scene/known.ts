@@ -4,12 +4,13 @@
  * with the same facts give the same Scene.
  */
 import { BREAKERS } from '../control/index.ts';
-import type { Facts, FactValues, LidId, LiveFacts, Message, Person } from '../service/index.ts';
+import { SPOTS } from '../plant/index.ts';
+import type { Core, Facts, FactValues, LidId, LiveFacts, Message, Person } from '../service/index.ts';
 import { say } from '../service/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
 import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
 import { daylight, inkOf } from './light.ts';
-import { disinfected, ORDINARY } from './ordinary.ts';
+import { lookOf, ORDINARY, ordinaryResidual } from './ordinary.ts';
 import type {
   BreakerId,
   ChamberId,
@@ -104,19 +105,41 @@ function field(know: Knowledge): FieldScene {
 }
 
 function chambers(know: Knowledge): Record<ChamberId, ChamberScene> {
-  const hours = best(know, 'hoursWithoutOxygen') ?? 0;
-  const oxygen_mgL = best(know, 'oxygen_mgL') ?? 4;
-  const { riser, stored } = disinfected(know.spec);
-  const liquor: WaterLook = { ...ORDINARY.mixedLiquor, oxygen_mgL, hoursWithoutOxygen: hours };
+  const { trash, mixedLiquor, clarified } = ORDINARY;
+  const { riser_mgL, pumpTank_mgL } = ordinaryResidual(know.spec);
+  const liquor = { ...mixedLiquor, oxygen_mgL: best(know, 'oxygen_mgL') ?? mixedLiquor.oxygen_mgL };
+  const stored = { ...clarified, residual_mgL: best(know, 'residual_mgL') ?? pumpTank_mgL };
+  const water = {
+    liquor: lookOf(best(know, 'liquorColour'), liquor),
+    clarified: lookOf(best(know, 'clarifierColour'), clarified),
+    riser: lookOf(best(know, 'riserColour'), { ...clarified, residual_mgL: riser_mgL }),
+    stored: lookOf(best(know, 'pumpTankColour'), stored),
+  };
   return {
-    'trash-tank': chamber(know, 'trash-tank', 'trash', 'trashLevel_m', ORDINARY.trash),
+    'trash-tank': {
+      ...chamber(know, 'trash-tank', 'trash', 'trashLevel_m', trash),
+      sludge_m: best(know, 'trashSludge_m'),
+      scum_m: best(know, 'trashScum_m'),
+    },
     aeration: {
-      ...chamber(know, 'aeration', 'aeration', 'aerationLevel_m', liquor),
+      ...chamber(know, 'aeration', 'aeration', 'aerationLevel_m', water.liquor),
       bubbles_Lmin: best(know, 'bubbles_Lmin'),
     },
-    clarifier: chamber(know, 'clarifier', 'aeration', 'aerationLevel_m', ORDINARY.clarified),
-    disinfection: chamber(know, 'disinfection', 'riser', 'riserLevel_m', riser),
-    'pump-tank': chamber(know, 'pump-tank', 'pump', 'pumpTankLevel_m', stored),
+    clarifier: chamber(know, 'clarifier', 'aeration', 'aerationLevel_m', water.clarified),
+    disinfection: chamber(know, 'disinfection', 'riser', 'riserLevel_m', water.riser),
+    'pump-tank': {
+      ...chamber(know, 'pump-tank', 'pump', 'pumpTankLevel_m', water.stored),
+      ...cored(best(know, 'pumpTankCores') ?? []),
+    },
+  };
+}
+
+/** Sludge as it was cored: each tube at the middle of its part of the floor, and the average. */
+function cored(cores: readonly Core[]): Pick<ChamberScene, 'sludge_m' | 'cores'> {
+  const total_m = cores.reduce((sum, core) => sum + core.sludge_m, 0);
+  return {
+    sludge_m: cores.length === 0 ? null : total_m / cores.length,
+    cores: cores.map(({ spot, sludge_m }) => ({ across: (SPOTS.indexOf(spot) + 0.5) / SPOTS.length, sludge_m })),
   };
 }
 

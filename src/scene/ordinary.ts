@@ -1,4 +1,5 @@
-/** Looks of what is not simulated yet: solids, scum, sludge and chlorine of a unit in ordinary order. */
+/** Looks of water: of a unit in ordinary order, until somebody looks; then what goes by the name of the colour seen. */
+import type { EffluentColour } from '../plant/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
 import type { WaterLook } from './types.ts';
 
@@ -8,19 +9,25 @@ export const ORDINARY = {
   trash: { ...CLEAN, solids_mgL: 300, oxygen_mgL: 0, raw: 1 },
   mixedLiquor: { ...CLEAN, solids_mgL: 3000 },
   clarified: CLEAN,
-  chlorinated: { ...CLEAN, residual_mgL: 1 },
-  chlorinatedStored: { ...CLEAN, residual_mgL: 0.6 },
-  /** An ultraviolet lamp leaves nothing in the water. */
-  irradiated: CLEAN,
-  scum_m: 0.06,
-  trashSludge_m: 0.22,
-  pumpSludge_m: 0.05,
-} as const satisfies Record<string, WaterLook | number>;
+} as const satisfies Record<string, WaterLook>;
 
-/** Water in the riser and in the pump tank of a unit, by how it disinfects. */
-export function disinfected(spec: UnitSpec): { readonly riser: WaterLook; readonly stored: WaterLook } {
-  const { chlorinated, chlorinatedStored, irradiated } = ORDINARY;
-  return spec.panel.ultraviolet
-    ? { riser: irradiated, stored: irradiated }
-    : { riser: chlorinated, stored: chlorinatedStored };
+/** Total chlorine in the riser and in the pump tank of a unit in ordinary order, mg/L; an ultraviolet lamp leaves none. */
+export function ordinaryResidual(spec: UnitSpec): { readonly riser_mgL: number; readonly pumpTank_mgL: number } {
+  return spec.panel.ultraviolet ? { riser_mgL: 0, pumpTank_mgL: 0 } : { riser_mgL: 1, pumpTank_mgL: 0.6 };
+}
+
+/** Solids, mg/L, and hours without oxygen, about the middle of what goes by the colour's name (`plant/senses.ts`). */
+const SOLIDS_mgL: { readonly [C in EffluentColour]?: number } = {
+  clear: 15,
+  cloudy: 60,
+  tan: 600,
+  'chocolate-brown': 3000,
+};
+const STALE_h: { readonly [C in EffluentColour]?: number } = { 'grey-brown': 9, grey: 18, black: 36 };
+
+/** Water of which an eye tells no more than its colour: all that goes by the same name looks the same. */
+export function lookOf(colour: EffluentColour | null, ordinary: WaterLook): WaterLook {
+  if (colour === null) return ordinary;
+  const solids_mgL = SOLIDS_mgL[colour] ?? Math.max(ordinary.solids_mgL, 60);
+  return { ...ordinary, solids_mgL, hoursWithoutOxygen: STALE_h[colour] ?? 0 };
 }

@@ -1,10 +1,10 @@
 /** The Scene with everything open: for the debrief, the walk and the trainer. */
 import { BREAKERS } from '../control/index.ts';
+import { effluentColour, SPOTS } from '../plant/index.ts';
 import { outletSeen } from '../service/index.ts';
 import { type CalendarDay, type Readout, readout, type Unit } from '../unit/index.ts';
 import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
 import { daylight } from './light.ts';
-import { ORDINARY } from './ordinary.ts';
 import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
 
 const LIVE: Ink = { kind: 'live' };
@@ -92,7 +92,7 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
 }
 
 function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
-  const { flows } = now;
+  const { flows, sediment_m } = now;
   const inlet = unit.spec.plant.pump.inlet_m;
   const chamber = (
     id: ChamberId,
@@ -111,6 +111,12 @@ function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
     cores: [],
     ...more,
   });
+  /** Water without solids to speak of stays clear, however long the liquor was without oxygen. */
+  const cleared = (place: 'clarifier' | 'riser' | 'pump') => {
+    const { hoursWithoutOxygen } = now;
+    const clear = effluentColour({ ...now.water[place], hoursWithoutOxygen }) === 'clear';
+    return look(now.water[place], clear ? 0 : hoursWithoutOxygen, 0);
+  };
   return {
     'trash-tank': chamber('trash-tank', flows.trash_m, look(now.water.trash, 0, 1), {
       scum_m: now.trashScum_m,
@@ -119,10 +125,10 @@ function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
     aeration: chamber('aeration', flows.aeration_m, look(now.water.aeration, now.hoursWithoutOxygen, 0), {
       bubbles_Lmin: flows.air.diffuser_Lmin,
     }),
-    clarifier: chamber('clarifier', flows.aeration_m, look(now.water.clarifier, 0, 0)),
-    disinfection: chamber('disinfection', Math.max(flows.pump_m, inlet), look(now.water.riser, 0, 0)),
-    'pump-tank': chamber('pump-tank', flows.pump_m, look(now.water.pump, 0, 0), {
-      sludge_m: ORDINARY.pumpSludge_m,
+    clarifier: chamber('clarifier', flows.aeration_m, cleared('clarifier')),
+    disinfection: chamber('disinfection', Math.max(flows.pump_m, inlet), cleared('riser')),
+    'pump-tank': chamber('pump-tank', flows.pump_m, cleared('pump'), {
+      sludge_m: SPOTS.reduce((sum, spot) => sum + sediment_m[spot], 0) / SPOTS.length,
     }),
   };
 }

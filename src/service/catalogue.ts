@@ -9,6 +9,7 @@ import { OUTLET_ACTIONS, ULTRAVIOLET_ACTIONS } from './actions/outlet.ts';
 import { PANEL_ACTIONS } from './actions/panel.ts';
 import { PHONE_ACTIONS } from './actions/phone.ts';
 import { PUMP_TANK_ACTIONS } from './actions/pumpTank.ts';
+import { SAMPLE_ACTIONS } from './actions/samples.ts';
 import { TANK_ACTIONS } from './actions/tanks.ts';
 import { WIRING_ACTIONS } from './actions/wiring.ts';
 import { YARD_ACTIONS } from './actions/yard.ts';
@@ -25,6 +26,7 @@ export const ACTIONS: readonly ActionDef[] = [
   ...TANK_ACTIONS,
   ...ULTRAVIOLET_ACTIONS,
   ...PUMP_TANK_ACTIONS,
+  ...SAMPLE_ACTIONS,
   ...FLOAT_WIRE_ACTIONS,
 ];
 

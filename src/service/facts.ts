@@ -3,6 +3,7 @@
  * notebook are made of facts and of nothing else, so nothing hidden can leak into them.
  */
 import type { BreakerName, FloatName } from '../control/index.ts';
+import type { EffluentColour, Spot } from '../plant/index.ts';
 
 export type Lever = 'on' | 'off' | 'tripped';
 export type FloatPosition = 'hanging' | 'up' | 'held-down' | 'held-up' | 'lifted';
@@ -33,7 +34,17 @@ export interface FactValues extends LeverFacts, FloatFacts, ContactFacts {
   intakeDirt: number;
   bubbles_Lmin: number;
   oxygen_mgL: number;
-  hoursWithoutOxygen: number;
+  /** What colour the water is, as it was looked at from above. */
+  liquorColour: EffluentColour;
+  clarifierColour: EffluentColour;
+  riserColour: EffluentColour;
+  pumpTankColour: EffluentColour;
+  /** Total chlorine of the pump tank by the strip. */
+  residual_mgL: number;
+  /** Thickness of what lies in the pump tank, by spot, and of what lies and floats in the trash tank. */
+  pumpTankCores: readonly Core[];
+  trashSludge_m: number;
+  trashScum_m: number;
   /** Levels, m from grade. */
   trashLevel_m: number;
   aerationLevel_m: number;
@@ -44,6 +55,11 @@ export interface FactValues extends LeverFacts, FloatFacts, ContactFacts {
   headPressure_kPa: number;
   relief_Ls: number;
   backingUp: boolean;
+}
+
+export interface Core {
+  readonly spot: Spot;
+  readonly sludge_m: number;
 }
 
 type LeverFacts = { [B in BreakerName as `lever.${B}`]: Lever };

@@ -21,7 +21,7 @@ export function perceive(person: Person, unit: Unit, now: Readout): LiveFacts {
       : {}),
     ...(person.lids.has('aeration') && near(person, 'aeration') ? aerationSeen(now) : {}),
     ...(person.lids.has('pump') && near(person, 'pump-tank')
-      ? { pumpTankLevel_m: now.flows.pump_m, pumpRuns: out.pumpRuns }
+      ? { pumpTankLevel_m: now.flows.pump_m, pumpRuns: out.pumpRuns, pumpTankColour: now.sensed.effluent }
       : {}),
     ...(person.lids.has('trash') && near(person, 'trash-tank') ? { trashLevel_m: now.flows.trash_m } : {}),
   };
@@ -74,6 +74,6 @@ function aerationSeen(now: Readout): LiveFacts {
   return {
     bubbles_Lmin: now.flows.air.diffuser_Lmin,
     aerationLevel_m: now.flows.aeration_m,
-    hoursWithoutOxygen: now.hoursWithoutOxygen,
+    liquorColour: now.sensed.liquor,
   };
 }

@@ -5,6 +5,7 @@ import {
   type DrawSource,
   type Drive,
   infiltration_m3s,
+  leastPressure,
   operatingPoint,
   SOUND,
   standingPressure,
@@ -79,6 +80,12 @@ export class Driver {
     }
     const { airStopped_kPa, airStopped_s } = this.registers;
     return standingPressure(air, condition, airStopped_kPa, t - airStopped_s);
+  }
+
+  /** What that pressure is not under: quick, and enough to know on which side of the switch it is while all is well. */
+  airPressureAtLeast(t: number, y: Float64Array): number {
+    if (!this.drive.compressorRuns) return 0;
+    return leastPressure(this.spec.plant.air, this.at(t).condition, this.works.diffuserDepth(y));
   }
 
   /** Notes the line's pressure when the compressor stops: what the closing diffusers leave in it. */

@@ -66,6 +66,7 @@ const RULES = { rtol: 2e-6, atol: tolerances(), largest: 900, smallest: 1e-6 };
 /** While a pump runs a level may turn round within minutes: keep steps short enough to see it. */
 const LARGEST_WHILE_PUMPING_s = 60;
 const FIRST_STEP_s = 5;
+const DELAY_IDS = Object.keys(DELAYS) as DelayId[];
 /** What held up to an instant is what held so long before it, s. */
 const BEFORE_s = 1e-3;
 
@@ -109,8 +110,8 @@ export class Unit {
       mended_s: Number.POSITIVE_INFINITY,
     }));
     this.panel = new PanelState(setup.spec.panel, this.faults);
-    this.switches = new Switches(setup.spec, this.faults, (t, y) => this.airPressure(t, y), STEPPED);
     this.driver = new Driver(this, this.panel.registers);
+    this.switches = new Switches(setup.spec, this.faults, this.driver, STEPPED);
     fillAtRest(setup.spec, this.works, setup.sludgeAge_y ?? 1, this.y);
     this.refresh();
     for (const f of this.faults) if (f.switches[0] === 0) this.faultTurns(f);
@@ -312,7 +313,7 @@ export class Unit {
         anything = true;
       }
     }
-    for (const delay of Object.keys(DELAYS) as DelayId[]) {
+    for (const delay of DELAY_IDS) {
       if (this.due.get(delay) !== this.t) continue;
       this.due.delete(delay);
       this.deliver(DELAYS[delay]);

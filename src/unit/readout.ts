@@ -47,6 +47,7 @@ export interface Readout {
   readonly headPressure_kPa: number;
   readonly pumpRun_s: number;
   readonly drawn_m3: number;
+  readonly seeped_m3: number;
   readonly sprayed_m3: number;
   readonly relieved_m3: number;
   readonly indoors_m3: number;
@@ -93,6 +94,7 @@ export function readout(unit: Unit, t: number): Readout {
     headPressure_kPa: nozzlePressure(unit.works.line, flows.discharge * 1000),
     pumpRun_s: at(RUN.pump_s),
     drawn_m3: at(WATER.drawn),
+    seeped_m3: at(WATER.seeped),
     sprayed_m3: at(WATER.sprayed),
     relieved_m3: at(WATER.relieved),
     indoors_m3: at(WATER.indoors),

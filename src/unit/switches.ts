@@ -4,8 +4,11 @@ import { type FaultState, floatShift, switchShift_kPa } from './fault.ts';
 import type { UnitSpec } from './spec.ts';
 import { locate, type Watch, watchedLevel, watchesOf } from './watch.ts';
 
-/** Line pressure at the air switch, kPa, at an instant and state. */
-export type Pressure = (t: number, y: Float64Array) => number;
+/** Line pressure at the air switch, kPa, at an instant and state; and what it is at least, which is quicker to know. */
+export interface Pressure {
+  airPressure(t: number, y: Float64Array): number;
+  airPressureAtLeast(t: number, y: Float64Array): number;
+}
 
 export class Switches {
   readonly watches: readonly Watch[];
@@ -56,8 +59,9 @@ export class Switches {
     let value: number;
     let shift = 0;
     if (watch.quantity === 'air') {
-      value = this.pressure(t, y);
       shift = switchShift_kPa(this.faults, t);
+      if (this.above[i] && this.pressure.airPressureAtLeast(t, y) > watch.lower + shift) return false;
+      value = this.pressure.airPressure(t, y);
     } else {
       value = watchedLevel(this.spec, watch.quantity, y);
       if (watch.float) shift = floatShift(this.faults, watch.float, t);

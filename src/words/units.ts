@@ -55,6 +55,8 @@ const CFM_PER_LMIN = 0.0353147;
 const LONG_M = 2.5;
 /** Holes and gaps below this read better in millimetres. */
 const TINY_M = 0.015;
+/** A rule or a tube that is read no finer than this has no millimetres to show. */
+const FINE_M = 0.01;
 /** Volumes from here on read better in cubic metres. */
 const LARGE_M3 = 10;
 
@@ -77,7 +79,7 @@ const SAME: Readonly<Record<Same, Scale>> = {
   share: { unit: 'share', per: 100, step: 1 },
 };
 
-function scaleOf(measure: Exclude<Measure, 'clock_s'>, value: number, units: Units): Scale {
+function scaleOf(measure: Exclude<Measure, 'clock_s'>, value: number, units: Units, resolution = 0): Scale {
   const us = units === 'us';
   const size = Math.abs(value);
   switch (measure) {
@@ -86,7 +88,7 @@ function scaleOf(measure: Exclude<Measure, 'clock_s'>, value: number, units: Uni
     case 'length_m':
       if (size >= LONG_M)
         return us ? { unit: 'ft', per: INCH_PER_M / 12, step: 0.1 } : { unit: 'm', per: 1, step: 0.1 };
-      if (size > 0 && size < TINY_M)
+      if (size > 0 && size < TINY_M && resolution < FINE_M)
         return us ? { unit: 'in', per: INCH_PER_M, step: 0.01 } : { unit: 'mm', per: 1000, step: 1 };
       return us ? { unit: 'in', per: INCH_PER_M, step: 1 } : { unit: 'cm', per: 100, step: 1 };
     case 'volume_m3':
@@ -134,8 +136,8 @@ export const STAFFS = {
 /** The number, unit and decimals a quantity is shown with. `clock_s` has no unit and is not for here. */
 export function shown(quantity: Quantity, units: Units): Shown {
   if (quantity.measure === 'clock_s') return { value: quantity.value, decimals: 0, unit: 'none' };
-  const scale = scaleOf(quantity.measure, quantity.value, units);
   const { resolution } = quantity;
+  const scale = scaleOf(quantity.measure, quantity.value, units, resolution);
   const decimals =
     resolution === undefined
       ? decimalsOf(scale.step)

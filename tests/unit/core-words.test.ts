@@ -7,6 +7,7 @@ import { stepsOf } from '../../src/calls/procedure.ts';
 import { faultName, stateCause } from '../../src/calls/session-actions.ts';
 import { BREAKERS, FLOATS } from '../../src/control/index.ts';
 import { FAULTS, PLACED_FAULTS, type ProofId } from '../../src/faults/index.ts';
+import type { EffluentColour, FoamKind, OutdoorSmell } from '../../src/plant/index.ts';
 import type { Lever } from '../../src/service/facts.ts';
 import { ACTIONS, type BreachId, type LidId, PLACES, say } from '../../src/service/index.ts';
 import { gapsOf, speak } from '../../src/words/speak.ts';
@@ -87,6 +88,17 @@ const LINES = idsOf<ScoreLine['id']>({
 });
 const LIDS = idsOf<LidId>({ trash: true, aeration: true, riser: true, pump: true });
 const LEVERS = idsOf<Lever>({ on: true, off: true, tripped: true });
+const COLOURS = idsOf<EffluentColour>({
+  clear: true,
+  cloudy: true,
+  tan: true,
+  'chocolate-brown': true,
+  'grey-brown': true,
+  grey: true,
+  black: true,
+});
+const SMELLS = idsOf<OutdoorSmell>({ none: true, earthy: true, musty: true, 'rotten-eggs': true, chlorine: true });
+const FOAMS = idsOf<FoamKind>({ none: true, 'crisp-white': true, 'billowing-white': true, 'dark-greasy': true });
 
 /** Endings that the code joins to a prefix by itself. */
 const JOINED: Readonly<Record<string, readonly string[]>> = {
@@ -122,11 +134,18 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
     ...['still', 'weak-bubbles', 'bubbles', 'held-down', 'held-up', 'foam-line', 'foam-joint'],
     ...ACTIONS.filter((a) => a.group === 'mend').map((a) => a.id.split(':')[0] ?? ''),
   ],
+  remark: ['scant', 'thin', 'satisfactory', 'thick', 'remove'].map((verdict) => `jar-${verdict}`),
   score: [...LINES, 'mend-yes', 'mend-no', 'record-yes', 'record-no', 'followUp-yes', 'followUp-no'],
   series: SERIES,
   shows: FAULTS.map((f) => f.id),
   sound: SOUNDS,
   stage: [...stepsOf('alarm'), 'drive', 'closed'],
+  word: [
+    ...COLOURS,
+    ...SMELLS.map((smell) => `smell-${smell}`),
+    ...FOAMS.filter((foam) => foam !== 'none').map((foam) => `foam-${foam}`),
+    ...['foam-little', 'foam-much', 'foam-to-the-lid'],
+  ],
 };
 
 /** Prefixes of the core's own messages. `lever.` and `float.` are also names of facts, and come joined. */

@@ -82,6 +82,7 @@ describe('measures', () => {
     [us('length_m', 8.78), '28.8 ft'],
     [us('length_m', 0.003, 0.001), '0.1 in'],
     [si('length_m', 1.31, 0.01), '131 cm'],
+    [si('length_m', 0.01, 0.01), '1 cm'],
     [si('length_m', 8.78), '8,8 m'],
     [si('length_m', 0.003), '3 mm'],
     [us('volume_m3', 1.893), '500 gal'],

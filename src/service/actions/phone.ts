@@ -1,7 +1,6 @@
 /** By phone: danger first, then questions, then what a householder may do with dry hands at the closed panel. */
-import { odourIndex } from '../../plant/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
-import { quantity, say } from '../message.ts';
+import { type Message, quantity, say } from '../message.ts';
 import { rattles } from '../perceive.ts';
 import { LOADS } from '../person.ts';
 import { actionsAt, lampWords, leverFacts, leverWords, off, optionsOf, resetPanel } from './shared.ts';
@@ -21,6 +20,21 @@ function guide(id: string, minutes: number, perform: (doing: Doing) => void, mor
 
 function tell(id: string, minutes: number, more: Partial<ActionDef> = {}): ActionDef {
   return at(id, 'say', minutes, (d) => d.note(say(`note.${id}`), say('reading.told')), { handsOff: true, ...more });
+}
+
+/** Smells that are told over the phone: those weaker than the first are not noticed, those over the second are strong. */
+const NOTICED = 0.05;
+const STRONG = 0.25;
+
+/** What the household smells outdoors and indoors; sewer air indoors need not come from the works. */
+function smellsTold(d: Doing): Message[] {
+  const { outdoors, indoors } = d.read().sensed;
+  const told: Message[] = [];
+  if (outdoors.kind === 'chlorine') told.push(say('reading.smell-chlorine'));
+  else if (outdoors.strength > STRONG) told.push(say('reading.smell-strong'));
+  else if (outdoors.strength > NOTICED) told.push(say('reading.smell-faint'));
+  if (indoors.kind !== 'none') told.push(say('reading.smell-indoors'));
+  return told;
 }
 
 /** Somebody goes to the panel with the phone: from now on the lamp is in sight. */
@@ -48,11 +62,8 @@ export const PHONE_ACTIONS: readonly ActionDef[] = [
     d.note(say('note.hum'), say(!runs ? 'reading.silent' : rattles(d.unit, now) ? 'reading.rattles' : 'reading.hums'));
   }),
   ask('ask-smell', 1, (d) => {
-    const odour = odourIndex(d.read().hoursWithoutOxygen);
-    d.note(
-      say('note.smell'),
-      say(odour > 0.5 ? 'reading.smell-strong' : odour > 0.1 ? 'reading.smell-faint' : 'reading.smell-none'),
-    );
+    const smells = smellsTold(d);
+    for (const smell of smells.length > 0 ? smells : [say('reading.smell-none')]) d.note(say('note.smell'), smell);
   }),
   ask('ask-drains', 1, (d) => {
     const slow = d.read().flows.trash_m > d.unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m;

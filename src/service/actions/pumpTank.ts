@@ -6,6 +6,7 @@ import type { FloatPosition, LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
 import { headsSeen } from './field.ts';
+import { noteWater } from './looks.ts';
 import { actionsAt, good, hasFloat, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('pump-tank');
@@ -44,6 +45,7 @@ function lookIntoPumpTank(d: Doing): void {
   const floats = floatsOf(d.unit.spec.panel);
   const positions = Object.fromEntries(floats.map((f) => [`float.${f}`, floatPosition(d, f)])) as LiveFacts;
   d.learn({ pumpTankLevel_m: now.flows.pump_m, pumpRuns: now.control.outputs.pumpRuns, ...positions });
+  d.learn({ pumpTankColour: noteWater(d, 'pump') });
   d.note(
     say('note.pump-tank'),
     say('reading.pump-tank', {

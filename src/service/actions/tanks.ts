@@ -2,6 +2,7 @@ import type { ActionDef } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
 import type { LidId, Place } from '../person.ts';
+import { noteSurface, noteWater } from './looks.ts';
 import { actionsAt, good, off, plain } from './shared.ts';
 
 const LID_PLACES: Readonly<Record<LidId, Place>> = {
@@ -73,16 +74,9 @@ export const TANK_ACTIONS: readonly ActionDef[] = [
     1,
     (d) => {
       const now = d.read();
-      const air = now.flows.air.diffuser_Lmin;
-      d.learn({ bubbles_Lmin: air, aerationLevel_m: now.flows.aeration_m, hoursWithoutOxygen: now.hoursWithoutOxygen });
-      const state = air < 1 ? 'still' : air < 45 ? 'weak-bubbles' : 'bubbles';
-      d.note(
-        say('note.aeration'),
-        say(`reading.${state}`),
-        air < 45 ? off('remark.too-little-air') : good('remark.ordinary'),
-      );
-      if (now.hoursWithoutOxygen > 10)
-        d.note(say('note.liquor'), say('reading.liquor-grey'), off('remark.without-oxygen'));
+      d.learn({ bubbles_Lmin: now.flows.air.diffuser_Lmin, aerationLevel_m: now.flows.aeration_m });
+      d.learn({ liquorColour: noteWater(d, 'aeration') });
+      noteSurface(d);
     },
     { needs: { lid: 'aeration' } },
   ),
@@ -107,7 +101,7 @@ export const TANK_ACTIONS: readonly ActionDef[] = [
     1,
     (d) => {
       const now = d.read();
-      d.learn({ aerationLevel_m: now.flows.aeration_m });
+      d.learn({ aerationLevel_m: now.flows.aeration_m, clarifierColour: noteWater(d, 'clarifier') });
       const above = now.flows.aeration_m - d.unit.spec.plant.aeration.outlet_m;
       d.note(
         say('note.clarifier'),
@@ -124,7 +118,10 @@ export const TANK_ACTIONS: readonly ActionDef[] = [
     (d) => {
       const now = d.read();
       const backed = now.flows.pump_m > d.unit.spec.plant.pump.inlet_m + 0.02;
-      d.learn({ riserLevel_m: Math.max(now.flows.pump_m, d.unit.spec.plant.pump.inlet_m) });
+      d.learn({
+        riserLevel_m: Math.max(now.flows.pump_m, d.unit.spec.plant.pump.inlet_m),
+        riserColour: noteWater(d, 'riser'),
+      });
       d.note(
         say('note.riser'),
         say(backed ? 'reading.backed-up' : 'reading.at-outlet'),

@@ -1,7 +1,7 @@
 /** `run`: lives through days of a unit or a call and prints what its instruments would show. */
 import { parseArgs } from 'node:util';
 import { prepareCall, shippedLibrary, unitSetup } from '../calls/index.ts';
-import { balance, householdSource, steadyWeather } from '../plant/index.ts';
+import { balance, householdSource, steadyWeather, type Weather, weatherOf } from '../plant/index.ts';
 import { calendarDay, dayNumber, type Happening, readout, Unit, type UnitSetup } from '../unit/index.ts';
 import { number } from './args.ts';
 import { findCall } from './files.ts';
@@ -21,6 +21,7 @@ export function run(args: readonly string[]): number {
     allowPositionals: true,
     options: {
       household: { type: 'string', default: 'family-3' },
+      climate: { type: 'string' },
       days: { type: 'string' },
       every: { type: 'string', default: '60' },
       seed: { type: 'string', default: '1' },
@@ -30,7 +31,7 @@ export function run(args: readonly string[]): number {
   });
   const [name] = positionals;
   if (!name) throw new UsageError('run needs a CALL or a UNIT; try: run u1 --days 3');
-  const planned = plan(name, values.household, number('seed', values.seed, 0), values.days);
+  const planned = plan(name, values.household, values.climate, number('seed', values.seed, 0), values.days);
   if (!planned) return BAD;
   const every_s = number('every', values.every, 1) * 60;
   const unit = new Unit(planned.setup);
@@ -51,7 +52,13 @@ export function run(args: readonly string[]): number {
   return GOOD;
 }
 
-function plan(name: string, householdId: string, seed: number, days: string | undefined): Plan | undefined {
+function plan(
+  name: string,
+  householdId: string,
+  climateId: string | undefined,
+  seed: number,
+  days: string | undefined,
+): Plan | undefined {
   const library = shippedLibrary();
   const spec = library.units.get(name);
   if (!spec) {
@@ -73,10 +80,20 @@ function plan(name: string, householdId: string, seed: number, days: string | un
     throw new UsageError(`no household "${householdId}"; take one of ${[...library.households.keys()].join(', ')}`);
   }
   return {
-    setup: { spec, source: householdSource(household, seed), faults: [], seed, weather: steadyWeather(20) },
+    setup: { spec, source: householdSource(household, seed), faults: [], seed, weather: weatherIn(climateId, seed) },
     firstDay: dayNumber(START_DAY),
     days: number('days', days ?? '1', 1),
   };
+}
+
+/** Weather of a climate from the first day on; 20 degC and no rain where none is asked for. */
+function weatherIn(climateId: string | undefined, seed: number): Weather {
+  if (climateId === undefined) return steadyWeather(20);
+  const { climates } = shippedLibrary();
+  const climate = climates.get(climateId);
+  if (!climate) throw new UsageError(`no climate "${climateId}"; take one of ${[...climates.keys()].join(', ')}`);
+  const newYear = dayNumber({ year: START_DAY.year, month: 1, day: 1 });
+  return weatherOf(climate, seed, dayNumber(START_DAY) - newYear + 1);
 }
 
 function lineOf(unit: Unit, t: number, firstDay: number, events: readonly Happening[]) {
@@ -101,8 +118,20 @@ function lineOf(unit: Unit, t: number, firstDay: number, events: readonly Happen
       no3_mgL: round(now.water.pump.nitrate_mgL, 2),
     },
     chlorine_mgL: round(now.water.pump.residual_mgL, 3),
-    // What an ultraviolet lamp kills is not modelled yet, and what is not modelled is left out.
-    ...(unit.spec.panel.ultraviolet ? {} : { coliform_per100mL: round(now.water.pump.coliform_per100mL, 1) }),
+    freeChlorine_mgL: round(now.water.pump.freeChlorine_mgL, 3),
+    coliform_per100mL: round(now.water.pump.coliform_per100mL, 1),
+    temperature_C: round(unit.driveAt(t).temperature_C, 1),
+    volumeIndex_mLg: round(now.liquor.index_mLg, 0),
+    sediment_m: Object.fromEntries(Object.entries(now.sediment_m).map(([spot, depth]) => [spot, round(depth, 3)])),
+    trash_m: { sludge: round(now.trashSludge_m, 3), scum: round(now.trashScum_m, 3) },
+    sensed: {
+      liquor: now.sensed.liquor,
+      effluent: now.sensed.effluent,
+      clarity_m: round(now.sensed.clarity_m, 2),
+      foam: now.sensed.foam.kind,
+      outdoors: now.sensed.outdoors.kind,
+      indoors: now.sensed.indoors.kind,
+    },
     lamp: out.lamp,
     buzzer: out.buzzer,
     pump: out.pumpRuns,

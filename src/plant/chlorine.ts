@@ -17,13 +17,14 @@ const FREE_DECAY = (Math.LN2 * 1440) / 140;
 const COMBINED_DECAY = (Math.LN2 * 1440) / 1680;
 /** What can be oxidised takes free chlorine at this rate, m3 per g COD and day (convention: minutes in mixed liquor). */
 const DEMAND = 0.5;
-/** Combined chlorine oxidises and kills sludge this much more slowly than free (convention). */
+/** Combined chlorine is taken a seventh as fast (convention), and kills sludge a tenth as fast (convention). */
+const COMBINED_TAKEN = 0.15;
 export const COMBINED_MILDER = 0.1;
 
 /** Rate at which a residual is lost in water with so much to oxidise, g COD/m3; 1/d. */
 export function chlorineLoss(reducing_gm3: number, combined: boolean): number {
   const demand = DEMAND * Math.max(0, reducing_gm3);
-  return combined ? COMBINED_DECAY + COMBINED_MILDER * demand : FREE_DECAY + demand;
+  return combined ? COMBINED_DECAY + COMBINED_TAKEN * demand : FREE_DECAY + demand;
 }
 
 /** Chlorine to nitrogen by mass where one mole has met one mole: all of it is monochloramine up to here. */

@@ -28,6 +28,7 @@ export * from './sediment.ts';
 export * from './senses.ts';
 export * from './settleability.ts';
 export * from './spec.ts';
+export * from './stabilised.ts';
 export * from './standardLoading.ts';
 export * from './takacs.ts';
 export * from './testStand.ts';

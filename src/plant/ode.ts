@@ -95,12 +95,12 @@ export function makeStepper(size: number, rules: StepRules): Stepper {
         attempt(derivative, out, tried, t1);
         const error = errorNorm(out, tried);
         if (error <= 1) {
-          const grown = tried * growth(error);
+          const grown = tried * stepFactor(error);
           out.t1 = t1;
           out.next = cut ? Math.max(grown, h) : grown;
           return;
         }
-        h = tried * growth(error);
+        h = tried * stepFactor(error);
         if (!(h > rules.smallest)) throw new StepTooSmall(`step below ${rules.smallest} s at t = ${out.t0} s`);
       }
     },
@@ -108,7 +108,7 @@ export function makeStepper(size: number, rules: StepRules): Stepper {
 }
 
 /** Factor for the next size, 0.9 err^(-1/3) within 0.2 and 5, by Newton on the cube root (no Math.cbrt). */
-function growth(error: number): number {
+export function stepFactor(error: number): number {
   if (Number.isNaN(error) || error > 90) return 0.2;
   if (error < 6e-3) return 5;
   let root = 1 / error > 1 ? 1.5 : 0.7;

@@ -51,6 +51,14 @@ export function isPoisoned(c: Float64Array, o: number): boolean {
   );
 }
 
+/** Fastest rate at which a row's poison is lost and its coliform killed, 1/d. */
+export function poisonsRate(c: Float64Array, o: number): number {
+  const living = Math.max(0, at(c, o + ASM.heterotrophs)) + Math.max(0, at(c, o + ASM.autotrophs));
+  const reducing = Math.max(0, at(c, o + ASM.substrate)) + Math.max(0, at(c, o + ASM.slowSubstrate)) + living;
+  const lost = chlorineLoss(reducing, false) + TAKEN_BY_KILLED * KILLS_AUTOTROPHS * living;
+  return lost + Math.min(FASTEST_KILL, KILLS_COLIFORM * Math.max(0, at(c, o + COMPONENT.chlorine)));
+}
+
 /** Share of their activity that heterotrophs keep in a row with so many solids. */
 export function heterotrophsKeep(c: Float64Array, o: number, solids_gm3: number, p: Asm1Parameters): number {
   const chlorine = Math.max(0, at(c, o + COMPONENT.chlorine));

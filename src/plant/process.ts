@@ -9,6 +9,7 @@ import { add, at } from './entry.ts';
 import { FALLING, type Hopper, settleHopper, spreadWater } from './hopper.ts';
 import { CARRIED, CHAMBERS, COMPARTMENT, COMPARTMENTS, COMPONENT, type Composition, HELD, LAYERS } from './liquor.ts';
 import { isPoisoned, poison, type Toll } from './poison.ts';
+import { reactionRate } from './stiffness.ts';
 import type { SettlerParameters } from './takacs.ts';
 
 const MASSES = COMPARTMENTS * CARRIED;
@@ -85,6 +86,9 @@ export interface Kinetics {
 const TOP = COMPARTMENT.clarifier;
 const BOTTOM = COMPARTMENT.clarifier + LAYERS - 1;
 const LEAST_m3 = 1e-6;
+/** Eigenvalues of a chain of mixed tanks, as a factor of the fastest one's rate, and the slope of a settling flux, as one of its velocity. */
+const MIXING = 1.3;
+const FALLING_SLOPE = 2.5;
 
 export class Process {
   readonly hopper: Hopper;
@@ -119,6 +123,32 @@ export class Process {
     for (let k = COMPARTMENT.trash; k <= BOTTOM; k++) this.react(dy, k);
     this.ferment(y, dy);
     this.breathe(dy);
+  };
+
+  /**
+   * Bound of the spectral radius, 1/d, where the derivative was last computed: the fastest compartment's exchange, settling
+   * and reactions (held against differences of the derivative in tests/unit/stabilised.test.ts).
+   */
+  readonly radius = (): number => {
+    const { stretch, volume, solids, passing, c } = this;
+    const { slot, exchange, trashOut, relieved, clarifierOut, transfer } = stretch;
+    const p = this.kinetics.biology;
+    const through = exchange + Math.abs(slot);
+    const up = Math.abs(clarifierOut) + Math.abs(slot - clarifierOut);
+    let fastest = 0;
+    for (let k = 0; k < COMPARTMENTS; k++) {
+      const held = Math.max(LEAST_m3, at(volume, k));
+      const layer = k - TOP;
+      let rate = reactionRate(c, k * CARRIED, p);
+      if (layer >= 0) {
+        const water = k === BOTTOM ? through + up : up;
+        const falls = at(solids, layer) > 0 ? at(passing, layer) / at(solids, layer) : 0;
+        rate += (MIXING * water + FALLING_SLOPE * falls) / held + stretch.lifted;
+      } else if (layer === -1) rate += transfer + (MIXING * through) / held;
+      else rate += (MIXING * (Math.abs(trashOut) + relieved)) / held;
+      if (rate > fastest) fastest = rate;
+    }
+    return fastest;
   };
 
   private fillVolumes(day: number): void {

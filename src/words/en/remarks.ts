@@ -38,7 +38,7 @@ export const remarks = {
   'remark.residual': 'rule: {least} or more; over {most} harms turf',
   'remark.no-colour': 'no colour: a trace at most',
   'remark.jar-scant': 'as in a unit’s first months',
-  'remark.jar-thin': 'young or over-aerated',
+  'remark.jar-thin': 'satisfactory: 30 to 50%',
   'remark.jar-satisfactory': 'satisfactory',
   'remark.jar-thick': 'check the air, repeat after a day',
   'remark.jar-remove': 'time to take sludge out',

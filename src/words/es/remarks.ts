@@ -39,7 +39,7 @@ export const remarks: Record<keyof typeof en, string> = {
   'remark.residual': 'norma: {least} o más; sobre {most} daña el pasto',
   'remark.no-colour': 'sin color: a lo más un rastro',
   'remark.jar-scant': 'como en los primeros meses',
-  'remark.jar-thin': 'joven o con demasiado aire',
+  'remark.jar-thin': 'satisfactorio: 30 a 50\u00a0%',
   'remark.jar-satisfactory': 'satisfactorio',
   'remark.jar-thick': 'revisar el aire, repetir al otro día',
   'remark.jar-remove': 'toca sacar lodo',

@@ -17,7 +17,7 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
 
-  run CALL|UNIT [--household H] [--days N] [--every MIN] [--seed N] [--csv]
+  run CALL|UNIT [--household H] [--climate C] [--days N] [--every MIN] [--seed N] [--csv]
       live through days and print levels, air, what is in the water, lamp, pump; last line the balances
   play CALL --as expert|reset-only [--record FILE]
       a scripted person takes the call

@@ -56,6 +56,8 @@ export class Contact {
   private readonly upper = new Float64Array(CELLS);
   private readonly pivot = new Float64Array(CELLS);
   private readonly c = new Float64Array(CELLS);
+  /** Steps taken since the start: the honest cost. */
+  steps = 0;
   private readonly forms: ChlorineForms = { combined: 0, free: 0, ammonia: 0, burnt: 0 };
 
   /** Goes through a stretch; `s` is the contact's part of the state. */
@@ -66,6 +68,7 @@ export class Contact {
     if (run.pumped_min > 0) stir(s, CELL.pump, run.pumped_min, floor);
     const steps = this.stepsOf(stretch);
     const dt = stretch.days / steps;
+    this.steps += steps;
     for (let n = 1; n <= steps; n++) {
       this.setVolumes(stretch, n * dt);
       this.carry(s, dt, run.arriving, 1 / steps);

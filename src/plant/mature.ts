@@ -18,26 +18,30 @@ import {
   composition,
   HELD,
 } from './liquor.ts';
+import { pow } from './num.ts';
 import { massOf, STORE } from './process.ts';
 import { layDown } from './sediment.ts';
 import { FULL_SEAL_mm } from './trap.ts';
 import type { Works } from './works.ts';
 
-const CLEAR = { inertSoluble: 22, ammonia: 0.2, nitrate: 30, alkalinity: 2.8, solubleNitrogen: 0.5, coliform: 25_000 };
+const CLEAR = { inertSoluble: 22, ammonia: 0.1, nitrate: 32, alkalinity: 2.7, solubleNitrogen: 0.7, coliform: 90_000 };
 const TRASH = composition({
   inertSoluble: 22,
-  substrate: 100,
-  inertParticulate: 19,
-  slowSubstrate: 71,
-  ammonia: 20,
-  solubleNitrogen: 9,
-  particulateNitrogen: 2,
-  alkalinity: 6.4,
-  coliform: 1e6,
+  substrate: 130,
+  inertParticulate: 27,
+  slowSubstrate: 100,
+  heterotrophs: 3.5,
+  ammonia: 23,
+  solubleNitrogen: 10,
+  particulateNitrogen: 3,
+  alkalinity: 6.6,
+  coliform: 3e5,
 });
-/** What lies in the trash tank after a year, g: degradable, inert, nitrogen, grease; and on the pump tank's floor, g COD. */
-const LYING = { degradable: 18_000, inert: 9000, nitrogen: 900, scum: 10_000 } as const;
-const ON_PUMP_FLOOR_g = 3000;
+/** What lies in the trash tank after a year, g: degradable, inert, nitrogen, grease; and how it grows with the years (Gray 1995). */
+const LYING = { degradable: 27_500, inert: 7600, nitrogen: 1000, scum: 4600 } as const;
+const LYING_GROWS = 0.845;
+/** Sediment on the pump tank's floor after a year, g COD. */
+const ON_PUMP_FLOOR_g = 3500;
 const INFLOW_m3d = 0.8;
 const FIRST_STEP_d = 1e-3;
 /** What the living coliform of chlorinated water have met of chlorine, mg min/L, and how many there are per 100 mL. */
@@ -48,12 +52,12 @@ const LIVING = 20;
 function liquor(years: number, share: number, oxygen: number): Composition {
   return composition({
     ...CLEAR,
-    inertParticulate: share * 1800 * years,
-    decayProducts: share * 1700 * years,
-    slowSubstrate: share * 15,
-    heterotrophs: share * 320,
-    autotrophs: share * 38,
-    particulateNitrogen: share,
+    inertParticulate: share * 3300 * years,
+    decayProducts: share * 4000 * years,
+    slowSubstrate: share * 6,
+    heterotrophs: share * 385,
+    autotrophs: share * 39,
+    particulateNitrogen: share * 0.5,
     oxygen,
   });
 }
@@ -63,7 +67,7 @@ function disinfected(years: number, chlorinated: boolean): Composition {
   const c = liquor(years, 0.005, 5);
   c[COMPONENT.coliform] = LIVING;
   if (!chlorinated) return c;
-  c[COMPONENT.chlorine] = 1.2;
+  c[COMPONENT.chlorine] = 0.4;
   c[COMPONENT.exposure] = LIVING * MET;
   return c;
 }
@@ -80,7 +84,8 @@ export function fillMature(works: Works, y: Float64Array, years: number): void {
   rows.forEach((c, k) => {
     for (let i = 0; i < CARRIED; i++) y[PROCESS + massOf(k, i)] = at(c, i) * at(volumes, k);
   });
-  for (const key of Object.keys(LYING) as (keyof typeof LYING)[]) y[PROCESS + STORE[key]] = LYING[key] * years;
+  for (const key of Object.keys(LYING) as (keyof typeof LYING)[])
+    y[PROCESS + STORE[key]] = LYING[key] * pow(years, LYING_GROWS);
   fillDisinfected(works, y, years, held);
   y.copyWithin(STEPPED, 0, STEPPED);
   y[PROCESS_STEP] = FIRST_STEP_d;

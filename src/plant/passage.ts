@@ -55,7 +55,7 @@ const DAY_s = 86_400;
 /** Grease in what the trash tank keeps of the slow substrate (convention). */
 const GREASE = 0.15;
 /** Dry solids in a m3 of lying sludge, and COD in a m3 of scum, g (common practice 40 to 90 kg, no source; convention). */
-const SLUDGE_gm3 = 80_000;
+const SLUDGE_gm3 = 90_000;
 const SCUM_gm3 = 400_000;
 /** Days over which the inflow is averaged, and the least that counts, m3/d. */
 const MEMORY_d = 2;
@@ -76,7 +76,7 @@ export class Passage {
   private readonly works: Works;
   private readonly influent: Composition;
   readonly process: Process;
-  private readonly contact = new Contact();
+  readonly contact = new Contact();
   private readonly stretch: Stretch;
   private readonly stepper: Stepper;
   private readonly step = emptyStep(PROCESS_SIZE);

@@ -48,7 +48,7 @@ export function settleOut(row: Float64Array, o: number, share: number, floor: Fl
 }
 
 /** Share of old sediment that lies at each spot: what falling and stirring come to. */
-const LIES = [0.58, 0.15, 0.01, 0.26] as const;
+const LIES = [0.5, 0.24, 0.01, 0.25] as const;
 
 /** Lays down sediment of so much COD, g, where it lies after a year, inert but for a fifth (convention). */
 export function layDown(floor: Float64Array, cod_g: number): void {

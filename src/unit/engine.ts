@@ -55,7 +55,7 @@ export interface UnitSetup {
   readonly faults: readonly UnitFault[];
   readonly seed: number;
   readonly weather: Weather;
-  /** Years since sludge was last removed; one where nothing is said. */
+  /** Years since sludge was last removed; half a year where nothing is said. */
   readonly sludgeAge_y?: number;
 }
 
@@ -66,6 +66,7 @@ const RULES = { rtol: 2e-6, atol: tolerances(), largest: 900, smallest: 1e-6 };
 /** While a pump runs a level may turn round within minutes: keep steps short enough to see it. */
 const LARGEST_WHILE_PUMPING_s = 60;
 const FIRST_STEP_s = 5;
+const HALF_A_YEAR = 0.5;
 const DELAY_IDS = Object.keys(DELAYS) as DelayId[];
 /** What held up to an instant is what held so long before it, s. */
 const BEFORE_s = 1e-3;
@@ -112,7 +113,7 @@ export class Unit {
     this.panel = new PanelState(setup.spec.panel, this.faults);
     this.driver = new Driver(this, this.panel.registers);
     this.switches = new Switches(setup.spec, this.faults, this.driver, STEPPED);
-    fillAtRest(setup.spec, this.works, setup.sludgeAge_y ?? 1, this.y);
+    fillAtRest(setup.spec, this.works, setup.sludgeAge_y ?? HALF_A_YEAR, this.y);
     this.refresh();
     for (const f of this.faults) if (f.switches[0] === 0) this.faultTurns(f);
     this.refresh();

@@ -1,7 +1,8 @@
 /** Weather: the year's sinusoid, the tanks' published temperatures, storms by seed and day, and what they bring. */
 import { describe, expect, it } from 'vitest';
 import ridgeFile from '../../scenarios/weather/ridge.json';
-import { problemLine, shippedLibrary } from '../../src/calls/index.ts';
+import { shippedClimates } from '../../src/calls/climates.ts';
+import { problemLine } from '../../src/calls/index.ts';
 import { problemsOf } from '../../src/calls/problems.ts';
 import {
   infiltration_m3s,
@@ -16,9 +17,9 @@ import { weatherSchema } from '../../src/unit/schema.ts';
 
 const DAY = 86_400;
 const YEAR_d = 365.25;
-const climates = [...shippedLibrary().climates];
+const climates = [...shippedClimates()];
 const climate = (id: string): WeatherSpec => {
-  const spec = shippedLibrary().climates.get(id);
+  const spec = shippedClimates().get(id);
   if (!spec) throw new Error(`no climate ${id}`);
   return spec;
 };

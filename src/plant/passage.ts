@@ -57,6 +57,8 @@ const GREASE = 0.15;
 /** Dry solids in a m3 of lying sludge, and COD in a m3 of scum, g (common practice 40 to 90 kg, no source; convention). */
 const SLUDGE_gm3 = 90_000;
 const SCUM_gm3 = 400_000;
+/** Share of the trash tank's water that must be clear, or it keeps less (codes have it pumped at a third; convention). */
+const CLEAR_ENOUGH = 0.67;
 /** Days over which the inflow is averaged, and the least that counts, m3/d. */
 const MEMORY_d = 2;
 const LEAST_m3d = 0.02;
@@ -173,8 +175,10 @@ export class Passage {
       at(y, GAUGES.inflow_m3d) + (stretch.inflow - at(y, GAUGES.inflow_m3d)) * (1 - exp(-stretch.days / MEMORY_d));
     y[GAUGES.inflow_m3d] = mean;
     const { sludge, scum } = this.lying_m3(y);
-    const clear_m3 = Math.max(0, at(stretch.volumes, HELD.trash) - sludge - scum);
-    stretch.captured = captured((clear_m3 / Math.max(LEAST_m3d, mean)) * 1440, spec.process.mostCaptured);
+    const held_m3 = at(stretch.volumes, HELD.trash);
+    const clear_m3 = Math.max(0, held_m3 - sludge - scum);
+    const most = spec.process.mostCaptured * Math.min(1, clear_m3 / (CLEAR_ENOUGH * held_m3));
+    stretch.captured = captured((clear_m3 / Math.max(LEAST_m3d, mean)) * 1440, most);
   }
 
   /** What so much air through diffusers at a depth does to the liquor that the stretch's volumes give. */

@@ -1,18 +1,16 @@
 /** Loads a call: schema first, then what only the catalogue, the calendar and the action list can tell. */
 import { FAULTS, faultOn, faultsOf } from '../faults/index.ts';
 import type { HouseholdSpec } from '../plant/index.ts';
-import type { WeatherSpec } from '../plant/weather.ts';
 import { ACTION_BY_ID, actionOn } from '../service/index.ts';
 import { parseInstant, type UnitSpec } from '../unit/index.ts';
 import { type Problem, parseJson, problemsOf } from './problems.ts';
 import { type CallFile, callSchema } from './schema.ts';
 import { STATE_CAUSE } from './session-actions.ts';
 
-/** Units, households and climates by id: the shipped ones, or a folder's. */
+/** Units and households by id: the shipped ones, or a folder's. */
 export interface Library {
   readonly units: ReadonlyMap<string, UnitSpec>;
   readonly households: ReadonlyMap<string, HouseholdSpec>;
-  readonly climates: ReadonlyMap<string, WeatherSpec>;
 }
 
 export type Checked<T> =

@@ -1,4 +1,4 @@
-/** What ships: the units, households, climates and calls under `scenarios/`, checked when first asked for. */
+/** What ships: the units, households and calls under `scenarios/`, checked when first asked for. */
 import noonSprinklers from '../../scenarios/calls/noon-sprinklers.json';
 import stormLight from '../../scenarios/calls/storm-light.json';
 import sunnyLine from '../../scenarios/calls/sunny-line.json';
@@ -15,12 +15,9 @@ import family5 from '../../scenarios/households/family-5.json';
 import u1 from '../../scenarios/units/u1.json';
 import u2 from '../../scenarios/units/u2.json';
 import u3 from '../../scenarios/units/u3.json';
-import ridge from '../../scenarios/weather/ridge.json';
-import valleyFloor from '../../scenarios/weather/valley-floor.json';
 import type { HouseholdSpec } from '../plant/index.ts';
-import type { WeatherSpec } from '../plant/weather.ts';
 import type { UnitSpec } from '../unit/index.ts';
-import { householdSchema, unitSchema, weatherSchema } from '../unit/schema.ts';
+import { householdSchema, unitSchema } from '../unit/schema.ts';
 import { checkCall, type Library } from './check.ts';
 import { problemLine } from './problems.ts';
 import type { CallFile } from './schema.ts';
@@ -40,12 +37,11 @@ const HOUSEHOLDS = [
 
 let library: Library | undefined;
 
-/** Shipped units, households and climates by id. */
+/** Shipped units and households by id. */
 export function shippedLibrary(): Library {
   library ??= {
     units: new Map([u1, u2, u3].map((file): [string, UnitSpec] => [file.id, unitSchema.parse(file)])),
     households: new Map(HOUSEHOLDS.map((file): [string, HouseholdSpec] => [file.id, householdSchema.parse(file)])),
-    climates: new Map([valleyFloor, ridge].map((file): [string, WeatherSpec] => [file.id, weatherSchema.parse(file)])),
   };
   return library;
 }

@@ -1,5 +1,6 @@
 /** `run`: lives through days of a unit or a call and prints what its instruments would show. */
 import { parseArgs } from 'node:util';
+import { shippedClimates } from '../calls/climates.ts';
 import { prepareCall, shippedLibrary, unitSetup } from '../calls/index.ts';
 import { balance, householdSource, steadyWeather, type Weather, weatherOf } from '../plant/index.ts';
 import { calendarDay, dayNumber, type Happening, readout, Unit, type UnitSetup } from '../unit/index.ts';
@@ -89,7 +90,7 @@ function plan(
 /** Weather of a climate from the first day on; 20 degC and no rain where none is asked for. */
 function weatherIn(climateId: string | undefined, seed: number): Weather {
   if (climateId === undefined) return steadyWeather(20);
-  const { climates } = shippedLibrary();
+  const climates = shippedClimates();
   const climate = climates.get(climateId);
   if (!climate) throw new UsageError(`no climate "${climateId}"; take one of ${[...climates.keys()].join(', ')}`);
   const newYear = dayNumber({ year: START_DAY.year, month: 1, day: 1 });

@@ -1,5 +1,16 @@
-/** Events that let a page make sound; not every key does, so the browser is asked too where it can tell. */
-const EVENTS = ['pointerup', 'mousedown', 'keydown'] as const;
+/**
+ * Events that let a page make sound (HTML Standard, activation triggering input events). Not every key does, so the
+ * browser is asked too where it can tell.
+ */
+const EVENTS = ['pointerup', 'mousedown', 'keydown', 'touchend'] as const;
+
+/** Calls `then` whenever the person does something on the page. Gives back what ends that. */
+export function onGesture(then: () => void): () => void {
+  for (const event of EVENTS) addEventListener(event, then, true);
+  return () => {
+    for (const event of EVENTS) removeEventListener(event, then, true);
+  };
+}
 
 /** Calls `then` once, as soon as the person has done something on the page: browsers keep a page silent until then. */
 export function afterGesture(then: () => void): () => void {
@@ -8,14 +19,10 @@ export function afterGesture(then: () => void): () => void {
     then();
     return () => {};
   }
-  const stop = () => {
-    for (const event of EVENTS) removeEventListener(event, onEvent, true);
-  };
-  const onEvent = () => {
+  const stop = onGesture(() => {
     if (allowed() === false) return;
     stop();
     then();
-  };
-  for (const event of EVENTS) addEventListener(event, onEvent, true);
+  });
   return stop;
 }

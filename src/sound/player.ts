@@ -1,6 +1,7 @@
-import { Howl, Howler } from 'howler';
+/** The loudspeaker: our recordings through the browser's Web Audio. Each sound has a gain of its own, all share one. */
 import places from '../../assets/sounds/sprite.json' with { type: 'json' };
-import type { CueId, Step, Voice } from './voices.ts';
+import { onGesture } from './gesture.ts';
+import type { CueId, EffectId, Step, Voice } from './voices.ts';
 
 export interface Player {
   apply(step: Step): void;
@@ -10,62 +11,105 @@ export interface Player {
   dispose(): void;
 }
 
-const FADE_MS = 120;
+interface Sounding {
+  readonly source: AudioBufferSourceNode;
+  readonly gain: GainNode;
+}
 
-/** Loads our one sprite from the folder `base`; fails if it is not to be had. */
+/** Heard as neither a jump nor a wait (common practice, no source). */
+const FADE_s = 0.12;
+/** A fade nears its end exponentially; five time constants leave less than 1 % of the way. */
+const TIME_CONSTANT_s = FADE_s / 5;
+
+/**
+ * Loads our one sprite from the folder `base`; fails if it is not to be had, or nothing here can play it. Silent until
+ * told its volume.
+ */
 export async function openPlayer(base: string): Promise<Player> {
-  const howl = new Howl({
-    src: [`${base}sprite.wav`],
-    sprite: Object.fromEntries(Object.entries(places).map(([id, place]) => [id, place as [number, number, boolean]])),
+  const context = new AudioContext();
+  const sprite = await recordings(context, `${base}sprite.wav`).catch((error) => {
+    void context.close();
+    throw error;
   });
-  await new Promise<void>((resolve, reject) => {
-    howl.once('load', () => resolve());
-    howl.once('loaderror', () => reject(new Error('no sounds')));
-  });
-  const sounding = new Map<CueId, number>();
+  const master = new GainNode(context, { gain: 0 });
+  master.connect(context.destination);
+  const sounding = new Map<CueId, Sounding>();
+  let volume = 0;
+  let muted = false;
 
-  /** A fade to the loudness a sound has already would never end in Howler. */
-  const fade = (sound: number, to: number): boolean => {
-    const from = Number(howl.volume(sound));
-    if (from === to) return false;
-    howl.fade(from, to, FADE_MS, sound);
-    return true;
+  // A context may be born suspended, and a phone call may interrupt it; some browsers resume it in a gesture only.
+  const wake = () => {
+    if (context.state !== 'running') context.resume().catch(() => {});
   };
+  wake();
+  const stopWaking = onGesture(wake);
+
+  /** From whatever loudness has been reached, also in the middle of another fade. */
+  const fade = ({ gain }: GainNode, to: number) => gain.setTargetAtTime(to, context.currentTime, TIME_CONSTANT_s);
+  const play = (id: CueId | EffectId, loudness: number, pitch = 1): Sounding => {
+    const [start_s, length_s, loop] = placeOf(id);
+    const gain = new GainNode(context, { gain: loudness });
+    const ends = { loopStart: start_s, loopEnd: start_s + length_s };
+    const source = new AudioBufferSourceNode(context, { buffer: sprite, playbackRate: pitch, loop, ...ends });
+    source.connect(gain).connect(master);
+    source.start(0, start_s, loop ? undefined : length_s);
+    return { source, gain };
+  };
+
   const start = (id: CueId, { loudness, pitch }: Voice) => {
-    const sound = howl.play(id);
-    howl.volume(0, sound);
-    howl.rate(playable(pitch), sound);
-    fade(sound, loudness);
+    const sound = play(id, 0, pitch);
+    fade(sound.gain, loudness);
     sounding.set(id, sound);
   };
   const change = (id: CueId, { loudness, pitch }: Voice) => {
     const sound = sounding.get(id);
     if (sound === undefined) return;
-    howl.rate(playable(pitch), sound);
-    fade(sound, loudness);
+    sound.source.playbackRate.value = pitch;
+    fade(sound.gain, loudness);
   };
   const stop = (id: CueId) => {
     const sound = sounding.get(id);
     if (sound === undefined) return;
     sounding.delete(id);
-    if (fade(sound, 0)) howl.once('fade', () => howl.stop(sound), sound);
-    else howl.stop(sound);
+    fade(sound.gain, 0);
+    sound.source.stop(context.currentTime + FADE_s);
   };
+  /** What is over at once is not saved up for when a suspended context resumes: it would all sound together. */
+  const once = (id: CueId | EffectId, loudness: number) => {
+    if (context.state === 'running') play(id, loudness);
+  };
+  const setMaster = () => fade(master, muted ? 0 : volume);
 
   return {
     apply(step) {
       if (step.kind === 'start') start(step.id, step);
       else if (step.kind === 'change') change(step.id, step);
       else if (step.kind === 'stop') stop(step.id);
-      else howl.volume(step.loudness, howl.play(step.id));
+      else once(step.id, step.loudness);
     },
-    setVolume: (volume) => Howler.volume(volume),
-    setMuted: (muted) => Howler.mute(muted),
-    dispose: () => howl.unload(),
+    setVolume(next) {
+      volume = next;
+      setMaster();
+    },
+    setMuted(next) {
+      muted = next;
+      setMaster();
+    },
+    dispose() {
+      stopWaking();
+      void context.close();
+    },
   };
 }
 
-/** The player takes rates from 0.5 to 4 only. */
-function playable(pitch: number): number {
-  return Math.min(4, Math.max(0.5, pitch));
+async function recordings(context: AudioContext, address: string): Promise<AudioBuffer> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error('no sounds');
+  return context.decodeAudioData(await response.arrayBuffer());
+}
+
+/** Where a recording starts, how long it is, and whether it goes round. */
+function placeOf(id: CueId | EffectId): readonly [start_s: number, length_s: number, loop: boolean] {
+  const [start_ms, length_ms, loop] = places[id] as [number, number, boolean];
+  return [start_ms / 1000, length_ms / 1000, loop];
 }

@@ -12,6 +12,11 @@ const UNUSED = [
   // Drawings come as strokes of our own, never as SVG text.
   'scene/graphics/shared/svg/SVGParser',
   'scene/graphics/shared/svg/parseSVGPath',
+  // What Pixi draws itself has one colour and corners as they are; arcs come by their angles.
+  'scene/graphics/shared/fill/FillGradient',
+  'scene/graphics/shared/fill/FillPattern',
+  'scene/graphics/shared/path/roundShape',
+  'scene/graphics/shared/buildCommands/buildArcToSvg',
   // Masks are shapes, never pictures.
   'rendering/mask/alpha/AlphaMaskPipe',
   // Nothing drawn is read back.
@@ -25,10 +30,14 @@ const UNUSED = [
 ];
 
 const PIXI = /\/pixi\.js\/lib\/(.+)\.mjs$/;
-/** Names of colours; ours are numbers. */
-const COLOUR_NAMES = /\/@pixi\/colord\/plugins\/names\.mjs$/;
-/** Cuts polygons into triangles; what the yard lets Pixi fill are rectangles, its other shapes come painted. */
-const EARCUT = /\/earcut\/src\/earcut\.js$/;
+/** Packages that Pixi brings along, and what stands in for them. */
+const PACKAGES: readonly (readonly [file: RegExp, standIn: string])[] = [
+  // Reads colours written as text, and their names; ours are numbers.
+  [/\/@pixi\/colord\/index\.mjs$/, `export function extend() {} export function colord() { ${refusal('colord')} }`],
+  [/\/@pixi\/colord\/plugins\/names\.mjs$/, 'export default function () {}'],
+  // Cuts polygons into triangles; what the yard lets Pixi fill are rectangles, its other shapes come painted.
+  [/\/earcut\/src\/earcut\.js$/, `export default function () { ${refusal('earcut')} }`],
+];
 
 /**
  * Bundles only the parts of Pixi that are used. Without this its entry counts as needed for its effects, and the
@@ -42,8 +51,8 @@ export function pixiParts(): Plugin {
     enforce: 'pre',
     transform(code, id) {
       const file = id.replaceAll('\\', '/');
-      if (COLOUR_NAMES.test(file)) return bare('export default function () {}');
-      if (EARCUT.test(file)) return bare(`export default function () { ${refusal('earcut')} }`);
+      const packaged = PACKAGES.find(([it]) => it.test(file));
+      if (packaged !== undefined) return bare(packaged[1]);
       const part = PIXI.exec(file)?.[1];
       if (part === undefined) return undefined;
       if (EXTRAS.includes(part)) return bare(code);

@@ -1,6 +1,7 @@
+import { debrief } from './en/debrief.ts';
 import { flags } from './en/flags.ts';
 import { shows } from './en/shows.ts';
 import { verdict } from './en/verdict.ts';
 
 /** What only a debrief says, in English: a call begins without it. */
-export const later = { ...flags, ...shows, ...verdict };
+export const later = { ...debrief, ...flags, ...shows, ...verdict };

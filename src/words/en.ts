@@ -2,7 +2,6 @@ import { about } from './en/about.ts';
 import { actions } from './en/actions.ts';
 import { breach } from './en/breach.ts';
 import { call } from './en/call.ts';
-import { debrief } from './en/debrief.ts';
 import { desk } from './en/desk.ts';
 import { faults } from './en/faults.ts';
 import { forms } from './en/forms.ts';
@@ -20,7 +19,6 @@ export const en = {
   ...parts,
   ...desk,
   ...call,
-  ...debrief,
   ...actions,
   ...about,
   ...notes,

@@ -3,7 +3,6 @@ import { about } from './es/about.ts';
 import { actions } from './es/actions.ts';
 import { breach } from './es/breach.ts';
 import { call } from './es/call.ts';
-import { debrief } from './es/debrief.ts';
 import { desk } from './es/desk.ts';
 import { faults } from './es/faults.ts';
 import { forms } from './es/forms.ts';
@@ -21,7 +20,6 @@ export const es: Record<keyof typeof en, string> = {
   ...parts,
   ...desk,
   ...call,
-  ...debrief,
   ...actions,
   ...about,
   ...notes,

@@ -77,7 +77,7 @@ export const PACKAGES: Readonly<Record<Folder, readonly string[]>> = {
   records: CORE_PACKAGES,
   scene: [],
   yard: ['pixi.js'],
-  sound: ['howler'],
+  sound: [],
   words: [],
   desk: [...CORE_PACKAGES, 'preact', '@preact/signals', 'idb', '@fontsource-variable/atkinson-hyperlegible-next'],
   cli: [...CORE_PACKAGES, 'node:'],

@@ -1,6 +1,5 @@
 /** The debrief's own words; its facts come as messages. */
 export const debrief = {
-  'debrief.opening': 'Going through the call again …',
   'debrief.keep': 'Keep the record',
   'debrief.again': 'Take it again',
   'debrief.next': 'Next call',

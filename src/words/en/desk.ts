@@ -4,6 +4,7 @@ export const desk = {
   'title.start': 'Calls',
   'title.call': 'Call',
   'title.debrief': 'Debrief',
+  'debrief.opening': 'Going through the call again …',
   'bar.options': 'Language, units and sound',
   'bar.units.us': 'gal · in',
   'bar.units.si': 'L · cm',

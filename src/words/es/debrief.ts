@@ -1,7 +1,6 @@
 import type { debrief as en } from '../en/debrief.ts';
 
 export const debrief: Record<keyof typeof en, string> = {
-  'debrief.opening': 'Recorriendo otra vez el aviso …',
   'debrief.keep': 'Guardar el registro',
   'debrief.again': 'Repetir el aviso',
   'debrief.next': 'Siguiente aviso',

@@ -5,6 +5,7 @@ export const desk: Record<keyof typeof en, string> = {
   'title.start': 'Avisos',
   'title.call': 'Aviso',
   'title.debrief': 'Repaso',
+  'debrief.opening': 'Recorriendo otra vez el aviso …',
   'bar.options': 'Idioma, unidades y sonido',
   'bar.units.us': 'gal · pulg',
   'bar.units.si': 'L · cm',

@@ -79,7 +79,7 @@ function places(layout: Layout, size: number): { part: PartId; from: Point | nul
     {
       part: 'disinfection',
       from: [riser.shell.x + 17, riserFoot - 18],
-      at: [riser.shell.x - size * 2.1, riserFoot + 58],
+      at: [riser.shell.x - size * 3.2, riserFoot + 58],
     },
     {
       // The deepest tank: its name stands in it, so that it is never cut off below.

@@ -60,7 +60,7 @@ export default defineConfig(({ mode }) => {
             hookTimeout: 120_000,
           },
         },
-        { test: { ...project('deep', ['tests/**/*.deep.ts']).test, testTimeout: 3_600_000 } },
+        { test: { ...project('deep', ['tests/**/*.deep.ts']).test, testTimeout: 3_600_000, maxConcurrency: 2 } },
       ],
     },
   };

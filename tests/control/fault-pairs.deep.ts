@@ -2,41 +2,43 @@
  * Every promise under every two faults that touch it, in all orders. Bounded by time: what was left when it ran out is
  * told, never passed over in silence.
  */
-import { afterAll, describe, expect, it } from 'vitest';
-import { ControlTable, panelOf } from '../../src/control/index.ts';
-import { KINDS } from './panels.ts';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { inPlainNode } from '../bundled.ts';
+import type { AskedPairs, Paired } from './spec/paired.ts';
 import { PROMISES } from './spec/promises.ts';
 import { tableOfRows } from './spec/report.ts';
-import { type Row, told, walk } from './spec/walk.ts';
+import type { Row } from './spec/walk.ts';
 
 const LIMIT_min = 30;
 const rows: Row[] = [];
 const left: string[] = [];
 const began = performance.now();
 
-describe.each(PROMISES.map((p) => [`${p.name} of ${p.unit}`, p] as const))('%s', (name, promised) => {
-  const faults = Object.keys(promised.faults);
+const firsts = PROMISES.flatMap(({ name, unit, faults }) =>
+  Object.keys(faults)
+    .slice(0, -1)
+    .map((first) => [`${name} of ${unit}`, first, { name, unit, first }] as const),
+);
 
-  it.each(faults.slice(0, -1).map((fault, i) => [fault, i] as const))('%s and another', (one, i) => {
-    // What is remembered of all pairs of a promise together would not fit: each first fault has a machine and a panel anew.
-    const anew = { ...promised, machine: promised.machine.provide({}) };
-    const table = new ControlTable(panelOf(KINDS[promised.unit]));
-    for (const other of faults.slice(i + 1)) {
-      if (performance.now() - began > LIMIT_min * 60_000) {
-        left.push(`${name}: ${one} and ${other}`);
-        continue;
-      }
-      const { row, failures, shortest } = walk(anew, [one, other], table);
-      rows.push(row);
-      expect(shortest && told(shortest), `${one} and ${other}`).toBeUndefined();
-      expect(failures, `${one} and ${other}`).toEqual([]);
-      expect([row.statesDone, row.transitionsDone]).toEqual([1, 1]);
+describe('under two faults', () => {
+  let walkedBy: (asked: AskedPairs) => Promise<Paired>;
+  beforeAll(async () => {
+    walkedBy = await inPlainNode('tests/control/spec/paired.ts', 'paired');
+  }, 120_000);
+
+  it.concurrent.for(firsts)('%s: %s and another', async ([promise, first, asked]) => {
+    if (performance.now() - began > LIMIT_min * 60_000) {
+      left.push(`${promise}: ${first} and those after it`);
+      return;
     }
+    const { rows: walked, broken } = await walkedBy(asked);
+    rows.push(...walked);
+    expect(broken).toEqual([]);
   });
 });
 
 afterAll(() => {
   console.log(tableOfRows(rows));
   const complete = `complete: all ${rows.length} pairs of faults were walked`;
-  console.log(left.length === 0 ? complete : `not complete, ${left.length} pairs were left:\n${left.join('\n')}`);
+  console.log(left.length === 0 ? complete : `not complete, these were left:\n${left.join('\n')}`);
 });

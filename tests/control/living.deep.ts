@@ -1,5 +1,7 @@
 /** Every promise under every fault that touches it, walked on the whole unit: what `npm test` leaves. */
-import { afterAll, describe, it } from 'vitest';
+import { afterAll, beforeAll, describe, it } from 'vitest';
+import { inPlainNode } from '../bundled.ts';
+import type { Asked, Lived } from './spec/lived.ts';
 import { keptAlive, tableOfLiving } from './spec/living-check.ts';
 import type { LivingRow } from './spec/living-walk.ts';
 import { ONE_FAULT, PROMISES } from './spec/promises.ts';
@@ -13,8 +15,13 @@ const walks = PROMISES.flatMap((promised) =>
 );
 
 describe('lived', () => {
-  it.each(walks)('%s, %s', (_, fault, promised) => {
-    rows.push(keptAlive(promised, fault));
+  let walkedBy: (asked: Asked) => Promise<Lived>;
+  beforeAll(async () => {
+    walkedBy = await inPlainNode('tests/control/spec/lived.ts', 'lived');
+  }, 120_000);
+
+  it.concurrent.for(walks)('%s, %s', async ([, fault, { name, unit }]) => {
+    rows.push(keptAlive(await walkedBy({ name, unit, fault })));
   });
 });
 

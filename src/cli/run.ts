@@ -124,6 +124,7 @@ function lineOf(unit: Unit, t: number, firstDay: number, events: readonly Happen
     temperature_C: round(unit.driveAt(t).temperature_C, 1),
     volumeIndex_mLg: round(now.liquor.index_mLg, 0),
     sediment_m: Object.fromEntries(Object.entries(now.sediment_m).map(([spot, depth]) => [spot, round(depth, 3)])),
+    blanket_m: round(now.blanket_m, 3),
     trash_m: { sludge: round(now.trashSludge_m, 3), scum: round(now.trashScum_m, 3) },
     sensed: {
       liquor: now.sensed.liquor,

@@ -42,9 +42,9 @@ export function staticHead(depth_m: number): number {
 }
 
 /** Air through the diffusers at a line pressure, standard L/min; none until the membranes open. */
-export function diffuserFlow(spec: AirSpec, pressure_kPa: number, depth_m: number): number {
+function diffuserFlow(spec: AirSpec, condition: PlantCondition, pressure_kPa: number, depth_m: number): number {
   const spare = pressure_kPa - staticHead(depth_m) - spec.cracking_kPa;
-  return spare <= 0 ? 0 : Math.sqrt(spare / spec.loss_kPa_per_Lmin2);
+  return spare <= 0 ? 0 : Math.sqrt(spare / (condition.diffuserLoss * spec.loss_kPa_per_Lmin2));
 }
 
 /** Pressure the compressor holds against a closed valve, kPa. */
@@ -121,7 +121,7 @@ export function operatingPoint(spec: AirSpec, condition: PlantCondition, depth_m
 function pointAt(spec: AirSpec, condition: PlantCondition, depth_m: number, flow_Lmin: number, out: AirPoint): void {
   out.pump_Lmin = flow_Lmin;
   out.pressure_kPa = outletPressure(spec, condition, flow_Lmin);
-  out.diffuser_Lmin = diffuserFlow(spec, out.pressure_kPa, depth_m);
+  out.diffuser_Lmin = diffuserFlow(spec, condition, out.pressure_kPa, depth_m);
   out.leak_Lmin = leakFlow(condition, out.pressure_kPa);
 }
 
@@ -132,7 +132,8 @@ function slope(spec: AirSpec, condition: PlantCondition, at: AirPoint): number {
   const curve = at.pressure_kPa + suction * at.pump_Lmin;
   const left = spec.free_Lmin * condition.compressorFlow - at.pump_Lmin;
   const pressureFalls = curve / (spec.exponent * left) + 2 * suction;
-  const diffusers = at.diffuser_Lmin > 0 ? 1 / (2 * spec.loss_kPa_per_Lmin2 * at.diffuser_Lmin) : 0;
+  const diffusers =
+    at.diffuser_Lmin > 0 ? 1 / (2 * condition.diffuserLoss * spec.loss_kPa_per_Lmin2 * at.diffuser_Lmin) : 0;
   return 1 + pressureFalls * (diffusers + at.leak_Lmin / (2 * at.pressure_kPa));
 }
 

@@ -78,5 +78,25 @@ export function settleHopper(
   passing[LAYERS - 1] = own * at(hopper.face_m2, LAYERS - 1);
 }
 
+/** Solids that a sludge blanket has at least, as a share of the mixed liquor's (convention). */
+const BLANKET = 0.5;
+
+/**
+ * Top of the sludge blanket over the slot, m, of solids by layer, top first, in a clarifier so high: where they pass the
+ * share of the liquor's own, evenly between the middles of two layers.
+ */
+export function blanketHeight_m(spec: ClarifierSpec, solids: readonly number[], liquor_gm3: number): number {
+  const height = spec.straight_m + spec.hopper_m;
+  const enough = BLANKET * liquor_gm3;
+  const edges = Array.from({ length: LAYERS }, (_, i) => height * (1 - (i * (1 - LOWEST)) / (LAYERS - 1)));
+  const middle = (i: number) => ((edges[i] as number) + (edges[i + 1] ?? 0)) / 2;
+  const first = solids.findIndex((s) => s >= enough);
+  if (first < 0) return 0;
+  if (first === 0) return height;
+  const under = solids[first] as number;
+  const over = solids[first - 1] as number;
+  return middle(first) + ((under - enough) / (under - over)) * (middle(first - 1) - middle(first));
+}
+
 /** The components that fall with the solids. */
 export const FALLING = Int32Array.from(PARTICULATE);

@@ -169,6 +169,7 @@ export class Passage {
     const depth = this.works.diffuserDepth(y);
     const ran = (at(y, RUN.compressor_s) - at(y, marked(RUN.compressor_s))) / seconds;
     this.aerate(ran * operatingPoint(spec.air, drive.condition, depth, this.air).diffuser_Lmin, depth);
+    stretch.transfer *= drive.condition.transfer;
     stretch.lifted = liftedShare(at(y, GAUGES.gassing_h));
     // By the mean of days: what a tank keeps is not decided by a single flush.
     const mean =

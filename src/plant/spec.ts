@@ -118,6 +118,9 @@ export interface PlantCondition extends DisinfectionCondition {
   intakeLoss_kPa_per_Lmin2: number;
   /** Share of its clean flow that the disc filter lets through. */
   filterFlow: number;
+  /** Fouled diffusers: factor of their loss, and share of the transfer that is left (0.65 to 0.9 in use: ASCE, from memory). */
+  diffuserLoss: number;
+  transfer: number;
   /** Factor of the sludge's volume index. */
   volumeIndex: number;
   disinfectantFeed: number;
@@ -141,6 +144,8 @@ export const SOUND: PlantCondition = {
   compressorPressure: 1,
   intakeLoss_kPa_per_Lmin2: 0,
   filterFlow: 1,
+  diffuserLoss: 1,
+  transfer: 1,
   volumeIndex: 1,
   disinfectantFeed: 1,
   disinfectantStock: 1,

@@ -97,6 +97,8 @@ const COMBINE: Readonly<Record<keyof PlantCondition, (a: number, b: number) => n
   compressorPressure: times,
   intakeLoss_kPa_per_Lmin2: plus,
   filterFlow: times,
+  diffuserLoss: times,
+  transfer: times,
   volumeIndex: times,
   disinfectantFeed: times,
   disinfectantStock: times,

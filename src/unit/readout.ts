@@ -1,11 +1,14 @@
 /** What instruments and pictures may be made of: the state of a unit at an instant, in the trade's quantities. */
 import type { ControlState } from '../control/index.ts';
 import {
+  blanketHeight_m,
+  COMPARTMENT,
   deadHead,
   emptyFlows,
   type Flows,
   GAUGES,
   type JarLiquor,
+  LAYERS,
   nozzlePressure,
   type Place,
   RUN,
@@ -15,6 +18,7 @@ import {
   STATE_SIZE,
   sampleOf,
   sedimentDepth_m,
+  suspendedSolids,
   WATER,
 } from '../plant/index.ts';
 import type { Unit } from './engine.ts';
@@ -33,6 +37,8 @@ export interface Readout {
   readonly oxygen_mgL: number;
   /** The water of each chamber as a laboratory would find it; of the clarifier what stands on top. */
   readonly water: Readonly<Record<'trash' | 'aeration' | 'clarifier' | 'riser' | 'pump', Sample>>;
+  /** Top of the clarifier's sludge blanket over its slot, m. */
+  readonly blanket_m: number;
   /** Thickness of what lies and of what floats in the trash tank, m. */
   readonly trashSludge_m: number;
   readonly trashScum_m: number;
@@ -79,6 +85,7 @@ export function readout(unit: Unit, t: number): Readout {
     deadHead_kPa: drive.compressorRuns ? deadHead(unit.spec.plant.air, drive.condition) : 0,
     oxygen_mgL: water.aeration.oxygen_mgL,
     water,
+    blanket_m: blanketOf(unit, y, water.aeration.solids_mgL),
     trashSludge_m: lying.sludge / unit.spec.plant.trash.area_m2,
     trashScum_m: lying.scum / unit.spec.plant.trash.area_m2,
     sediment_m: sedimentOf(unit.passage.sediment(y), unit.spec.plant.pump.area_m2),
@@ -100,6 +107,13 @@ export function readout(unit: Unit, t: number): Readout {
     indoors_m3: at(WATER.indoors),
     shortOfAir_m3: at(GAUGES.shortOfAir_m3),
   };
+}
+
+function blanketOf(unit: Unit, y: Float64Array, liquor_gm3: number): number {
+  const solids = Array.from({ length: LAYERS }, (_, i) =>
+    suspendedSolids(unit.passage.layer(y, COMPARTMENT.clarifier + i), 0),
+  );
+  return blanketHeight_m(unit.spec.plant.clarifier, solids, liquor_gm3);
 }
 
 function sedimentOf(floor: Float64Array, area_m2: number): Record<Spot, number> {

@@ -61,6 +61,14 @@ describe('sludge', () => {
     expect(after(65, unit).liquor.index_mLg).toBeLessThan(120);
   });
 
+  it('that bulks stands higher in the clarifier, as the blanket tells', () => {
+    const bulking = fault('bulking', { plant: { volumeIndex: 4 } });
+    const high = after(5.4, new Unit(lived(5, 42, [bulking]))).blanket_m;
+    const low = after(5.4, new Unit(lived(5, 42))).blanket_m;
+    expect(low).toBeGreaterThan(0.1);
+    expect(high).toBeGreaterThan(low + 0.05);
+  });
+
   it('that bulks goes over with the water, and the chamber is left with less of it', () => {
     const bulking = fault('bulking', { plant: { volumeIndex: 4 } });
     const bad = new Unit(lived(5, 42, [bulking]));
@@ -150,6 +158,18 @@ describe('a year in the valley', () => {
     expect(after(10, unit).sensed.indoors.kind).toBe('none');
     expect(after(59, unit).sensed.indoors.kind).toBe('sewer-air');
     expect(after(61, unit).sensed.indoors.kind).toBe('none');
+  });
+});
+
+describe('fouled diffusers', () => {
+  /** Published fouling factors go down to 0.65; a clogged membrane takes more pressure for less air. */
+  it('raise the pressure, take air, and leave less oxygen', () => {
+    const fouled = fault('diffuser-fouled', { plant: { diffuserLoss: 8, transfer: 0.65 } });
+    const bad = after(10.4, new Unit(lived(5, 42, [fouled])));
+    const good = after(10.4, new Unit(lived(5, 42)));
+    expect(bad.airPressure_kPa).toBeGreaterThan(good.airPressure_kPa + 2);
+    expect(bad.flows.air.diffuser_Lmin).toBeLessThan(0.9 * good.flows.air.diffuser_Lmin);
+    expect(bad.oxygen_mgL).toBeLessThan(good.oxygen_mgL - 0.5);
   });
 });
 

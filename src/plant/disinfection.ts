@@ -37,7 +37,7 @@ export const STOCK_SIZE = 4;
 export interface DisinfectionCondition {
   /** Share of the sound feed that reaches the water. */
   disinfectantFeed: number;
-  /** Share of the store that whoever looks after it fills up. */
+  /** Share of a full store that there is at most: it leaks, or nobody fills it up. */
   disinfectantStock: number;
   /** Share of the light that passes the lamp's sleeve. */
   sleeveLight: number;
@@ -74,6 +74,27 @@ export function wornOff(spec: DisinfectionSpec & { kind: 'tablets' }, flow_m3d: 
   return spec.dose_mgL * spec.flow_m3d * pow(share, WEAR_POWER) * wetted;
 }
 
+/** What is in store beyond a share of a full one is gone. */
+function drain(spec: DisinfectionSpec, share: number, stock: Float64Array): void {
+  if (spec.kind === 'liquid')
+    stock[STOCK.reservoir_L] = Math.min(at(stock, STOCK.reservoir_L), share * spec.reservoir_L);
+  if (spec.kind === 'tablets') stock[STOCK.tablets_g] = Math.min(at(stock, STOCK.tablets_g), share * spec.tube_g);
+}
+
+/** Share of a full store that is left, and of its first strength; an ultraviolet lamp has none. */
+export function stockLeft(
+  spec: DisinfectionSpec,
+  stock: Float64Array,
+): { readonly share: number; readonly strength: number } {
+  if (spec.kind === 'liquid') {
+    return {
+      share: at(stock, STOCK.reservoir_L) / spec.reservoir_L,
+      strength: at(stock, STOCK.strength_gL) / spec.strength_gL,
+    };
+  }
+  return { share: spec.kind === 'tablets' ? at(stock, STOCK.tablets_g) / spec.tube_g : 0, strength: 1 };
+}
+
 /** Chlorine fed, g, in so many days to a mean flow, m3/d; the store goes down and ages. */
 export function feedChlorine(
   spec: DisinfectionSpec,
@@ -84,6 +105,7 @@ export function feedChlorine(
   stock: Float64Array,
 ): number {
   if (spec.kind === 'ultraviolet') return 0;
+  drain(spec, condition.disinfectantStock, stock);
   stock[STOCK.age_d] = at(stock, STOCK.age_d) + days;
   if (at(stock, STOCK.age_d) >= spec.restocked_d) fillStock(spec, condition.disinfectantStock, stock);
   const flow = Math.max(0, flow_m3d);

@@ -255,7 +255,7 @@ export class Passage {
     const { arriving, stretch } = this;
     const { disinfection } = this.spec;
     const { condition } = drive;
-    const stock = y.subarray(STORED, STORED + STOCK_SIZE);
+    const stock = this.stock(y);
     if (disinfection.kind === 'ultraviolet') {
       const lit = (at(y, RUN.ultraviolet_s) - at(y, marked(RUN.ultraviolet_s))) / (stretch.days * DAY_s);
       const solids = suspendedSolids(arriving, 0) / Math.max(SLACK, stretch.clarifierOut * stretch.days);
@@ -313,6 +313,11 @@ export class Passage {
   lying_m3(y: Float64Array): { readonly sludge: number; readonly scum: number } {
     const sludge_g = 0.75 * (at(y, PROCESS + STORE.degradable) + at(y, PROCESS + STORE.inert));
     return { sludge: sludge_g / SLUDGE_gm3, scum: at(y, PROCESS + STORE.scum) / SCUM_gm3 };
+  }
+
+  /** What is in store for disinfection (see disinfection.ts). */
+  stock(y: Float64Array): Float64Array {
+    return y.subarray(STORED, STORED + STOCK_SIZE);
   }
 
   /** The sediment of the pump tank (see sediment.ts). */

@@ -18,6 +18,7 @@ import {
   type DrawSource,
   type Drive,
   emptyStep,
+  fillStock,
   interpolate,
   makeStepper,
   makeWorks,
@@ -206,6 +207,12 @@ export class Unit {
   /** Seconds the panel clock is ahead of true time. */
   clockAhead(t = this.t): number {
     return this.panel.clockAhead(t);
+  }
+
+  /** Fills the store of what disinfects up, fresh, at the present instant. */
+  restock(): void {
+    const { disinfection } = this.spec.plant;
+    fillStock(disinfection, this.driver.at(this.t).condition.disinfectantStock, this.passage.stock(this.y));
   }
 
   /** Lets released floats and switches follow the water and the air again, at the present instant. */

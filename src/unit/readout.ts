@@ -18,6 +18,7 @@ import {
   STATE_SIZE,
   sampleOf,
   sedimentDepth_m,
+  stockLeft,
   suspendedSolids,
   WATER,
 } from '../plant/index.ts';
@@ -37,6 +38,8 @@ export interface Readout {
   readonly oxygen_mgL: number;
   /** The water of each chamber as a laboratory would find it; of the clarifier what stands on top. */
   readonly water: Readonly<Record<'trash' | 'aeration' | 'clarifier' | 'riser' | 'pump', Sample>>;
+  /** Share of a full store of what disinfects that is left, and of its first strength. */
+  readonly stock: { readonly share: number; readonly strength: number };
   /** Top of the clarifier's sludge blanket over its slot, m. */
   readonly blanket_m: number;
   /** Thickness of what lies and of what floats in the trash tank, m. */
@@ -85,6 +88,7 @@ export function readout(unit: Unit, t: number): Readout {
     deadHead_kPa: drive.compressorRuns ? deadHead(unit.spec.plant.air, drive.condition) : 0,
     oxygen_mgL: water.aeration.oxygen_mgL,
     water,
+    stock: stockLeft(unit.spec.plant.disinfection, unit.passage.stock(y)),
     blanket_m: blanketOf(unit, y, water.aeration.solids_mgL),
     trashSludge_m: lying.sludge / unit.spec.plant.trash.area_m2,
     trashScum_m: lying.scum / unit.spec.plant.trash.area_m2,

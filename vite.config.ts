@@ -1,4 +1,5 @@
-import { defineConfig } from 'vitest/config';
+import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
+import { foldersAsOne } from './src/tools/folders-as-one.ts';
 import { pixiParts } from './src/tools/pixi-parts.ts';
 
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
@@ -49,23 +50,21 @@ export default defineConfig(({ mode }) => {
       projects: [
         project('unit', ['tests/unit/**/*.test.ts', 'tests/calls/**/*.test.ts']),
         project('published', ['tests/published/**/*.test.ts']),
-        { test: { ...project('control', ['tests/control/**/*.test.ts']).test, testTimeout: 300_000 } },
-        {
-          test: {
-            ...project('browser', ['tests/browser/**/*.test.ts']).test,
-            // A page gets the machine to itself, after all else.
-            fileParallelism: false,
-            sequence: { groupOrder: 1 },
-            testTimeout: 120_000,
-            hookTimeout: 120_000,
-          },
-        },
-        { test: { ...project('deep', ['tests/**/*.deep.ts']).test, testTimeout: 3_600_000, maxConcurrency: 2 } },
+        project('control', ['tests/control/**/*.test.ts'], { testTimeout: 300_000 }),
+        project('browser', ['tests/browser/**/*.test.ts'], {
+          // A page gets the machine to itself, after all else.
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        }),
+        project('deep', ['tests/**/*.deep.ts'], { testTimeout: 3_600_000, maxConcurrency: 2 }),
       ],
     },
   };
 });
 
-function project(name: string, include: string[]) {
-  return { test: { name, root: '.', environment: 'node' as const, include, testTimeout: 60_000 } };
+function project(name: string, include: string[], more: TestProjectInlineConfiguration['test'] = {}) {
+  const test = { name, root: '.', environment: 'node' as const, include, testTimeout: 60_000, ...more };
+  return { plugins: [foldersAsOne()], test };
 }

@@ -15,6 +15,8 @@ const SHOWS: readonly { readonly proof: ProofId; readonly by: string; readonly s
   { proof: 'spray', by: 'zone-pressure', shows: hasReading('reading.zone-full') },
   { proof: 'clock', by: 'read-timer', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
   { proof: 'lamp', by: 'press-test', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
+  { proof: 'disinfects', by: 'watch-feed', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
+  { proof: 'disinfects', by: 'look-at-ultraviolet', shows: hasReading('reading.ultraviolet-lit') },
 ];
 
 function hasReading(id: string): (done: Done) => boolean {

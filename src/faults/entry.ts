@@ -2,12 +2,13 @@
  * What the catalogue says of a fault. All of it is data: the engine reads `effect`, the calls read how it is told,
  * mended and proved, `words` holds its texts under `fault.<id>`.
  */
+import type { DisinfectionSpec } from '../plant/index.ts';
 import type { FaultEffect } from '../unit/index.ts';
 
-export type FaultFamily = 'air' | 'power' | 'floats' | 'pump' | 'disinfection' | 'use';
+export type FaultFamily = 'air' | 'power' | 'floats' | 'pump' | 'disinfection' | 'house' | 'use';
 
 /** Where in the works it sits: a part of the picture. */
-export type FaultPlace = 'panel' | 'compressor' | 'pump-tank' | 'disc-filter' | 'disinfection' | 'house';
+export type FaultPlace = 'panel' | 'compressor' | 'aeration' | 'pump-tank' | 'disc-filter' | 'disinfection' | 'house';
 
 /** How soon somebody must come, by what it does to treatment and to the ground. */
 export type Urgency = 'now' | 'before-dosing' | 'next-visit';
@@ -22,7 +23,8 @@ export type ProofId =
   | 'dosing'
   | 'spray'
   | 'clock'
-  | 'lamp';
+  | 'lamp'
+  | 'disinfects';
 
 export interface FaultEntry {
   readonly id: string;
@@ -30,6 +32,8 @@ export interface FaultEntry {
   readonly place: FaultPlace;
   /** The parts it can sit on where it is a fault of several (a float, a breaker, a position). */
   readonly parts?: readonly string[];
+  /** What a unit must disinfect with to have it; whatever it is where this is left out. */
+  readonly fits?: readonly DisinfectionSpec['kind'][];
   readonly severity: number;
   /** The patch; `{part}` in its control events and floats stands for the part. */
   readonly effect: Omit<FaultEffect, 'control' | 'floats'> & {

@@ -5,6 +5,7 @@ import { AIR_FAULTS } from './air.ts';
 import { DISINFECTION_FAULTS } from './disinfection.ts';
 import { type FaultEntry, faultKey } from './entry.ts';
 import { FLOAT_FAULTS } from './floats.ts';
+import { HOUSE_FAULTS } from './house.ts';
 import { PANEL_FAULTS } from './panel.ts';
 import { POWER_FAULTS } from './power.ts';
 import { PUMP_FAULTS } from './pump.ts';
@@ -19,6 +20,7 @@ export const FAULTS: readonly FaultEntry[] = [
   ...FLOAT_FAULTS,
   ...PUMP_FAULTS,
   ...DISINFECTION_FAULTS,
+  ...HOUSE_FAULTS,
   ...USE_FAULTS,
 ];
 
@@ -73,8 +75,9 @@ export function placedFault(key: string): PlacedFault {
   return fault;
 }
 
-/** Whether a fault can be had on a unit: its panel answers the events, and has the floats that are shifted. */
+/** Whether a unit can have a fault: it disinfects that way, and its panel answers the events and has the floats shifted. */
 export function faultFits(fault: PlacedFault, spec: UnitSpec): boolean {
+  if (fault.fits && !fault.fits.includes(spec.plant.disinfection.kind)) return false;
   const { control, floats, tethers } = fault.effect;
   const { events } = controlTable(kindOf(spec.panel)).panel;
   const answered = (control?.starts ?? []).every((event) => events.has(event));

@@ -37,6 +37,8 @@ export const STOCK_SIZE = 4;
 export interface DisinfectionCondition {
   /** Share of the sound feed that reaches the water. */
   disinfectantFeed: number;
+  /** Share of the chlorine that what is fed should have. */
+  disinfectantStrength: number;
   /** Share of a full store that there is at most: it leaks, or nobody fills it up. */
   disinfectantStock: number;
   /** Share of the light that passes the lamp's sleeve. */
@@ -110,7 +112,10 @@ export function feedChlorine(
   if (at(stock, STOCK.age_d) >= spec.restocked_d) fillStock(spec, condition.disinfectantStock, stock);
   const flow = Math.max(0, flow_m3d);
   if (spec.kind === 'tablets') {
-    const fed = Math.min(at(stock, STOCK.tablets_g), condition.disinfectantFeed * wornOff(spec, flow) * days);
+    const fed = Math.min(
+      at(stock, STOCK.tablets_g),
+      condition.disinfectantFeed * condition.disinfectantStrength * wornOff(spec, flow) * days,
+    );
     stock[STOCK.tablets_g] = at(stock, STOCK.tablets_g) - fed;
     return fed;
   }
@@ -118,7 +123,7 @@ export function feedChlorine(
   const wanted_L = (condition.disinfectantFeed * spec.dose_mgL * flow * days) / spec.strength_gL;
   const given_L = Math.min(at(stock, STOCK.reservoir_L), wanted_L);
   stock[STOCK.reservoir_L] = at(stock, STOCK.reservoir_L) - given_L;
-  return given_L * at(stock, STOCK.strength_gL);
+  return given_L * condition.disinfectantStrength * at(stock, STOCK.strength_gL);
 }
 
 /** Dose that kills nine in ten coliform, mJ/cm2. Source: 4 to 7, EPA Technology Fact Sheet 4 and Metcalf and Eddy (from memory). */

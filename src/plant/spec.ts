@@ -124,6 +124,7 @@ export interface PlantCondition extends DisinfectionCondition {
   /** Factor of the sludge's volume index. */
   volumeIndex: number;
   disinfectantFeed: number;
+  disinfectantStrength: number;
   disinfectantStock: number;
   sleeveLight: number;
   /** Poured down the drains: chlorine, quaternary ammonium, salt, g/d; grease as COD, g/d. */
@@ -148,6 +149,7 @@ export const SOUND: PlantCondition = {
   transfer: 1,
   volumeIndex: 1,
   disinfectantFeed: 1,
+  disinfectantStrength: 1,
   disinfectantStock: 1,
   sleeveLight: 1,
   bleach_gd: 0,

@@ -53,7 +53,8 @@ export function circuitsToLock({ lockOut }: ActionDef): readonly BreakerName[] {
 /** The life-safety step that doing it now would skip. */
 export function breachOf(service: Service, def: ActionDef, dangerAsked: boolean): BreachId | undefined {
   const { person } = service;
-  if (def.breach) return def.breach;
+  const itself = typeof def.breach === 'function' ? def.breach(service.unit) : def.breach;
+  if (itself) return itself;
   if (def.touches && !dangerAsked) return 'danger-not-asked';
   if (person.onSite && !def.handsOff && def.id !== 'make-safe' && !person.madeSafe) return 'site-not-made-safe';
   if (circuitsToLock(def).some((circuit) => !person.locks.has(circuit))) return 'not-locked-out';
@@ -85,7 +86,7 @@ export function perform(service: Service, def: ActionDef, fill: Fill): Outcome {
     to_ms: service.now_ms,
     notes: person.notebook.slice(firstNote),
     mended,
-    needless: def.group === 'mend' && mended.length === 0 && !isCleaning(def.id),
+    needless: def.group === 'mend' && mended.length === 0 && !ROUTINE.includes(def.id),
     ...(fetched ? { fetched } : {}),
     sprayedUncleared:
       unit.spec.plant.discharge.kind === 'spray' &&
@@ -95,10 +96,8 @@ export function perform(service: Service, def: ActionDef, fill: Fill): Outcome {
   };
 }
 
-/** Cleaning is part of every visit, needed or not. */
-function isCleaning(id: string): boolean {
-  return id === 'clean-intake-filter' || id === 'clean-disc-filter';
-}
+/** Cleaning and filling up are part of every visit, needed or not. */
+const ROUTINE = ['clean-intake-filter', 'clean-disc-filter', 'clean-sleeve', 'refill-disinfectant'];
 
 /** Lets time pass while the person stands where they are. */
 export function letPass(service: Service, to_ms: number): void {

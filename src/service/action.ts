@@ -21,7 +21,8 @@ export type BreachId =
   | 'householder-opens-tank'
   | 'site-not-made-safe'
   | 'not-locked-out'
-  | 'lid-left-open';
+  | 'lid-left-open'
+  | 'chlorine-mixed';
 
 /** What an action is given to work with. */
 export interface Doing {
@@ -66,8 +67,8 @@ export interface ActionDef {
   readonly lockOut?: BreakerName | 'all';
   /** May be done before the site was made safe (looking round, talking, switches meant for anyone's hand). */
   readonly handsOff?: boolean;
-  /** Asking for it is itself a breach. */
-  readonly breach?: BreachId;
+  /** Asking for it is itself a breach, whatever the unit is like or as it finds the unit. */
+  readonly breach?: BreachId | ((unit: Unit) => BreachId | undefined);
   /** On the phone: touches something, so danger must have been asked about first. */
   readonly touches?: boolean;
   readonly control?: string;

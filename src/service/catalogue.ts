@@ -2,10 +2,12 @@
 import type { UnitSpec } from '../unit/index.ts';
 import type { ActionDef } from './action.ts';
 import { AIR_ACTIONS } from './actions/air.ts';
+import { DIFFUSER_ACTIONS } from './actions/diffusers.ts';
+import { DISINFECTION_ACTIONS } from './actions/disinfection.ts';
 import { FIELD_ACTIONS } from './actions/field.ts';
 import { FLOAT_WIRE_ACTIONS } from './actions/floatWires.ts';
 import { METER_ACTIONS } from './actions/meter.ts';
-import { OUTLET_ACTIONS, ULTRAVIOLET_ACTIONS } from './actions/outlet.ts';
+import { OUTLET_ACTIONS } from './actions/outlet.ts';
 import { PANEL_ACTIONS } from './actions/panel.ts';
 import { PHONE_ACTIONS } from './actions/phone.ts';
 import { PUMP_TANK_ACTIONS } from './actions/pumpTank.ts';
@@ -24,7 +26,8 @@ export const ACTIONS: readonly ActionDef[] = [
   ...AIR_ACTIONS,
   ...OUTLET_ACTIONS,
   ...TANK_ACTIONS,
-  ...ULTRAVIOLET_ACTIONS,
+  ...DIFFUSER_ACTIONS,
+  ...DISINFECTION_ACTIONS,
   ...PUMP_TANK_ACTIONS,
   ...SAMPLE_ACTIONS,
   ...FLOAT_WIRE_ACTIONS,

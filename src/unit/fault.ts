@@ -101,6 +101,7 @@ const COMBINE: Readonly<Record<keyof PlantCondition, (a: number, b: number) => n
   transfer: times,
   volumeIndex: times,
   disinfectantFeed: times,
+  disinfectantStrength: times,
   disinfectantStock: times,
   sleeveLight: times,
   bleach_gd: plus,

@@ -54,6 +54,7 @@ const PROOFS = idsOf<ProofId>({
   spray: true,
   clock: true,
   lamp: true,
+  disinfects: true,
 });
 const BREACHES = idsOf<BreachId>({
   'danger-not-asked': true,
@@ -62,6 +63,7 @@ const BREACHES = idsOf<BreachId>({
   'site-not-made-safe': true,
   'not-locked-out': true,
   'lid-left-open': true,
+  'chlorine-mixed': true,
 });
 const SOUNDS = idsOf<SoundCue['id']>({
   buzzer: true,
@@ -123,7 +125,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   float: FLOATS,
   lever: LEVERS,
   lid: LIDS,
-  note: ['advise-save-water', 'advise-keep-away'],
+  note: ['advise-save-water', 'advise-keep-away', 'advise-spare-drains', 'advise-run-water'],
   part: [...PLACES, 'drip-field', ...FAULTS.flatMap((f) => f.parts ?? [])],
   proof: PROOFS,
   reading: [
@@ -131,7 +133,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
     ...['test-lamp-buzzer', 'test-lamp-mute', 'test-dark-buzzer', 'test-dark-mute'],
     ...['hand', 'off', 'auto'].flatMap((way) => [`selector-${way}`, `selector-at-${way}`]),
     ...['filter-clean', 'filter-slimed', 'filter-blocked', 'heads-down', 'spray-weak', 'spray-full'],
-    ...['still', 'weak-bubbles', 'bubbles', 'held-down', 'held-up', 'foam-line', 'foam-joint'],
+    ...['held-down', 'held-up', 'foam-line', 'foam-joint'],
     ...ACTIONS.filter((a) => a.group === 'mend').map((a) => a.id.split(':')[0] ?? ''),
   ],
   remark: ['scant', 'thin', 'satisfactory', 'thick', 'remove'].map((verdict) => `jar-${verdict}`),

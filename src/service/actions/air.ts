@@ -11,8 +11,11 @@ const mend = mendsAt('compressor');
 /** A hole this wide can be seen in the tube's wall; a smaller one is only heard or foamed out. */
 const VISIBLE_m = 0.004;
 const FOAMS_m = 0.0004;
-/** Intake loss at which the case gets hot to the hand, kPa per (L/min)^2. */
+/** A joint open so wide is a tube that has come off. */
+const OFF_m = 0.015;
+/** Intake loss at which the case gets hot to the hand, kPa per (L/min)^2, and share of its dead head (conventions). */
 const HOT_INTAKE = 0.008;
+const HOT_LOAD = 0.65;
 
 function condition(d: Doing) {
   return d.unit.driveAt(d.read().t).condition;
@@ -31,6 +34,12 @@ function pressureRemark(d: Doing, kPa: number) {
   return kPa >= low && kPa <= high ? good('remark.label-range', values) : off('remark.label-range', values);
 }
 
+/** Whether it works against so much, before it or behind it, that its case gets hot. */
+function laboured(d: Doing): boolean {
+  const load = d.read().airPressure_kPa / d.unit.spec.plant.air.deadHead_kPa;
+  return runs(d) && (condition(d).intakeLoss_kPa_per_Lmin2 > HOT_INTAKE || load > HOT_LOAD);
+}
+
 function heard(d: Doing): Message {
   const facts = compressorHeard(d.unit, d.read());
   d.learn(facts);
@@ -38,6 +47,12 @@ function heard(d: Doing): Message {
   if (facts.rattle) return say('reading.rattles');
   const load = facts.compressorLoad ?? 0;
   return say(load < 0.2 ? 'reading.hums-light' : load > 0.5 ? 'reading.hums-laboured' : 'reading.hums-even');
+}
+
+/** A tube that has come off its fitting is seen, whatever else was looked for. */
+function noteOff(d: Doing): void {
+  d.learn({ leak: { where: 'joint', hole_m: condition(d).jointHole_m } });
+  d.note(say('note.air-line'), say('reading.line-off'), off('remark.leak'));
 }
 
 export const AIR_ACTIONS: readonly ActionDef[] = [
@@ -48,8 +63,7 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     1,
     (d) => {
       const { housing, compressorCutout } = d.unit.control.regions;
-      const laboured = runs(d) && condition(d).intakeLoss_kPa_per_Lmin2 > HOT_INTAKE;
-      const hot = laboured || (housing === 'hot' && (runs(d) || compressorCutout === 'open'));
+      const hot = laboured(d) || (housing === 'hot' && (runs(d) || compressorCutout === 'open'));
       d.note(
         say('note.case'),
         say(hot ? 'reading.case-hot' : runs(d) ? 'reading.case-warm' : 'reading.case-cold'),
@@ -64,10 +78,13 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     3,
     (d) => {
       const { lineHole_m, jointHole_m } = condition(d);
+      const pinched = d.unit.has('line-pinched');
+      if (pinched) d.note(say('note.air-line'), say('reading.line-pinched'), off('remark.filter'));
+      if (jointHole_m >= OFF_m) noteOff(d);
       if (lineHole_m >= VISIBLE_m) {
         d.learn({ leak: { where: 'line', hole_m: lineHole_m } });
         d.note(say('note.air-line'), say('reading.line-split'), off('remark.sun-side'));
-      } else {
+      } else if (!pinched && jointHole_m < OFF_m) {
         const hiss = runs(d) && (lineHole_m > 0.002 || jointHole_m > 0.002);
         d.note(say('note.air-line'), say(hiss ? 'reading.line-hiss' : 'reading.line-whole'));
       }
@@ -131,6 +148,10 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     6,
     (d) => {
       const { lineHole_m, jointHole_m } = condition(d);
+      if (jointHole_m >= OFF_m) {
+        noteOff(d);
+        return;
+      }
       const where = lineHole_m > FOAMS_m ? 'line' : jointHole_m > FOAMS_m ? 'joint' : undefined;
       if (where) d.learn({ leak: { where, hole_m: Math.max(lineHole_m, jointHole_m) }, foam: true });
       d.note(
@@ -143,6 +164,8 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
   ),
   mend('splice-air-line', 15, { cost_usd: 6, load: 'tubing' }),
   mend('tighten-air-joints', 8, { cost_usd: 2 }),
+  mend('clamp-air-line', 4, { cost_usd: 2 }),
+  mend('straighten-air-line', 6),
   mend('clean-intake-filter', 8),
   mend('renew-diaphragms', 40, { cost_usd: 48, load: 'diaphragm-kit', lockOut: 'compressorBreaker' }),
   mend('replace-compressor', 60, { cost_usd: 380, load: 'compressor', lockOut: 'compressorBreaker' }),

@@ -48,7 +48,14 @@ function foamWords({ kind, amount }: Sensed['foam']): Message {
   return say('word.foam', { kind: say(`word.foam-${kind}`), much: say(`word.foam-${much}`) });
 }
 
-function surfaceRemark(bubbles: number, foam: string): Note['remark'] {
+function boils(bubbles: number, oneSpot: boolean): Message {
+  if (bubbles < STILL) return say('reading.still');
+  if (oneSpot) return say('reading.one-spot');
+  return say(bubbles < FEW ? 'reading.weak-bubbles' : 'reading.bubbles');
+}
+
+function surfaceRemark(bubbles: number, oneSpot: boolean, foam: string): Note['remark'] {
+  if (bubbles >= STILL && oneSpot) return off('remark.coarse-bubbles');
   if (bubbles < FEW) return off('remark.too-little-air');
   if (foam === 'billowing-white') return off('remark.foam-white');
   return foam === 'dark-greasy' ? off('remark.foam-dark') : good('remark.ordinary');
@@ -57,7 +64,8 @@ function surfaceRemark(bubbles: number, foam: string): Note['remark'] {
 /** Notes how the aeration chamber's surface boils and foams. */
 export function noteSurface(d: Doing): void {
   const { bubbles, foam } = d.read().sensed;
-  const boils = say(`reading.${bubbles < STILL ? 'still' : bubbles < FEW ? 'weak-bubbles' : 'bubbles'}`);
-  const reading = foam.kind === 'none' ? boils : say('reading.surface', { boils, foam: foamWords(foam) });
-  d.note(say('note.aeration'), reading, surfaceRemark(bubbles, foam.kind));
+  const oneSpot = d.unit.has('drop-line-broken');
+  const air = boils(bubbles, oneSpot);
+  const reading = foam.kind === 'none' ? air : say('reading.surface', { boils: air, foam: foamWords(foam) });
+  d.note(say('note.aeration'), reading, surfaceRemark(bubbles, oneSpot, foam.kind));
 }

@@ -2,7 +2,7 @@
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, mendsAt, off, plain } from './shared.ts';
+import { actionsAt, good, mendsAt, off } from './shared.ts';
 
 const at = actionsAt('compressor');
 const mend = mendsAt('compressor');
@@ -86,30 +86,4 @@ export const OUTLET_ACTIONS: readonly ActionDef[] = [
   mend('clean-air-switch', 10, { lockOut: 'alarmBreaker' }),
   mend('replace-air-switch', 20, { cost_usd: 38, load: 'panel-parts', lockOut: 'alarmBreaker' }),
   mend('shade-housing', 20, { cost_usd: 12 }),
-];
-
-const riser = actionsAt('disinfection');
-
-export const ULTRAVIOLET_ACTIONS: readonly ActionDef[] = [
-  riser(
-    'look-at-ultraviolet',
-    'look',
-    1,
-    (d) => {
-      const lit = d.unit.control.outputs.ultravioletLit;
-      d.note(
-        say('note.ultraviolet'),
-        say(lit ? 'reading.ultraviolet-lit' : 'reading.ultraviolet-dark'),
-        lit ? plain('remark.ultraviolet') : off('remark.ultraviolet'),
-      );
-    },
-    { needs: { lid: 'riser' }, fits: (spec) => spec.panel.ultraviolet },
-  ),
-  mendsAt('disinfection')('renew-ultraviolet-lamp', 20, {
-    cost_usd: 85,
-    load: 'ultraviolet-lamp',
-    needs: { lid: 'riser' },
-    lockOut: 'compressorBreaker',
-    fits: (spec) => spec.panel.ultraviolet,
-  }),
 ];

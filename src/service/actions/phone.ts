@@ -105,6 +105,8 @@ export const PHONE_ACTIONS: readonly ActionDef[] = [
   ),
   tell('advise-save-water', 1),
   tell('advise-keep-away', 1),
+  tell('advise-spare-drains', 1),
+  tell('advise-run-water', 1),
   tell('tell-open-panel', 3, { breach: 'householder-opens-panel' }),
   tell('tell-open-tank', 3, { breach: 'householder-opens-tank' }),
   tell('decide-close', 2, {

@@ -19,7 +19,8 @@ const LEAST_mgL = 0.1;
 /** Total chlorine that harms turf, mg/L (common practice, no source). */
 const HARMS_mgL = 4;
 
-function chlorine(mgL: number): Quantity {
+/** A strip's colour, written to the step between its lowest colours. */
+export function chlorine(mgL: number): Quantity {
   return quantity('concentration_mgL', mgL, mgL === 0.5 ? 0.5 : 1);
 }
 

@@ -1,7 +1,7 @@
 /** Out in the yard and at the truck: the clean-out, the disc filter, and what is said and written. */
 import type { ActionDef, Doing } from '../action.ts';
 import { say } from '../message.ts';
-import { actionsAt, good, off, optionsOf } from './shared.ts';
+import { actionsAt, good, mendsAt, off, optionsOf } from './shared.ts';
 
 /** What a record must hold to be of use to the next person and to the permit. */
 export const RECORD_LINES = ['found', 'readings', 'mended', 'parts', 'proved', 'left-on-auto', 'follow-up'] as const;
@@ -30,6 +30,21 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
   house('ask-again', 'look', 2, (d) => d.note(say('note.history'), say('reading.said', { text: d.answers.history })), {
     handsOff: true,
   }),
+  house(
+    'look-at-traps',
+    'look',
+    5,
+    (d) => {
+      const dry = d.read().sensed.indoors.kind === 'sewer-air';
+      d.note(
+        say('note.traps'),
+        say(dry ? 'reading.trap-dry' : 'reading.traps-full'),
+        dry ? off('remark.trap') : undefined,
+      );
+    },
+    { handsOff: true },
+  ),
+  mendsAt('house')('fill-trap', 2, { handsOff: true }),
   house('write-record', 'say', 6, (d) => d.note(say('note.record'), say('reading.record')), {
     handsOff: true,
     form: [{ id: 'lines', kind: 'many', options: optionsOf('record', RECORD_LINES) }],

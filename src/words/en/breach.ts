@@ -12,4 +12,6 @@ export const breach = {
     'A hand went in while the circuit was not locked out. A lever pushed off is not dead: off, lock, tag, prove the tester, test dead, prove it again. Other circuits stay live, and a capacitor keeps its charge. Local code, the maker’s instructions and licensed practice come first.',
   'breach.lid-left-open':
     'The site was left with a lid off. An open riser is gas and deep water in a yard where children play. Every opening is guarded while open, and closed and fastened before anyone leaves. Local code, the maker’s instructions and licensed practice come before anything here.',
+  'breach.chlorine-mixed':
+    'Fresh tablets went onto pool tablets. Calcium hypochlorite and trichlor together can explode and give off chlorine gas. The label is read first; the wrong kind comes out dry, with gloves, eye protection and fresh air, and stays apart. Local code, the maker’s instructions and licensed practice come first.',
 };

@@ -29,6 +29,8 @@ export const remarks = {
   'remark.guard-lid': 'guard it, never leave it',
   'remark.backed-up': 'should stand at the outlet',
   'remark.too-little-air': 'too little air',
+  'remark.trap': 'half a minute of water a week keeps it full',
+  'remark.coarse-bubbles': 'coarse bubbles give little oxygen',
   'remark.without-oxygen': 'hours without oxygen',
   'remark.too-much-chlorine': 'more chlorine than wanted',
   'remark.solids-carried': 'solids carried over or stirred up',
@@ -69,4 +71,8 @@ export const remarks = {
   'remark.ultraviolet': 'not disinfecting; never look at a lit lamp: eyes',
   'remark.coil-dead': 'says nothing of the relay',
   'remark.reset-first': 'proves nothing: reset it first',
+  'remark.fill-up': 'due for filling up',
+  'remark.not-disinfected': 'water leaves undisinfected',
+  'remark.diluted': 'fresh: {fresh}',
+  'remark.pool-tablets': 'never mix with the right kind: explodes, gives off chlorine',
 };

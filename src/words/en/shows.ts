@@ -4,6 +4,14 @@ export const shows = {
     'The hum turns light, the gauge at the tee drops, and soap foams on the tube wall. A small split alarms nobody: the depth of water holds the pressure up while half the air is lost.',
   'shows.joint-leak':
     'Bubbles weaken, and the gauge at the tee reads only a little low, so no lamp lights. The eye finds nothing; soap at every joint does.',
+  'shows.line-off-fitting':
+    'Light hum, gauge at nothing, no bubbles: a torn diaphragm looks alike until it is dead-headed. The eye finds the loose end.',
+  'shows.line-pinched':
+    'High gauge, few bubbles, hot case, no lamp. Fouled diffusers raise the gauge too, so follow the line before lifting them.',
+  'shows.diffuser-fouled':
+    'The gauge reads high and oxygen runs short, while the surface still rolls and no lamp lights. The line looks whole; lift the diffusers.',
+  'shows.drop-line-broken':
+    'It boils in one spot and oxygen is low, yet the gauge stays within its label. Only a look under the lid tells.',
   'shows.diaphragm-worn':
     'Weak bubbles with an even hum. Dead-headed it still reaches full pressure, which misleads: the flow is gone, and the open housing shows why.',
   'shows.diaphragm-torn':
@@ -32,6 +40,13 @@ export const shows = {
     'Weak spray, and the override pumping by day. A tired pump looks the same until the discs have been opened.',
   'shows.wash-day':
     'Much water in a few hours, so override or alarm come early. Nothing is broken by it, but it brings a dead pump circuit to light.',
+  'shows.trap-dry':
+    'Sewer smell indoors only, weeks after a drain was last used; the works are sound. Too little air is smelt outdoors.',
+  'shows.crowd': 'Much water in hours, as on a wash day; nothing is broken. Ask before the pump gets the blame.',
+  'shows.grease':
+    'For weeks nothing shows but a little less oxygen; the scum grows by a quarter of a millimetre a day. Asking comes first.',
+  'shows.disinfectant-shock':
+    'White foam after days, with oxygen high and ammonia left: the sludge is ill, not the air. Young sludge foams too; ask what was poured.',
   'shows.air-switch-drifted':
     'The alarm comes back after every reset over a sound gauge at the tee: the switch turns far above its label. The line gets the blame; the pressure at which it turns tells.',
   'shows.air-switch-stuck':
@@ -90,4 +105,22 @@ export const shows = {
     'After a long outage the clock blinks and doses nothing; the override does the work by day. Setting it mends it, a reset does not.',
   'shows.uv-lamp-out':
     'The air lamp is lit over good air: on this panel it stands for the ultraviolet lamp too. Water looks as clear as ever and is not disinfected; the shielded port tells, never an eye on the lamp.',
+  'shows.reservoir-empty':
+    'The strip finds nothing while the water looks as clear as ever, and nothing alarms. A clogged feed reads alike on the strip; a look at the level tells.',
+  'shows.feed-clogged':
+    'A full reservoir misleads: the strip finds next to nothing, and a cup of water brings a drop now and then. Filling up changes nothing.',
+  'shows.feed-air-locked':
+    'Often after a filling: reservoir full, no chlorine, air standing in the feed’s tube. It needs priming, not chlorine.',
+  'shows.overfeed':
+    'Chlorine smell, brown grass, a reservoir soon empty, a strip far up its colours. Good news to whoever fears germs only; a cup of water shows the stream.',
+  'shows.hypochlorite-stale':
+    'Reservoir full, feed dripping as it should, and the strip weak, with little or no free chlorine. Heat and age took the strength: only a thinned sample under a strip tells.',
+  'shows.tablets-bridged':
+    'Tablets in plenty and no chlorine: damp swelled them and they hang dry over the water. The tube looks full from above; a cup poured in leaves them dry.',
+  'shows.tablets-used-up':
+    'No colour on the strip, clear water, no alarm. Tablets go with the water used, not with the calendar: the tube is looked into.',
+  'shows.wrong-tablets':
+    'Right in the tube and wet, yet the strip is weak: pool tablets dissolve too slowly. Nothing but the label tells, and the right kind on top of them can explode.',
+  'shows.uv-sleeve-dirty':
+    'The port glows and no lamp alarms, so all looks well; little light gets through the coat. Seen with the feed locked out and the sleeve in hand.',
 };

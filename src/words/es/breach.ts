@@ -13,4 +13,6 @@ export const breach: Record<keyof typeof en, string> = {
     'Se metió la mano sin bloquear el circuito. Una palanca desconectada no es un circuito muerto: desconectar, bloquear, etiquetar, probar el medidor, medir, probarlo otra vez. Los otros circuitos siguen vivos y un capacitor guarda su carga. La norma local, las instrucciones del fabricante y el técnico con licencia van primero.',
   'breach.lid-left-open':
     'Se dejó el sitio con una tapa quitada. Una abertura es gas y agua honda en un patio donde juegan niños. Se vigila mientras está abierta, y se cierra y sujeta antes de irse. La norma local, las instrucciones del fabricante y el técnico con licencia van antes que esto.',
+  'breach.chlorine-mixed':
+    'Se pusieron pastillas nuevas sobre las de alberca. El hipoclorito de calcio y el tricloro juntos pueden explotar y soltar cloro. Primero se lee la etiqueta; las malas salen secas, con guantes, protección de ojos y aire fresco, y quedan aparte. La norma local, las instrucciones del fabricante y el técnico con licencia van primero.',
 };

@@ -30,6 +30,8 @@ export const remarks: Record<keyof typeof en, string> = {
   'remark.guard-lid': 'vigilar, no dejar sola',
   'remark.backed-up': 'debe estar a la altura de la salida',
   'remark.too-little-air': 'falta aire',
+  'remark.trap': 'medio minuto de agua a la semana lo mantiene',
+  'remark.coarse-bubbles': 'burbujas gruesas dan poco oxígeno',
   'remark.without-oxygen': 'horas sin oxígeno',
   'remark.too-much-chlorine': 'más cloro del que se quiere',
   'remark.solids-carried': 'sólidos arrastrados o revueltos',
@@ -70,4 +72,8 @@ export const remarks: Record<keyof typeof en, string> = {
   'remark.ultraviolet': 'no desinfecta; nunca mirar la lámpara encendida: ojos',
   'remark.coil-dead': 'del relé no dice nada',
   'remark.reset-first': 'no prueba nada: rearmar antes',
+  'remark.fill-up': 'toca llenar',
+  'remark.not-disinfected': 'el agua sale sin desinfectar',
+  'remark.diluted': 'fresco: {fresh}',
+  'remark.pool-tablets': 'nunca mezclar con las correctas: explotan y sueltan cloro',
 };

@@ -5,6 +5,14 @@ export const shows: Record<keyof typeof en, string> = {
     'El zumbido se aligera, el manómetro de la te cae y el jabón hace espuma en la pared de la manguera. Una rajadura chica no avisa a nadie: la altura del agua sostiene la presión mientras se pierde la mitad del aire.',
   'shows.joint-leak':
     'Las burbujas se debilitan y el manómetro de la te marca apenas bajo, así que ninguna luz enciende. A la vista no se halla nada; con jabón en cada unión, sí.',
+  'shows.line-off-fitting':
+    'Zumbido ligero, manómetro en nada, sin burbujas: un diafragma roto se parece hasta taparle la salida. La vista halla el extremo suelto.',
+  'shows.line-pinched':
+    'Manómetro alto, pocas burbujas, caja caliente, sin luz. Los difusores sucios también lo suben: siga la línea antes de sacarlos.',
+  'shows.diffuser-fouled':
+    'El manómetro marca alto y falta oxígeno, aunque la superficie se revuelve y no hay luz. La línea se ve entera; saque los difusores.',
+  'shows.drop-line-broken':
+    'Hierve en un punto y hay poco oxígeno, pero el manómetro sigue en su rango. Solo mirar bajo la tapa lo dice.',
   'shows.diaphragm-worn':
     'Burbujas débiles con zumbido parejo. A salida cerrada todavía llega a la presión completa, y eso engaña: lo que falta es caudal, y la caja abierta muestra por qué.',
   'shows.diaphragm-torn':
@@ -33,6 +41,13 @@ export const shows: Record<keyof typeof en, string> = {
     'Riego débil y bombeo de exceso de día. Una bomba cansada se ve igual hasta que se abren los discos.',
   'shows.wash-day':
     'Mucha agua en pocas horas, así que el exceso o la alarma llegan antes. No rompe nada, pero saca a la luz un circuito de bomba muerto.',
+  'shows.trap-dry':
+    'Olor a cloaca solo adentro, semanas tras el último uso de un desagüe; la planta está sana. La falta de aire huele afuera.',
+  'shows.crowd': 'Mucha agua en horas, como en día de lavado; nada está roto. Pregunte antes de culpar a la bomba.',
+  'shows.grease':
+    'Por semanas solo se nota algo menos de oxígeno; la nata crece un cuarto de milímetro al día. Primero, preguntar.',
+  'shows.disinfectant-shock':
+    'Espuma blanca tras días, con oxígeno alto y amoníaco: el lodo está enfermo, no falta aire. El lodo joven también hace espuma; pregunte qué vertieron.',
   'shows.air-switch-drifted':
     'La alarma vuelve tras cada rearme con buena presión en la te: el presostato cambia muy arriba de su etiqueta. Se culpa a la línea; la presión a la que cambia lo dice.',
   'shows.air-switch-stuck':
@@ -91,4 +106,22 @@ export const shows: Record<keyof typeof en, string> = {
     'Tras un apagón largo el reloj parpadea y no dosifica; el exceso trabaja de día. Se arregla poniéndolo en hora, no con un rearme.',
   'shows.uv-lamp-out':
     'La luz de aire enciende con buen aire: en este tablero vale también por la ultravioleta. El agua se ve igual de clara y sale sin desinfectar; lo dice la mirilla, nunca el ojo puesto en la lámpara.',
+  'shows.reservoir-empty':
+    'La tira no da color y el agua se ve igual de clara, sin alarma. Un dosificador tapado da la misma tira; el nivel del depósito lo dice.',
+  'shows.feed-clogged':
+    'El depósito lleno engaña: la tira casi no da color, y un vaso de agua trae una gota de vez en cuando. Llenarlo no cambia nada.',
+  'shows.feed-air-locked':
+    'Suele venir tras llenar: depósito lleno, sin cloro, aire parado en el tubo. Pide cebarlo, no más cloro.',
+  'shows.overfeed':
+    'Olor a cloro, pasto quemado, depósito que dura poco, tira muy arriba. Parece bueno a quien solo teme gérmenes; con un vaso de agua se ve el chorro.',
+  'shows.hypochlorite-stale':
+    'Depósito lleno, goteo como debe y tira débil, con poco o nada de cloro libre. Calor y tiempo le quitaron fuerza: solo lo dice una muestra diluida con tira.',
+  'shows.tablets-bridged':
+    'Pastillas de sobra y nada de cloro: la humedad las hinchó y cuelgan secas. Desde arriba el tubo se ve lleno; un vaso de agua no las moja.',
+  'shows.tablets-used-up':
+    'Tira sin color, agua clara, ninguna alarma. Se gastan con el agua usada, no con el calendario: se mira el tubo.',
+  'shows.wrong-tablets':
+    'Bien puestas y mojadas, pero la tira es débil: las de alberca se disuelven muy lento. Solo la etiqueta lo dice, y con las correctas encima pueden explotar.',
+  'shows.uv-sleeve-dirty':
+    'La mirilla brilla y nada alarma, así que parece bien; la costra deja pasar poca luz. Se ve con la corriente bloqueada y la funda en la mano.',
 };

@@ -134,6 +134,8 @@ export interface PlantCondition extends DisinfectionCondition {
   grease_gd: number;
   /** 1 while every trap of the house is used, 0 where one never is. */
   trapsUsed: number;
+  /** Clear water that runs down the drains all day, m3/d. */
+  clearWater_m3d: number;
   /** Ground whose rain gets into the trash tank, m2. */
   seepage_m2: number;
 }
@@ -157,5 +159,6 @@ export const SOUND: PlantCondition = {
   salt_gd: 0,
   grease_gd: 0,
   trapsUsed: 1,
+  clearWater_m3d: 0,
   seepage_m2: 0,
 };

@@ -13,7 +13,7 @@ import type { PlantCondition, PlantSpec } from './spec.ts';
 
 /** What drives the works between two events. */
 export interface Drive {
-  /** Water drawn in the house, and rain that gets into the tanks, m3/s. */
+  /** Water drawn in the house, and clear water that gets into the tanks (rain, a leak), m3/s. */
   inflow_m3s: number;
   seep_m3s: number;
   pumpRuns: boolean;

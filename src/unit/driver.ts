@@ -100,6 +100,7 @@ export class Driver {
   private condition(t: number): void {
     conditionAt(this.faults, t, this.drive.condition);
     this.drive.filterLoss = conditionFilterLoss(this.works, this.drive.condition);
-    this.drive.seep_m3s = infiltration_m3s(this.weather.rain_mmh(t), this.drive.condition.seepage_m2);
+    const { clearWater_m3d, seepage_m2 } = this.drive.condition;
+    this.drive.seep_m3s = infiltration_m3s(this.weather.rain_mmh(t), seepage_m2) + clearWater_m3d / 86_400;
   }
 }

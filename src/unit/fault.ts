@@ -109,6 +109,7 @@ const COMBINE: Readonly<Record<keyof PlantCondition, (a: number, b: number) => n
   salt_gd: plus,
   grease_gd: plus,
   trapsUsed: times,
+  clearWater_m3d: plus,
   seepage_m2: plus,
 };
 

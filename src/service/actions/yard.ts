@@ -45,6 +45,21 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
     { handsOff: true },
   ),
   mendsAt('house')('fill-trap', 2, { handsOff: true }),
+  house(
+    'dye-toilet',
+    'look',
+    12,
+    (d) => {
+      const leaks = d.unit.driveAt(d.unit.t).condition.clearWater_m3d > 0;
+      d.note(
+        say('note.toilets'),
+        say(leaks ? 'reading.dye-comes' : 'reading.dye-stays'),
+        leaks ? off('remark.toilet') : good('remark.ordinary'),
+      );
+    },
+    { handsOff: true },
+  ),
+  mendsAt('house')('renew-flapper', 10, { handsOff: true, cost_usd: 8 }),
   house('write-record', 'say', 6, (d) => d.note(say('note.record'), say('reading.record')), {
     handsOff: true,
     form: [{ id: 'lines', kind: 'many', options: optionsOf('record', RECORD_LINES) }],

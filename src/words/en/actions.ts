@@ -23,6 +23,8 @@ export const actions = {
   'act.ask-again': 'Ask what happened',
   'act.look-at-traps': 'Look into the drain traps',
   'act.fill-trap': 'Fill the dry trap',
+  'act.dye-toilet': 'Dye the toilet cisterns',
+  'act.renew-flapper': 'Renew the flapper',
   'act.state-cause': 'State the cause',
   'act.write-record': 'Write the record',
   'act.tell-household': 'Tell the household',

@@ -21,6 +21,7 @@ export const faults = {
   'fault.disc-filter-clogged': 'Disc filter clogged',
   'fault.wash-day': 'Wash day',
   'fault.trap-dry': 'Drain trap dry',
+  'fault.toilet-leaking': 'Toilet running',
   'fault.crowd': 'Many guests',
   'fault.grease': 'Grease down the drain',
   'fault.disinfectant-shock': 'Disinfectant down the drain',

@@ -16,6 +16,7 @@ export const notes = {
   'note.advise-spare-drains': 'Spare the drains',
   'note.advise-run-water': 'Run every tap',
   'note.traps': 'Drain traps',
+  'note.toilets': 'Toilets, dyed',
   'note.decide-close': 'Decision',
   'note.decide-visit': 'Visit',
   'note.make-safe': 'Site',

@@ -29,6 +29,7 @@ export const remarks = {
   'remark.guard-lid': 'guard it, never leave it',
   'remark.backed-up': 'should stand at the outlet',
   'remark.too-little-air': 'too little air',
+  'remark.toilet': 'a running toilet: some 200 gallons a day',
   'remark.trap': 'half a minute of water a week keeps it full',
   'remark.coarse-bubbles': 'coarse bubbles give little oxygen',
   'remark.without-oxygen': 'hours without oxygen',

@@ -42,6 +42,8 @@ export const shows = {
     'Much water in a few hours, so override or alarm come early. Nothing is broken by it, but it brings a dead pump circuit to light.',
   'shows.trap-dry':
     'Sewer smell indoors only, weeks after a drain was last used; the works are sound. Too little air is smelt outdoors.',
+  'shows.toilet-leaking':
+    'Water runs in at all hours, at night too; doses come often, nothing is broken. Dye in the cistern tells.',
   'shows.crowd': 'Much water in hours, as on a wash day; nothing is broken. Ask before the pump gets the blame.',
   'shows.grease':
     'For weeks nothing shows but a little less oxygen; the scum grows by a quarter of a millimetre a day. Asking comes first.',

@@ -24,6 +24,8 @@ export const actions: Record<keyof typeof en, string> = {
   'act.ask-again': 'Preguntar qué pasó',
   'act.look-at-traps': 'Mirar los sifones',
   'act.fill-trap': 'Llenar el sifón seco',
+  'act.dye-toilet': 'Poner colorante en las cisternas',
+  'act.renew-flapper': 'Cambiar la válvula de la cisterna',
   'act.state-cause': 'Decir la causa',
   'act.write-record': 'Escribir el registro',
   'act.tell-household': 'Informar a la familia',

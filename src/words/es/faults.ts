@@ -22,6 +22,7 @@ export const faults: Record<keyof typeof en, string> = {
   'fault.disc-filter-clogged': 'Filtro de discos tapado',
   'fault.wash-day': 'Día de lavado',
   'fault.trap-dry': 'Sifón seco',
+  'fault.toilet-leaking': 'Inodoro que pierde agua',
   'fault.crowd': 'Muchos invitados',
   'fault.grease': 'Grasa por el desagüe',
   'fault.disinfectant-shock': 'Desinfectante por el desagüe',

@@ -17,6 +17,7 @@ export const notes: Record<keyof typeof en, string> = {
   'note.advise-spare-drains': 'Cuidar desagües',
   'note.advise-run-water': 'Abrir cada llave',
   'note.traps': 'Sifones',
+  'note.toilets': 'Inodoros, teñidos',
   'note.decide-close': 'Decisión',
   'note.decide-visit': 'Visita',
   'note.make-safe': 'Sitio',

@@ -30,6 +30,7 @@ export const remarks: Record<keyof typeof en, string> = {
   'remark.guard-lid': 'vigilar, no dejar sola',
   'remark.backed-up': 'debe estar a la altura de la salida',
   'remark.too-little-air': 'falta aire',
+  'remark.toilet': 'un inodoro que corre: unos 200 galones al día',
   'remark.trap': 'medio minuto de agua a la semana lo mantiene',
   'remark.coarse-bubbles': 'burbujas gruesas dan poco oxígeno',
   'remark.without-oxygen': 'horas sin oxígeno',

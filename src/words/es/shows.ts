@@ -43,6 +43,8 @@ export const shows: Record<keyof typeof en, string> = {
     'Mucha agua en pocas horas, así que el exceso o la alarma llegan antes. No rompe nada, pero saca a la luz un circuito de bomba muerto.',
   'shows.trap-dry':
     'Olor a cloaca solo adentro, semanas tras el último uso de un desagüe; la planta está sana. La falta de aire huele afuera.',
+  'shows.toilet-leaking':
+    'Entra agua a toda hora, también de noche; las dosis son frecuentes, nada está roto. El colorante lo muestra.',
   'shows.crowd': 'Mucha agua en horas, como en día de lavado; nada está roto. Pregunte antes de culpar a la bomba.',
   'shows.grease':
     'Por semanas solo se nota algo menos de oxígeno; la nata crece un cuarto de milímetro al día. Primero, preguntar.',

@@ -56,19 +56,32 @@ export function runSeries(
   const source = dailySource((day) => loadedDay(spec.rated_m3d, day, programme[day]?.periods ?? []), influent);
   const unit = new Unit({ spec, source, faults, seed: 1, weather: steadyWeather(20), sludgeAge_y: 0 });
   const days = programme.map((plan, day): SeriesDay => {
-    const before = out(unit);
-    for (const [hour, event] of [
-      [plan.fails_h, 'supply.fails'],
-      [plan.returns_h, 'supply.returns'],
-    ] as const) {
-      if (hour === undefined) continue;
-      unit.cutAt(day * DAY_s + hour * 3600);
-      unit.send(event);
-    }
-    unit.cutAt((day + 1) * DAY_s);
-    return { day, sampled: plan.sampled, ...composite(before, out(unit)) };
+    const water = dayOf(unit, day, () => {
+      for (const [hour, event] of [
+        [plan.fails_h, 'supply.fails'],
+        [plan.returns_h, 'supply.returns'],
+      ] as const) {
+        if (hour === undefined) continue;
+        unit.cutAt(day * DAY_s + hour * 3600);
+        unit.send(event);
+      }
+    });
+    return { day, sampled: plan.sampled, ...water };
   });
   return { days, verdict: verdictOf(days), events: unit.log.length, derivatives: unit.derivatives, unit };
+}
+
+/** A unit in use, sampled every day: would it be class I? */
+export function runInUse(unit: Unit, days: number): Verdict {
+  return verdictOf(Array.from({ length: days }, (_, day) => ({ day, sampled: true, ...dayOf(unit, day) })));
+}
+
+/** Lives through a day and gives its composite sample. */
+function dayOf(unit: Unit, day: number, during?: () => void): Partial<SeriesDay> {
+  const before = out(unit);
+  during?.();
+  unit.cutAt((day + 1) * DAY_s);
+  return composite(before, out(unit));
 }
 
 /** What has left for the field: water, m3, and every component, g. */

@@ -20,7 +20,7 @@ import {
   suspendedSolids,
   weatherOf,
 } from '../../src/plant/index.ts';
-import { readout, runSeries, Unit, type UnitFault } from '../../src/unit/index.ts';
+import { readout, runInUse, runSeries, Unit, type UnitFault } from '../../src/unit/index.ts';
 
 const DAY = 86_400;
 const library = shippedLibrary();
@@ -185,6 +185,13 @@ describe('on the test stand', () => {
     expect(days).toHaveLength(21 + 182);
     const { verdict } = runSeries(spec, days, ORDINARY_SEWAGE);
     console.info(`${id}: ${JSON.stringify(verdict)}`);
+    expect(verdict.classI).toBe(true);
+  });
+
+  /** The same limits, in use: U1 with an ordinary household, sampled every day for half a year. */
+  it.each(['family-3', 'family-4'])('U1 in use by %s would be class I over 26 weeks', (household) => {
+    const verdict = runInUse(lived(20, household), 182);
+    console.info(`${household}: ${JSON.stringify(verdict)}`);
     expect(verdict.classI).toBe(true);
   });
 

@@ -98,6 +98,8 @@ export class Unit {
   private readonly stepper = makeStepper(STEPPED, RULES);
   private readonly driver: Driver;
   private slopeKnown = false;
+  /** Next instant at which something is known to happen; worked out anew whenever something has. */
+  private known = Number.NEGATIVE_INFINITY;
   private readonly pastEvents: number[] = [];
 
   constructor(setup: UnitSetup) {
@@ -276,7 +278,8 @@ export class Unit {
   /** One step from here, cut at `limit`, at the next known instant, or where a threshold is crossed. */
   private take(limit: number): Step {
     const out = this.spare;
-    const end = Math.min(limit, this.nextKnown());
+    if (!(this.known > this.t)) this.known = this.nextKnown();
+    const end = Math.min(limit, this.known);
     out.t0 = this.t;
     out.y0.set(this.y.subarray(0, STEPPED));
     if (!this.slopeKnown) this.derivative(this.t, this.y, out.f0);
@@ -296,7 +299,8 @@ export class Unit {
     this.spare = step;
     this.held = undefined;
     if (this.passage.due(this.y, this.t, step.f1[PASSED.clarifierOut] as number)) this.catchUp();
-    this.happen();
+    if (this.t >= this.known || this.faults.some((f) => isGrowing(f, this.t))) this.happen();
+    else if (this.switches.crossed) this.settle();
     this.observer?.(this);
   }
 
@@ -385,6 +389,7 @@ export class Unit {
     this.held = undefined;
     this.driver.refresh(this.t, this.control);
     this.slopeKnown = false;
+    this.known = Number.NEGATIVE_INFINITY;
   }
 
   /** Turns every switch whose threshold the present state has passed, until none is left. */

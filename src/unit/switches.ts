@@ -14,6 +14,8 @@ export class Switches {
   readonly watches: readonly Watch[];
   /** Whether each watched quantity is on its upper side. */
   readonly above: boolean[];
+  /** Whether any was crossed in the last step that was looked at. */
+  crossed = false;
   private readonly spec: UnitSpec;
   private readonly faults: readonly FaultState[];
   private readonly pressure: Pressure;
@@ -31,8 +33,10 @@ export class Switches {
   /** Ends a step at the first threshold crossed in it, if any; true when the step was shortened. */
   cut(step: Step): boolean {
     let first = step.t1;
+    this.crossed = false;
     for (let i = 0; i < this.watches.length; i++) {
       if (!this.passed(i, step.t1, step.y1)) continue;
+      this.crossed = true;
       const at = locate(step, (t) => this.passed(i, t, interpolate(step, t, this.scratch)));
       if (at < first) first = at;
     }

@@ -87,28 +87,44 @@ export function makeStepper(size: number, rules: StepRules): Stepper {
 
   return {
     step(derivative, out, wanted, end) {
-      let h = Math.min(wanted, rules.largest);
-      for (;;) {
-        const cut = out.t0 + h >= end;
-        const t1 = cut ? end : out.t0 + h;
-        const tried = t1 - out.t0;
-        attempt(derivative, out, tried, t1);
-        const error = errorNorm(out, tried);
-        if (error <= 1) {
-          const grown = tried * stepFactor(error);
-          out.t1 = t1;
-          out.next = cut ? Math.max(grown, h) : grown;
-          return;
-        }
-        h = tried * stepFactor(error);
-        if (!(h > rules.smallest)) throw new StepTooSmall(`step below ${rules.smallest} s at t = ${out.t0} s`);
-      }
+      adapt(out, rules, wanted, end, (h, t1) => {
+        attempt(derivative, out, h, t1);
+        return errorNorm(out, h);
+      });
     },
   };
 }
 
+/**
+ * Tries steps of at most `wanted` and never past `end` until the error of one, which `trial` takes, is at most 1; sets
+ * `out.t1` and `out.next`. Throws StepTooSmall.
+ */
+export function adapt(
+  out: Step,
+  rules: StepRules,
+  wanted: number,
+  end: number,
+  trial: (h: number, t1: number) => number,
+): void {
+  let h = Math.min(wanted, rules.largest);
+  for (;;) {
+    const cut = out.t0 + h >= end;
+    const t1 = cut ? end : out.t0 + h;
+    const tried = t1 - out.t0;
+    const error = trial(tried, t1);
+    if (error <= 1) {
+      const grown = tried * stepFactor(error);
+      out.t1 = t1;
+      out.next = cut ? Math.max(grown, h) : grown;
+      return;
+    }
+    h = tried * stepFactor(error);
+    if (!(h > rules.smallest)) throw new StepTooSmall(`step below ${rules.smallest} s at t = ${out.t0} s`);
+  }
+}
+
 /** Factor for the next size, 0.9 err^(-1/3) within 0.2 and 5, by Newton on the cube root (no Math.cbrt). */
-export function stepFactor(error: number): number {
+function stepFactor(error: number): number {
   if (Number.isNaN(error) || error > 90) return 0.2;
   if (error < 6e-3) return 5;
   let root = 1 / error > 1 ? 1.5 : 0.7;

@@ -24,21 +24,11 @@ import {
   STORED,
   WATER,
 } from './layout.ts';
-import {
-  CARRIED,
-  CHAMBERS,
-  COMPARTMENT,
-  COMPARTMENTS,
-  COMPONENT,
-  COMPONENTS,
-  type Composition,
-  HELD,
-  LAYERS,
-} from './liquor.ts';
+import { CARRIED, COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composition, HELD, LAYERS } from './liquor.ts';
 import { exp } from './num.ts';
 import { emptyStep, type Stepper } from './ode.ts';
 import { fieldSaturation, hoursWithoutOxygenRate, type OxygenAt, oxygenAt, oxygenTransfer } from './oxygen.ts';
-import { GONE, massOf, PROCESS_SIZE, Process, SOLVED, STORE, type Stretch } from './process.ts';
+import { GONE, massOf, PROCESS_SIZE, Process, SOLVED, STORE, type Stretch, stillStretch } from './process.ts';
 import { captured } from './settleability.ts';
 import type { PlantCondition, PlantSpec } from './spec.ts';
 import { makeStabilised } from './stabilised.ts';
@@ -93,27 +83,8 @@ export class Passage {
     this.works = works;
     this.spec = works.spec;
     this.influent = influent;
-    this.stretch = {
-      days: 0,
-      drawn: 0,
-      inflow: 0,
-      trashOut: 0,
-      slot: 0,
-      clarifierOut: 0,
-      riserOut: 0,
-      discharge: 0,
-      relieved: 0,
-      exchange: 0,
-      volumes: new Float64Array(CHAMBERS),
-      coming: new Float64Array(CARRIED),
-      captured: 0,
-      floats: GREASE,
-      grease: 0,
-      returning: new Float64Array(COMPONENTS),
-      transfer: 0,
-      saturation: 0,
-      lifted: 0,
-    };
+    this.stretch = stillStretch();
+    this.stretch.floats = GREASE;
     this.process = new Process(
       hopperOf(works.spec.clarifier),
       this.stretch,

@@ -7,7 +7,17 @@
 import { ASM, type Asm1Parameters, asm1Rates, asm1React, RATES, suspendedSolids } from './asm1.ts';
 import { add, at } from './entry.ts';
 import { FALLING, type Hopper, settleHopper, spreadWater } from './hopper.ts';
-import { CARRIED, CHAMBERS, COMPARTMENT, COMPARTMENTS, COMPONENT, type Composition, HELD, LAYERS } from './liquor.ts';
+import {
+  CARRIED,
+  CHAMBERS,
+  COMPARTMENT,
+  COMPARTMENTS,
+  COMPONENT,
+  COMPONENTS,
+  type Composition,
+  HELD,
+  LAYERS,
+} from './liquor.ts';
 import { isPoisoned, poison, type Toll } from './poison.ts';
 import { reactionRate } from './stiffness.ts';
 import type { SettlerParameters } from './takacs.ts';
@@ -67,6 +77,31 @@ export interface Stretch {
   saturation: number;
   /** Share of the lowest layer's solids that gas lifts to the top, 1/d. */
   lifted: number;
+}
+
+/** A stretch in which nothing flows and nothing comes. */
+export function stillStretch(): Stretch {
+  return {
+    days: 0,
+    drawn: 0,
+    inflow: 0,
+    trashOut: 0,
+    slot: 0,
+    clarifierOut: 0,
+    riserOut: 0,
+    discharge: 0,
+    relieved: 0,
+    exchange: 0,
+    volumes: new Float64Array(CHAMBERS),
+    coming: new Float64Array(CARRIED),
+    captured: 0,
+    floats: 0,
+    grease: 0,
+    returning: new Float64Array(COMPONENTS),
+    transfer: 0,
+    saturation: 0,
+    lifted: 0,
+  };
 }
 
 /** What moves with temperature and with the state of the sludge. */

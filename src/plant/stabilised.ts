@@ -5,7 +5,7 @@
  * memory; order and stability in tests/unit/stabilised.test.ts). Nothing is allocated while stepping.
  */
 import { at } from './entry.ts';
-import { type Derivative, type Step, type Stepper, type StepRules, StepTooSmall, stepFactor } from './ode.ts';
+import { adapt, type Derivative, type Step, type Stepper, type StepRules } from './ode.ts';
 
 /** Coefficients of a number of stages. */
 interface Stages {
@@ -124,22 +124,10 @@ export function makeStabilised(size: number, rules: StepRules, radius: (out: Ste
     step(derivative, out, wanted, end) {
       const steepest = radius(out);
       const reach = steepest > 0 ? ((MOST * MOST - 1) * REACH) / steepest : Number.POSITIVE_INFINITY;
-      let h = Math.min(wanted, rules.largest, reach);
-      for (;;) {
-        const cut = out.t0 + h >= end;
-        const t1 = cut ? end : out.t0 + h;
-        const tried = t1 - out.t0;
-        attempt(derivative, out, tried, t1, stagesOf(tried, steepest));
-        const error = errorNorm(out, tried);
-        if (error <= 1) {
-          const grown = tried * stepFactor(error);
-          out.t1 = t1;
-          out.next = cut ? Math.max(grown, h) : grown;
-          return;
-        }
-        h = tried * stepFactor(error);
-        if (!(h > rules.smallest)) throw new StepTooSmall(`step below ${rules.smallest} at t = ${out.t0}`);
-      }
+      adapt(out, rules, Math.min(wanted, reach), end, (h, t1) => {
+        attempt(derivative, out, h, t1, stagesOf(h, steepest));
+        return errorNorm(out, h);
+      });
     },
   };
 }

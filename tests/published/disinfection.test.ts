@@ -17,6 +17,7 @@ import {
   STOCK_SIZE,
   type Stretch,
   staling,
+  stillStretch,
   survivesLight,
   survivors,
   wornOff,
@@ -32,27 +33,8 @@ function stocked(spec: DisinfectionSpec): Float64Array {
 
 /** A stretch in which nothing flows, with so much water in riser and pump tank, m3. */
 function standing(days: number, riser_m3: number, pump_m3: number): Stretch {
-  return {
-    days,
-    drawn: 0,
-    inflow: 0,
-    trashOut: 0,
-    slot: 0,
-    clarifierOut: 0,
-    riserOut: 0,
-    discharge: 0,
-    relieved: 0,
-    exchange: 0,
-    volumes: Float64Array.of(0, 0, 0, riser_m3, pump_m3),
-    coming: new Float64Array(COMPONENTS),
-    captured: 0,
-    floats: 0,
-    grease: 0,
-    returning: new Float64Array(COMPONENTS),
-    transfer: 0,
-    saturation: 0,
-    lifted: 0,
-  };
+  const volumes = Float64Array.of(0, 0, 0, riser_m3, pump_m3);
+  return { ...stillStretch(), days, volumes };
 }
 
 const RUN = { arriving: new Float64Array(COMPONENTS), dieOff: 0, pumpFloor_m2: 1, pumped_min: 0 };

@@ -8,8 +8,8 @@ import { type ChlorineForms, chlorineForms, chlorineLoss, FECAL_KILL, MONO_RATIO
 import { add, at } from './entry.ts';
 import { COMPONENT, COMPONENTS, HELD } from './liquor.ts';
 import { clamp, exp } from './num.ts';
-import type { Stretch } from './process.ts';
 import { SEDIMENT_SIZE, settledShare, settleOut, stir } from './sediment.ts';
+import type { Stretch } from './stretch.ts';
 
 /** The riser as mixed tanks in a row (convention), and the pump tank after them. */
 export const RISER_CELLS = 3;

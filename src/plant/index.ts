@@ -30,6 +30,7 @@ export * from './settleability.ts';
 export * from './spec.ts';
 export * from './stabilised.ts';
 export * from './standardLoading.ts';
+export * from './stretch.ts';
 export * from './takacs.ts';
 export * from './testStand.ts';
 export * from './trap.ts';

@@ -34,10 +34,7 @@ export function emptyStep(size: number): Step {
 
 export interface StepRules {
   readonly rtol: number;
-  /**
-   * Absolute tolerance by state; 0 leaves a state out of the error norm. States after the last of them only add up: the
-   * derivative must not ask for them.
-   */
+  /** Absolute tolerance by state; 0 leaves a state out of the error norm, and so is one after the last of them. */
   readonly atol: Float64Array;
   readonly largest: number;
   readonly smallest: number;
@@ -58,26 +55,12 @@ export function makeStepper(size: number, rules: StepRules): Stepper {
   const k2 = new Float64Array(size);
   const k3 = new Float64Array(size);
   const y = new Float64Array(size);
-  const asked = rules.atol.length;
-
-  function errorNorm(out: Step, h: number): number {
-    let sum = 0;
-    let n = 0;
-    for (let i = 0; i < asked; i++) {
-      const a = at(rules.atol, i);
-      if (a === 0) continue;
-      const e = (h * (-5 * at(out.f0, i) + 6 * at(k2, i) + 8 * at(k3, i) - 9 * at(out.f1, i))) / 72;
-      const scaled = e / (a + rules.rtol * Math.max(Math.abs(at(out.y0, i)), Math.abs(at(out.y1, i))));
-      sum += scaled * scaled;
-      n += 1;
-    }
-    return Math.sqrt(sum / n);
-  }
+  const error = new Float64Array(size);
 
   function attempt(derivative: Derivative, out: Step, h: number, t1: number): void {
-    for (let i = 0; i < asked; i++) y[i] = at(out.y0, i) + 0.5 * h * at(out.f0, i);
+    for (let i = 0; i < size; i++) y[i] = at(out.y0, i) + 0.5 * h * at(out.f0, i);
     derivative(out.t0 + 0.5 * h, y, k2);
-    for (let i = 0; i < asked; i++) y[i] = at(out.y0, i) + 0.75 * h * at(k2, i);
+    for (let i = 0; i < size; i++) y[i] = at(out.y0, i) + 0.75 * h * at(k2, i);
     derivative(out.t0 + 0.75 * h, y, k3);
     for (let i = 0; i < size; i++) {
       out.y1[i] = at(out.y0, i) + (h / 9) * (2 * at(out.f0, i) + 3 * at(k2, i) + 4 * at(k3, i));
@@ -89,10 +72,27 @@ export function makeStepper(size: number, rules: StepRules): Stepper {
     step(derivative, out, wanted, end) {
       adapt(out, rules, wanted, end, (h, t1) => {
         attempt(derivative, out, h, t1);
-        return errorNorm(out, h);
+        for (let i = 0; i < size; i++) {
+          error[i] = (h * (-5 * at(out.f0, i) + 6 * at(k2, i) + 8 * at(k3, i) - 9 * at(out.f1, i))) / 72;
+        }
+        return errorNorm(out, rules, error);
       });
     },
   };
+}
+
+/** Root mean square of an error by state, each as a share of what the rules allow; at most 1 is good enough. */
+export function errorNorm(out: Step, rules: StepRules, error: Float64Array): number {
+  let sum = 0;
+  let n = 0;
+  for (let i = 0; i < rules.atol.length; i++) {
+    const a = at(rules.atol, i);
+    if (a === 0) continue;
+    const scaled = at(error, i) / (a + rules.rtol * Math.max(Math.abs(at(out.y0, i)), Math.abs(at(out.y1, i))));
+    sum += scaled * scaled;
+    n += 1;
+  }
+  return Math.sqrt(sum / n);
 }
 
 /**

@@ -28,10 +28,11 @@ import { CARRIED, COMPARTMENT, COMPARTMENTS, COMPONENT, COMPONENTS, type Composi
 import { exp } from './num.ts';
 import { emptyStep, type Stepper } from './ode.ts';
 import { fieldSaturation, hoursWithoutOxygenRate, type OxygenAt, oxygenAt, oxygenTransfer } from './oxygen.ts';
-import { GONE, massOf, PROCESS_SIZE, Process, SOLVED, STORE, type Stretch, stillStretch } from './process.ts';
+import { GONE, massOf, PROCESS_SIZE, Process, SOLVED, STORE } from './process.ts';
 import { captured } from './settleability.ts';
 import type { PlantCondition, PlantSpec } from './spec.ts';
 import { makeStabilised } from './stabilised.ts';
+import { type Stretch, stillStretch } from './stretch.ts';
 import { FULL_SEAL_mm, ROOM_C, trapSeal_mm } from './trap.ts';
 import type { Drive, Works } from './works.ts';
 

@@ -123,10 +123,6 @@ export interface PlantCondition extends DisinfectionCondition {
   transfer: number;
   /** Factor of the sludge's volume index. */
   volumeIndex: number;
-  disinfectantFeed: number;
-  disinfectantStrength: number;
-  disinfectantStock: number;
-  sleeveLight: number;
   /** Poured down the drains: chlorine, quaternary ammonium, salt, g/d; grease as COD, g/d. */
   bleach_gd: number;
   quaternary_gd: number;

@@ -5,7 +5,7 @@
  * memory; order and stability in tests/unit/stabilised.test.ts). Nothing is allocated while stepping.
  */
 import { at } from './entry.ts';
-import { adapt, type Derivative, type Step, type Stepper, type StepRules } from './ode.ts';
+import { adapt, type Derivative, errorNorm, type Step, type Stepper, type StepRules } from './ode.ts';
 
 /** Coefficients of a number of stages. */
 interface Stages {
@@ -70,6 +70,7 @@ function stagesOf(h: number, radius: number): number {
 export function makeStabilised(size: number, rules: StepRules, radius: (out: Step) => number): Stepper {
   const known = new Map<number, Stages>();
   const asked = rules.atol.length;
+  const error = new Float64Array(asked);
   const f = new Float64Array(size);
   let before = new Float64Array(size);
   let last = new Float64Array(size);
@@ -106,27 +107,16 @@ export function makeStabilised(size: number, rules: StepRules, radius: (out: Ste
     derivative(t1, y1, out.f1);
   }
 
-  function errorNorm(out: Step, h: number): number {
-    let sum = 0;
-    let n = 0;
-    for (let i = 0; i < asked; i++) {
-      const a = at(rules.atol, i);
-      if (a === 0) continue;
-      const e = 0.8 * (at(out.y0, i) - at(out.y1, i)) + 0.4 * h * (at(out.f0, i) + at(out.f1, i));
-      const scaled = e / (a + rules.rtol * Math.max(Math.abs(at(out.y0, i)), Math.abs(at(out.y1, i))));
-      sum += scaled * scaled;
-      n += 1;
-    }
-    return Math.sqrt(sum / n);
-  }
-
   return {
     step(derivative, out, wanted, end) {
       const steepest = radius(out);
       const reach = steepest > 0 ? ((MOST * MOST - 1) * REACH) / steepest : Number.POSITIVE_INFINITY;
       adapt(out, rules, Math.min(wanted, reach), end, (h, t1) => {
         attempt(derivative, out, h, t1, stagesOf(h, steepest));
-        return errorNorm(out, h);
+        for (let i = 0; i < asked; i++) {
+          error[i] = 0.8 * (at(out.y0, i) - at(out.y1, i)) + 0.4 * h * (at(out.f0, i) + at(out.f1, i));
+        }
+        return errorNorm(out, rules, error);
       });
     },
   };

@@ -46,8 +46,8 @@ export function unitFaults(prepared: Prepared): UnitFault[] {
       effect: placed.effect,
       onset_s: engineSecond(prepared, f.onset),
       severity: f.severity ?? placed.severity,
-      ramp_s: (f.ramp_h ?? 0) * 3600,
-      present: f.present ?? 'always',
+      ramp_s: (f.ramp_h ?? placed.ramp_h ?? 0) * 3600,
+      present: f.present ?? placed.spells ?? 'always',
     };
   });
 }

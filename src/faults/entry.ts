@@ -5,10 +5,21 @@
 import type { DisinfectionSpec } from '../plant/index.ts';
 import type { FaultEffect } from '../unit/index.ts';
 
-export type FaultFamily = 'air' | 'power' | 'floats' | 'pump' | 'disinfection' | 'house' | 'use';
+export type FaultFamily = 'air' | 'power' | 'floats' | 'pump' | 'field' | 'solids' | 'disinfection' | 'house' | 'use';
 
 /** Where in the works it sits: a part of the picture. */
-export type FaultPlace = 'panel' | 'compressor' | 'aeration' | 'pump-tank' | 'disc-filter' | 'disinfection' | 'house';
+export type FaultPlace =
+  | 'panel'
+  | 'compressor'
+  | 'clean-out'
+  | 'trash-tank'
+  | 'aeration'
+  | 'clarifier'
+  | 'pump-tank'
+  | 'disc-filter'
+  | 'spray-field'
+  | 'disinfection'
+  | 'house';
 
 /** How soon somebody must come, by what it does to treatment and to the ground. */
 export type Urgency = 'now' | 'before-dosing' | 'next-visit';
@@ -35,6 +46,9 @@ export interface FaultEntry {
   /** What a unit must disinfect with to have it; whatever it is where this is left out. */
   readonly fits?: readonly DisinfectionSpec['kind'][];
   readonly severity: number;
+  /** Hours over which it grows to that (at once where left out), and mean hours there and gone of one that comes and goes. */
+  readonly ramp_h?: number;
+  readonly spells?: { readonly on_h: number; readonly off_h: number };
   /** The patch; `{part}` in its control events and floats stands for the part. */
   readonly effect: Omit<FaultEffect, 'control' | 'floats'> & {
     readonly floats?: Readonly<Record<string, number>>;

@@ -5,13 +5,13 @@
 import {
   type ActionDef,
   actionOn,
+  arrive,
   type BreachId,
   breachOf,
   type Fill,
   hindrance,
   LOADS,
   type LoadId,
-  letPass,
   type Message,
   newPerson,
   type Outcome,
@@ -194,11 +194,8 @@ export class CallSession {
     this.urgency = String(fill.urgency) as typeof this.urgency;
     for (const id of listOf(fill.load)) if ((LOADS as readonly string[]).includes(id)) person.load.add(id as LoadId);
     this.happened('visit');
-    letPass(this.service, this.arrival());
+    arrive(this.service, this.arrival());
     this.drove = true;
-    person.onSite = true;
-    person.seesLamp = true;
-    person.place = 'house';
     this.arrived_ms = this.now_ms;
     this.happened('arrive');
     this.notice();

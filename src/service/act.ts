@@ -3,7 +3,7 @@ import { BREAKERS, type BreakerName } from '../control/index.ts';
 import { PLACED_FAULTS } from '../faults/index.ts';
 import { type Readout, readout, type Unit } from '../unit/index.ts';
 import type { ActionDef, Answers, BreachId, Doing, Fill } from './action.ts';
-import { learn } from './facts.ts';
+import { type LiveFacts, learn } from './facts.ts';
 import { showing } from './instruments.ts';
 import { type Message, say } from './message.ts';
 import { perceive } from './perceive.ts';
@@ -22,6 +22,8 @@ export interface Outcome {
   readonly needless: boolean;
   /** A part that had to be fetched for it. */
   readonly fetched?: LoadId;
+  /** What is seen and heard from where one stands when it is done. */
+  readonly perceived: LiveFacts;
   /** Effluent was sprayed by this action while nobody had cleared the field. */
   readonly sprayedUncleared: boolean;
 }
@@ -32,6 +34,8 @@ export interface Service {
   readonly person: Person;
   readonly answers: Answers;
   readonly seed: number;
+  /** Whether instruments show the truth itself, without scatter or steps: for what a reading is expected to be. */
+  readonly exact?: boolean;
   now_ms: number;
 }
 
@@ -79,7 +83,8 @@ export function perform(service: Service, def: ActionDef, fill: Fill): Outcome {
   );
   for (const state of concerned) unit.mend(state.fault.id);
   def.perform(doing);
-  person.facts = learn(person.facts, unit.t, perceive(person, unit, doing.read()));
+  const perceived = perceive(person, unit, doing.read());
+  person.facts = learn(person.facts, unit.t, perceived);
   const mended = concerned.map((f) => f.fault.id).filter((id) => !before.has(id));
   return {
     from_ms,
@@ -88,6 +93,7 @@ export function perform(service: Service, def: ActionDef, fill: Fill): Outcome {
     mended,
     needless: def.group === 'mend' && mended.length === 0 && !ROUTINE.includes(def.id),
     ...(fetched ? { fetched } : {}),
+    perceived,
     sprayedUncleared:
       unit.spec.plant.discharge.kind === 'spray' &&
       person.onSite &&
@@ -103,6 +109,15 @@ const ROUTINE = ['clean-intake-filter', 'clean-disc-filter', 'clean-sleeve', 're
 export function letPass(service: Service, to_ms: number): void {
   service.now_ms = to_ms;
   service.unit.cutAt(to_ms / 1000);
+}
+
+/** Lets the drive pass and stands the person on the property. */
+export function arrive(service: Service, at_ms: number): void {
+  letPass(service, at_ms);
+  const { person } = service;
+  person.onSite = true;
+  person.seesLamp = true;
+  person.place = 'house';
 }
 
 function makeDoing(service: Service, def: ActionDef, fill: Fill): Doing {
@@ -124,7 +139,7 @@ function makeDoing(service: Service, def: ActionDef, fill: Fill): Doing {
     measure(instrument, truth) {
       const use = person.uses.get(instrument.id) ?? 0;
       person.uses.set(instrument.id, use + 1);
-      return showing(instrument, truth, service.seed, use);
+      return service.exact ? truth : showing(instrument, truth, service.seed, use);
     },
     learn(facts) {
       person.facts = learn(person.facts, unit.t, facts);

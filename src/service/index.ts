@@ -1,9 +1,10 @@
 /** What a person can do on a call and what they then learn. */
-export { breachOf, circuitsToLock, hindrance, letPass, type Outcome, perform, type Service } from './act.ts';
-export type { ActionDef, BreachId, FieldDef, Fill } from './action.ts';
+export { arrive, breachOf, circuitsToLock, hindrance, letPass, type Outcome, perform, type Service } from './act.ts';
+export type { ActionDef, Answers, BreachId, FieldDef, Fill } from './action.ts';
 export { RECORD_LINES } from './actions/yard.ts';
 export { ACTION_BY_ID, ACTIONS, actionOn, fits } from './catalogue.ts';
 export * from './facts.ts';
 export * from './message.ts';
 export { outletSeen, perceive } from './perceive.ts';
 export * from './person.ts';
+export { SYMPTOM_IDS, SYMPTOMS, type SymptomId } from './symptoms.ts';

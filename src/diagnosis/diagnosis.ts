@@ -1,0 +1,111 @@
+/**
+ * What the readings of a call still allow. Every hypothesis is a living twin of the property; each thing that was done is
+ * done on the twins, and Bayes' rule weighs them by how well what they show fits what was seen. A twin that has become too
+ * unlikely rests; it catches up should the others fall.
+ */
+import { SYMPTOMS, type SymptomId } from '../service/index.ts';
+import { type Snapshot, snapshot, Unit } from '../unit/index.ts';
+import { type Hypothesis, SOMETHING_ELSE } from './hypotheses.ts';
+import { DOUBT, likelihood, type Reading } from './reading.ts';
+import { type Deed, type Property, Twin } from './twin.ts';
+
+/** A thing done on the property and what it brought; nothing where it told nothing. */
+export interface Seen {
+  readonly deed: Deed;
+  readonly reading?: Reading;
+}
+
+export interface Suspect {
+  readonly hypothesis: Hypothesis;
+  readonly twin: Twin;
+  weight: number;
+  /** How many of the things seen it has been through. */
+  reached: number;
+}
+
+/** A suspect below this share of the whole rests. */
+const RESTS = 1e-4;
+
+export interface Chance {
+  readonly cause: string;
+  readonly chance: number;
+}
+
+export class Diagnosis {
+  readonly suspects: readonly Suspect[];
+  private elseWeight: number = SOMETHING_ELSE.prior;
+  private readonly seen: Seen[] = [];
+
+  /** Lives through every hypothesis up to the report, and weighs it by what the household had noticed then. */
+  constructor(property: Property, hypotheses: readonly Hypothesis[], noticed: readonly SymptomId[]) {
+    const past = soundPast(property, hypotheses);
+    this.suspects = hypotheses.map((hypothesis) => {
+      const [first] = hypothesis.faults;
+      const twin = new Twin(property, hypothesis.faults, first && past.get(first.onset_s));
+      const fits = noticed.every((symptom) => SYMPTOMS[symptom](twin.unit));
+      return { hypothesis, twin, weight: hypothesis.prior * (fits ? 1 : DOUBT), reached: 0 };
+    });
+    if (noticed.length > 0) this.elseWeight *= SOMETHING_ELSE.likelihood;
+  }
+
+  /** Takes in a thing done and what it brought. */
+  observe(seen: Seen): void {
+    this.seen.push(seen);
+    if (seen.reading) this.elseWeight *= SOMETHING_ELSE.likelihood;
+    this.catchUp();
+  }
+
+  /** The causes by falling chance, "something else" among them. */
+  belief(): readonly Chance[] {
+    const total = this.total();
+    const chances = new Map<string, number>([[SOMETHING_ELSE.cause, this.elseWeight / total]]);
+    for (const { hypothesis, weight } of this.suspects) {
+      chances.set(hypothesis.cause, (chances.get(hypothesis.cause) ?? 0) + weight / total);
+    }
+    return [...chances].map(([cause, chance]) => ({ cause, chance })).sort((a, b) => b.chance - a.chance);
+  }
+
+  /** The suspects that hold nearly all of the belief, at most so many, the likeliest first. */
+  likeliest(most: number, share: number): readonly Suspect[] {
+    const sorted = [...this.suspects].sort((a, b) => b.weight - a.weight);
+    const total = this.total();
+    let held = 0;
+    const kept: Suspect[] = [];
+    for (const suspect of sorted) {
+      if (kept.length === most || held > share * total) break;
+      kept.push(suspect);
+      held += suspect.weight;
+    }
+    return kept;
+  }
+
+  private total(): number {
+    return this.suspects.reduce((sum, s) => sum + s.weight, this.elseWeight);
+  }
+
+  /** Brings every suspect up to now that still matters; a weight can only fall on the way, so the total is taken anew. */
+  private catchUp(): void {
+    const behind = (s: Suspect) => s.reached < this.seen.length && s.weight > RESTS * this.total();
+    for (let waiting = this.suspects.filter(behind); waiting.length > 0; waiting = this.suspects.filter(behind)) {
+      for (const suspect of waiting.sort((a, b) => b.weight - a.weight)) {
+        for (const { deed, reading } of this.seen.slice(suspect.reached)) {
+          const expected = suspect.twin.follow(deed);
+          if (reading) suspect.weight *= likelihood(reading, expected);
+        }
+        suspect.reached = this.seen.length;
+      }
+    }
+  }
+}
+
+/** Snapshots of the sound property just before each onset. */
+function soundPast(property: Property, hypotheses: readonly Hypothesis[]): ReadonlyMap<number, Snapshot> {
+  const sound = new Unit({ ...property.setup, faults: [] });
+  const onsets = [...new Set(hypotheses.flatMap((h) => h.faults.map((f) => f.onset_s)))].sort((a, b) => a - b);
+  const past = new Map<number, Snapshot>();
+  for (const onset of onsets) {
+    sound.cutAt(Math.max(0, onset - 1));
+    past.set(onset, snapshot(sound));
+  }
+  return past;
+}

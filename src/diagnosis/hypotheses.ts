@@ -1,0 +1,101 @@
+/**
+ * What may be wrong with a property: every fault of the catalogue that it can have, at some severities and some ages, the
+ * listed pairs, and nothing at all. How common each is, is a judgement of ours, no source: `commonness` in the catalogue.
+ */
+import { faultsOf, type PlacedFault } from '../faults/index.ts';
+import { pairsOf } from '../faults/pairs.ts';
+import type { UnitFault, UnitSpec } from '../unit/index.ts';
+
+/** A listed pair, against a fault of ordinary commonness: two at once are rare (convention). */
+const PAIR_WEIGHT = 0.15;
+
+export interface Hypothesis {
+  /** The cause it is a form of: a fault's key, the keys of a pair, or `sound`. */
+  readonly cause: string;
+  readonly faults: readonly UnitFault[];
+  readonly prior: number;
+}
+
+export const SOUND_CAUSE = 'sound';
+/** Explicit room for what no hypothesis covers, as a share of the prior, and how well it explains any one reading. */
+export const SOMETHING_ELSE = { cause: 'something-else', prior: 0.02, likelihood: 0.08 } as const;
+
+/** A property that is sound, against a fault of ordinary commonness. */
+const SOUND_WEIGHT = 3;
+
+/** Hours before the report at which a fault that comes at once may have come, and the weight of each. */
+const AGES_h = [0.4, 3, 10, 26, 60] as const;
+/** Of one that grows: shares of the time it takes. */
+const GROWN = [0.6, 1.2] as const;
+const SEVERITIES = [0.35, 0.6, 0.8, 1] as const;
+
+/** Whether the patch has a size, so that it can be larger or smaller. */
+function isGraded(fault: PlacedFault): boolean {
+  const { plant, floats, tethers, airSwitch_kPa, clock_h } = fault.effect;
+  return [plant, floats, tethers, airSwitch_kPa, clock_h].some((entry) => entry !== undefined);
+}
+
+function severitiesOf(fault: PlacedFault): readonly number[] {
+  if (!isGraded(fault)) return [1];
+  return [...new Set([...SEVERITIES, fault.severity])];
+}
+
+/** Ages, s, that leave the onset within the history. */
+function agesOf(fault: PlacedFault, report_s: number): readonly number[] {
+  const hours = fault.ramp_h ? GROWN.map((share) => share * (fault.ramp_h ?? 0)) : AGES_h;
+  const seconds = hours.map((h) => Math.round(h * 3600)).filter((age) => age < report_s);
+  return seconds.length > 0 ? seconds : [Math.floor(report_s * 0.9)];
+}
+
+/** Every form of one fault at a property that rang at `report_s`. */
+function formsOf(fault: PlacedFault, report_s: number, weight: number): Hypothesis[] {
+  const severities = severitiesOf(fault);
+  const ages = agesOf(fault, report_s);
+  return ages.flatMap((age) =>
+    severities.map((severity) => ({
+      cause: fault.key,
+      prior: weight / (ages.length * severities.length),
+      faults: [formOf(fault, report_s - age, severity)],
+    })),
+  );
+}
+
+function formOf(fault: PlacedFault, onset_s: number, severity: number): UnitFault {
+  return {
+    id: fault.key,
+    effect: fault.effect,
+    onset_s,
+    severity,
+    ramp_s: (fault.ramp_h ?? 0) * 3600,
+    present: fault.spells ?? 'always',
+  };
+}
+
+/** The forms of a pair: each at its usual severity, come together. */
+function formsOfPair(placed: readonly PlacedFault[], report_s: number): Hypothesis[] {
+  const ages = agesOf(placed[1] ?? (placed[0] as PlacedFault), report_s);
+  return ages.map((age) => ({
+    cause: causeOf(placed.map((f) => f.key)),
+    prior: PAIR_WEIGHT / ages.length,
+    faults: placed.map((fault) => formOf(fault, report_s - age, fault.severity)),
+  }));
+}
+
+/** How the cause of several faults at once is named: their keys in order, joined. */
+export function causeOf(keys: readonly string[]): string {
+  return keys.length === 0 ? SOUND_CAUSE : [...keys].sort().join(' + ');
+}
+
+/** All hypotheses of a property, their priors together 1 less the room for something else. */
+export function hypothesesOf(spec: UnitSpec, report_s: number): readonly Hypothesis[] {
+  const faults = faultsOf(spec).filter((fault) => fault.effect.uses === undefined);
+  const parts = new Map<string, number>();
+  for (const { id } of faults) parts.set(id, (parts.get(id) ?? 0) + 1);
+  const all: Hypothesis[] = [
+    { cause: SOUND_CAUSE, faults: [], prior: SOUND_WEIGHT },
+    ...faults.flatMap((fault) => formsOf(fault, report_s, fault.commonness / (parts.get(fault.id) ?? 1))),
+    ...pairsOf(spec).flatMap(({ placed }) => formsOfPair(placed, report_s)),
+  ];
+  const total = all.reduce((sum, h) => sum + h.prior, 0);
+  return all.map((h) => ({ ...h, prior: (h.prior * (1 - SOMETHING_ELSE.prior)) / total }));
+}

@@ -1,0 +1,37 @@
+/** The checks that a diagnosis weighs: an action, or a few in a row whose last tells. */
+import { faultsOf } from '../faults/index.ts';
+import { ACTIONS, type ActionDef, actionOn, fits } from '../service/index.ts';
+import type { UnitSpec } from '../unit/index.ts';
+
+export interface Probe {
+  readonly id: string;
+  readonly acts: readonly ActionDef[];
+}
+
+/** A reset tells nothing by itself: the lamp goes dark whatever stands. Five minutes of watching tell. */
+const IN_A_ROW: readonly (readonly string[])[] = [
+  ['guide-reset', 'guide-watch'],
+  ['reset-panel', 'watch-panel'],
+];
+const ONLY_IN_A_ROW = new Set(IN_A_ROW.flat());
+
+/** Questions whose answers no simulation can give: they are asked, and not reckoned with. */
+const TOLD = new Set(['ask-danger', 'ask-history', 'ask-use', 'ask-again']);
+
+/** The checks on a unit: what looks or measures, and what is operated to show a fault. */
+export function probesOf(spec: UnitSpec): readonly Probe[] {
+  const shows = new Set(faultsOf(spec).flatMap((fault) => fault.shownBy));
+  const single = ACTIONS.filter(
+    (def) =>
+      fits(def, spec) &&
+      !def.form &&
+      !TOLD.has(def.id) &&
+      !ONLY_IN_A_ROW.has(def.id) &&
+      (def.group === 'look' || def.group === 'measure' || (def.group === 'operate' && shows.has(def.id))),
+  );
+  const rows = IN_A_ROW.map((ids) => ids.flatMap((id) => actionOn(spec, id) ?? []));
+  return [...single, ...rows].map((made) => {
+    const acts = Array.isArray(made) ? made : [made];
+    return { id: acts.map((a) => a.id).join(' > '), acts };
+  });
+}

@@ -1,0 +1,96 @@
+/** What a check brought, in a form in which two of them can be compared: what was seen, and the numbers that were read. */
+import { exp } from '../plant/index.ts';
+import type { LiveFacts, Measure, Message, MessageValue, Note, Quantity } from '../service/index.ts';
+
+export interface Reading {
+  readonly words: readonly string[];
+  readonly numbers: readonly Quantity[];
+}
+
+/** What is seen and heard on the side of any action. */
+const SIDE = [
+  'lamp',
+  'airLamp',
+  'waterLamp',
+  'buzzer',
+  'compressorRuns',
+  'rattle',
+] as const satisfies readonly (keyof LiveFacts)[];
+
+/** The reading that notes make, with what was perceived besides. */
+export function readingOf(notes: readonly Note[], perceived: LiveFacts): Reading {
+  const words: string[] = [];
+  const numbers: Quantity[] = [];
+  for (const note of notes) {
+    flatten(note.what, words, numbers);
+    flatten(note.reading, words, numbers);
+  }
+  for (const fact of SIDE) if (perceived[fact] !== undefined) words.push(`${fact}:${perceived[fact]}`);
+  return { words, numbers };
+}
+
+/** What it tells that an action cannot be done. */
+export function hindered(why: Message): Reading {
+  return { words: [why.id], numbers: [] };
+}
+
+function flatten(message: Message, words: string[], numbers: Quantity[]): void {
+  words.push(message.id);
+  for (const value of Object.values(message.values ?? {})) flattenValue(value, words, numbers);
+}
+
+function flattenValue(value: MessageValue, words: string[], numbers: Quantity[]): void {
+  if (typeof value === 'string') words.push(value);
+  else if (typeof value === 'number') numbers.push({ measure: 'count', value });
+  else if ('measure' in value) numbers.push(value);
+  else if ('id' in value) flatten(value, words, numbers);
+}
+
+/**
+ * How far a twin may be from the property though its fault is the right one, since severities and onsets are tried on a
+ * grid: a share of the reading, and at least so much in its own measure (conventions).
+ */
+const SHARE = 0.04;
+const LEAST: Readonly<Partial<Record<Measure, number>>> = {
+  pressure_kPa: 0.6,
+  length_m: 0.04,
+  concentration_mgL: 0.4,
+  current_A: 0.4,
+  voltage_V: 3,
+  resistance_ohm: 0.2,
+  waterFlow_Ls: 0.03,
+  clock_s: 120,
+  count: 2,
+  share: 0.1,
+  duration_h: 1,
+};
+
+/** No reading rules a cause out for good: a slip of eye or pen is always possible (convention). */
+export const DOUBT = 0.01;
+
+/** How well what was seen fits what is expected, from `DOUBT` (not at all) to 1. */
+export function likelihood(seen: Reading, expected: Reading): number {
+  if (seen.words.length !== expected.words.length || seen.numbers.length !== expected.numbers.length) return DOUBT;
+  if (seen.words.some((word, i) => word !== expected.words[i])) return DOUBT;
+  let squares = 0;
+  seen.numbers.forEach((number, i) => {
+    const other = expected.numbers[i];
+    if (other) squares += squaredDeviation(number, other);
+  });
+  return Math.max(DOUBT, exp(-squares / 2));
+}
+
+/** In spreads, squared. */
+function squaredDeviation(seen: Quantity, expected: Quantity): number {
+  const spread = Math.max(seen.resolution ?? 0, LEAST[seen.measure] ?? 0, SHARE * Math.abs(expected.value), 1e-9);
+  const off = (seen.value - expected.value) / spread;
+  return off * off;
+}
+
+/** Readings that a person would not tell apart. */
+export function alike(a: Reading, b: Reading): boolean {
+  return likelihood(a, b) > ALIKE;
+}
+
+/** Two spreads apart is told apart (convention). */
+const ALIKE = 0.135;

@@ -1,0 +1,39 @@
+/** What a household can have noticed when it calls: each tells from the unit whether it is so, by then or in the last days. */
+import { type Happening, readout, type Unit } from '../unit/index.ts';
+
+/** How far back a household remembers, s. */
+const MEMORY_s = 36 * 3600;
+/** Hours of the day at which nobody expects spray. */
+const DAY_h = { from: 7, to: 21 } as const;
+/** Weaker smells are not noticed (as by phone). */
+const NOTICED = 0.05;
+const SLOW_DRAIN_m = 0.1;
+
+function happened(unit: Unit, is: (event: Happening) => boolean): boolean {
+  return unit.log.some((e) => e.t > unit.t - MEMORY_s && is(e));
+}
+
+export const SYMPTOMS = {
+  'lamp-lit': (unit: Unit) => unit.control.outputs.lamp,
+  'lamp-dark': (unit: Unit) => !unit.control.outputs.lamp,
+  'sprays-by-day': (unit: Unit) =>
+    happened(unit, ({ what, t }) => {
+      const hour = (t % 86_400) / 3600;
+      return what === 'pumpRuns.on' && hour >= DAY_h.from && hour < DAY_h.to;
+    }),
+  'smell-outdoors': (unit: Unit) => {
+    const { outdoors } = readout(unit, unit.t).sensed;
+    return outdoors.kind !== 'chlorine' && outdoors.strength > NOTICED;
+  },
+  'smell-chlorine': (unit: Unit) => readout(unit, unit.t).sensed.outdoors.kind === 'chlorine',
+  'smell-indoors': (unit: Unit) => readout(unit, unit.t).sensed.indoors.kind !== 'none',
+  'compressor-silent': (unit: Unit) => !unit.control.outputs.compressorRuns,
+  'slow-drains': (unit: Unit) => readout(unit, unit.t).flows.trash_m > unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m,
+  'sewage-out': (unit: Unit) => {
+    const { relieved_m3, indoors_m3 } = readout(unit, unit.t);
+    return relieved_m3 + indoors_m3 > 1e-4;
+  },
+} as const satisfies Record<string, (unit: Unit) => boolean>;
+
+export type SymptomId = keyof typeof SYMPTOMS;
+export const SYMPTOM_IDS = Object.keys(SYMPTOMS) as [SymptomId, ...SymptomId[]];

@@ -4,10 +4,10 @@ import { type Message, quantity, say } from '../service/index.ts';
 import { readout } from '../unit/index.ts';
 import { costOf } from './cost.ts';
 import { trueFaults } from './flags.ts';
-import { play } from './players.ts';
 import { judged } from './record.ts';
 import type { CallSession } from './session.ts';
 import { faultName } from './session-actions.ts';
+import { playSolution } from './solution.ts';
 import type { Trace } from './trace.ts';
 import type { CostLine, DebriefView, Series, TimelineBlock } from './view.ts';
 
@@ -17,7 +17,7 @@ const POINTS = 240;
 export function debriefOf(session: CallSession, trace: Trace): DebriefView {
   const { call, report_s } = session.prepared;
   const verdict = judged(session);
-  const reference = play(session.prepared, 'expert');
+  const reference = playSolution(session.prepared);
   const from_ms = trace.from_ms;
   return {
     callId: call.id,
@@ -97,7 +97,7 @@ function harmOf(session: CallSession): { shortOfAir_m3: number; relieved_m3: num
   const end = readout(unit, unit.t);
   return {
     shortOfAir_m3: end.shortOfAir_m3,
-    relieved_m3: end.relieved_m3 + end.indoors_m3,
+    relieved_m3: end.relieved_m3 + end.indoors_m3 + end.leaked_m3,
     hoursWithoutOxygen: end.hoursWithoutOxygen,
   };
 }

@@ -7,11 +7,11 @@ import { digest, type Json } from '../unit/index.ts';
 import type { Checked } from './check.ts';
 import { type Spent, spent } from './cost.ts';
 import { type Judgement, judge } from './judge.ts';
-import { play } from './players.ts';
 import { parseJson, problemsOf } from './problems.ts';
 import { type CallFile, type CallRecord, type Progress, progressSchema, recordSchema } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
+import { playSolution } from './solution.ts';
 import type { CallMode } from './view.ts';
 
 /** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
@@ -28,7 +28,7 @@ export function referenceSpent(prepared: Prepared): Spent {
   const key = callHash(prepared.call);
   const known = references.get(key);
   if (known) return known;
-  const made = spent(play(prepared, 'expert'));
+  const made = spent(playSolution(prepared));
   references.set(key, made);
   return made;
 }

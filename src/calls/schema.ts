@@ -3,6 +3,7 @@
  * (that an id exists, that an instant is possible) is checked in `check.ts`.
  */
 import * as z from 'zod/mini';
+import { SYMPTOM_IDS } from '../service/index.ts';
 import { identifier, localText } from '../unit/schema.ts';
 
 const instant = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/));
@@ -16,6 +17,13 @@ const fault = z.strictObject({
   severity: z.optional(share),
   ramp_h: z.optional(z.number().check(z.gte(0), z.lte(24 * 60))),
   present: z.optional(z.union([z.literal('always'), z.strictObject({ on_h: hours, off_h: hours })])),
+});
+
+/** Rain that falls evenly for so many hours. The heaviest day on record is some 1,800 mm; most storms bring under 100. */
+const storm = z.strictObject({
+  start: instant,
+  hours: z.number().check(z.positive(), z.lte(72)),
+  depth_mm: z.number().check(z.positive(), z.lte(1800)),
 });
 
 const fill = z.record(z.string(), z.union([z.string(), z.array(z.string())]));
@@ -40,11 +48,16 @@ export const callSchema = z.strictObject({
   history_days: z.int().check(z.gte(1), z.lte(60)),
   temperature_C: z.number().check(z.gte(2), z.lte(30)),
   weather: z.strictObject({ cloud: share, rain: share }),
+  storms: z.optional(z.array(storm).check(z.maxLength(20))),
   seed: z.int().check(z.gte(0), z.lte(4294967295)),
   faults: z.array(fault).check(z.minLength(1), z.maxLength(8)),
   report: z.strictObject({
     said: z.array(localText).check(z.minLength(1), z.maxLength(6)),
     silenced: z.boolean(),
+    /** What had been noticed by then, so that it can be checked that it arises. */
+    noticed: z.optional(z.array(z.enum(SYMPTOM_IDS))),
+    /** Alarms that were reset and closed in the thirty days before. */
+    earlier_trips: z.optional(z.int().check(z.gte(0), z.lte(30))),
     history: localText,
     use: localText,
   }),

@@ -1,6 +1,15 @@
 /** Builds the property of a call and lives through its history up to the report. */
 import { faultOn } from '../faults/index.ts';
-import { type Draw, type HouseholdSpec, householdSource, steadyWeather, useOf } from '../plant/index.ts';
+import {
+  type Absence,
+  type Draw,
+  type HouseholdSpec,
+  householdSource,
+  type Storm,
+  steadyWeather,
+  useOf,
+} from '../plant/index.ts';
+import type { SymptomId } from '../service/index.ts';
 import { parseInstant, Unit, type UnitFault, type UnitSetup, type UnitSpec } from '../unit/index.ts';
 import type { CallFile } from './schema.ts';
 
@@ -64,15 +73,35 @@ function extraDraws(prepared: Prepared, faults: readonly UnitFault[]): Draw[] {
   });
 }
 
+/** When nobody is at home. */
+function absences(faults: readonly UnitFault[]): Absence[] {
+  return faults.flatMap(({ effect: { away_d }, onset_s }) =>
+    away_d === undefined ? [] : [{ from_s: onset_s, to_s: onset_s + away_d * 86_400 }],
+  );
+}
+
+function stormsOf(prepared: Prepared): Storm[] {
+  return (prepared.call.storms ?? []).map(({ start, hours, depth_mm }) => {
+    const start_s = engineSecond(prepared, start);
+    return { start_s, end_s: start_s + Math.round(hours * 3600), rain_mmh: depth_mm / hours };
+  });
+}
+
 export function unitSetup(prepared: Prepared): UnitSetup {
+  const { household, call } = prepared;
   const faults = unitFaults(prepared);
   return {
     spec: prepared.spec,
-    source: householdSource(prepared.household, prepared.call.seed, extraDraws(prepared, faults)),
+    source: householdSource(household, call.seed, extraDraws(prepared, faults), absences(faults)),
     faults,
-    seed: prepared.call.seed,
-    weather: steadyWeather(prepared.call.temperature_C),
+    seed: call.seed,
+    weather: steadyWeather(call.temperature_C, stormsOf(prepared)),
   };
+}
+
+/** What the household had noticed when it called; an alarm is a lit lamp at least. */
+export function noticedOf(call: CallFile): readonly SymptomId[] {
+  return call.report.noticed ?? (call.kind === 'alarm' ? ['lamp-lit'] : []);
 }
 
 /** The property at the moment the phone rings. */

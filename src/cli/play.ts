@@ -2,17 +2,17 @@
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import {
-  CallSession,
+  type CallSession,
   type Judgement,
   judged,
   makeRecord,
   PLAYERS,
   type PlayerId,
-  playSteps,
   prepareCall,
   problemLine,
-  stepsFor,
+  play as takeAs,
 } from '../calls/index.ts';
+import { number } from './args.ts';
 import { english } from './english.ts';
 import { findCall } from './files.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
@@ -21,7 +21,12 @@ export async function play(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: { as: { type: 'string' }, record: { type: 'string' }, json: { type: 'boolean', default: false } },
+    options: {
+      as: { type: 'string' },
+      seed: { type: 'string' },
+      record: { type: 'string' },
+      json: { type: 'boolean', default: false },
+    },
   });
   const [name] = positionals;
   if (!name) throw new UsageError('play needs a CALL; try: play sunny-line --as expert');
@@ -32,8 +37,8 @@ export async function play(args: readonly string[]): Promise<number> {
     for (const problem of call.problems) process.stderr.write(`${problemLine(name, problem)}\n`);
     return BAD;
   }
-  const session = new CallSession(prepareCall(call.value), 'practice');
-  const stopped = playSteps(session, stepsFor(as, session.prepared));
+  const seed = values.seed === undefined ? call.value.seed : number('seed', values.seed, 0);
+  const session = takeAs(prepareCall({ ...call.value, seed }), as);
   const verdict = judged(session);
   if (values.record) writeFileSync(values.record, `${JSON.stringify(makeRecord(session), null, 2)}\n`);
   const result = resultOf(call.value.id, as, session, verdict);
@@ -44,7 +49,6 @@ export async function play(args: readonly string[]): Promise<number> {
     for (const line of verdict.lines)
       print(`  ${line.id.padEnd(10)} ${line.points} of ${line.of}  ${say(line.reason)}`);
     for (const flag of verdict.flags) print(`  flag       ${say({ id: `flag.${flag.id}` })}`);
-    if (stopped) print(`  stopped at step ${stopped.at + 1}: ${say(stopped.why)}`);
     print(`  ${result.minutes} min, ${result.cost} USD`);
   }
   return verdict.passed ? GOOD : BAD;

@@ -19,7 +19,7 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
 
   run CALL|UNIT [--household H] [--climate C] [--days N] [--every MIN] [--seed N] [--csv]
       live through days and print levels, air, what is in the water, lamp, pump; last line the balances
-  play CALL --as expert|reset-only [--record FILE]
+  play CALL --as expert|checklist|parts-swapper|reset-only|random|solution [--seed N] [--record FILE]
       a scripted person takes the call
   replay RECORD ... [--call FILE]
       does a record come out at its claims?

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { judged, makeRecord, play, prepareCall, replay, shippedCalls, trueFaults } from '../../src/calls/index.ts';
+import {
+  judged,
+  makeRecord,
+  play,
+  playSolution,
+  prepareCall,
+  replay,
+  shippedCalls,
+  trueFaults,
+} from '../../src/calls/index.ts';
 import { placedFault } from '../../src/faults/index.ts';
 
 /** Scripted people on every shipped call: who must pass, and who must not. */
@@ -7,7 +16,7 @@ describe.each(shippedCalls().map((call) => [call.id, call] as const))('%s', (_id
   const prepared = prepareCall(call);
 
   it('is solved by its own solution with 90 or more, and replays to its claims', () => {
-    const session = play(prepared, 'expert');
+    const session = playSolution(prepared);
     expect(session.ended).toBe(true);
     const verdict = judged(session);
     expect(verdict.flags).toEqual([]);
@@ -18,12 +27,12 @@ describe.each(shippedCalls().map((call) => [call.id, call] as const))('%s', (_id
   });
 
   it('is passed by a reset alone only where nothing but a surge was wrong', () => {
-    const surgeOnly = trueFaults(play(prepared, 'expert')).every((key) => placedFault(key).id === 'surge-latch');
+    const surgeOnly = trueFaults(playSolution(prepared)).every((key) => placedFault(key).id === 'surge-latch');
     expect(judged(play(prepared, 'reset-only')).passed).toBe(surgeOnly);
   });
 
   it('shows its symptom when the phone rings', () => {
-    const session = play(prepared, 'expert');
+    const session = playSolution(prepared);
     const { log } = session.service.unit;
     const litBefore = log.some((e) => e.what === 'lamp.on' && e.t <= prepared.report_s);
     expect(litBefore).toBe(call.kind === 'alarm');
@@ -35,7 +44,7 @@ describe('the stop float hung down', () => {
   if (!call) throw new Error('the call does not ship');
 
   it('lets Hand pump and Auto not', () => {
-    const session = play(prepareCall({ ...call, solution: call.solution.slice(0, 13) }), 'expert');
+    const session = playSolution(prepareCall({ ...call, solution: call.solution.slice(0, 13) }));
     expect(session.service.person.onSite).toBe(true);
     const reading = (id: string) => {
       expect(session.act({ id })).toBeUndefined();

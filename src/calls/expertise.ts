@@ -1,0 +1,42 @@
+/** A diagnosis of the call being taken: its property without the hidden faults, and what was done so far. */
+import { Diagnosis, type Hypothesis, hypothesesOf, type Property, readingOf, type Seen } from '../diagnosis/index.ts';
+import { ACTION_BY_ID } from '../service/index.ts';
+import type { CallSession, Done } from './session.ts';
+import { noticedOf, type Prepared, unitSetup } from './setup.ts';
+
+/** What every hypothesis of a call shares. The household's own doings (a wash day) are part of it: they are asked for. */
+export function propertyOf(prepared: Prepared): Property {
+  const { faults: _hidden, ...setup } = unitSetup(prepared);
+  const { report } = prepared.call;
+  return {
+    setup,
+    report_s: prepared.report_s,
+    silenced: report.silenced,
+    answers: { history: report.history, use: report.use },
+  };
+}
+
+export function diagnosisOf(prepared: Prepared): Diagnosis {
+  const hypotheses: readonly Hypothesis[] = hypothesesOf(prepared.spec, prepared.report_s);
+  return new Diagnosis(propertyOf(prepared), hypotheses, noticedOf(prepared.call));
+}
+
+/** Something done on a call as a diagnosis takes it in. What is only said or written tells nothing of the works. */
+export function seenOf(session: CallSession, done: Done): Seen {
+  const { from_ms, to_ms, notes, perceived } = done.outcome;
+  const { arrived_ms } = session;
+  return {
+    deed: {
+      id: done.def.id,
+      fill: done.action.fill ?? {},
+      from_ms,
+      to_ms,
+      ...(done.def.id === 'decide-visit' && arrived_ms !== undefined ? { arrived_ms } : {}),
+    },
+    ...(tells(done) ? { reading: readingOf(notes, perceived) } : {}),
+  };
+}
+
+function tells({ def }: Done): boolean {
+  return def.group !== 'say' && ACTION_BY_ID.has(def.id);
+}

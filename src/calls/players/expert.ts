@@ -1,0 +1,202 @@
+/**
+ * The expert: asks and reads what the diagnosis values most, names a cause when it is likely enough and shown by a check,
+ * mends, proves, and goes on when the cure does not hold. It knows what was seen, and nothing else.
+ */
+import { type Diagnosis, outlookOf, type Probe, probesOf, SOMETHING_ELSE, SOUND_CAUSE } from '../../diagnosis/index.ts';
+import { placedFault } from '../../faults/index.ts';
+import { ACTION_BY_ID, LOADS, type LoadId } from '../../service/index.ts';
+import { diagnosisOf, seenOf } from '../expertise.ts';
+import type { CallSession } from '../session.ts';
+import { Hand } from './hand.ts';
+import { closeByPhone, leave, makeSafe, nameCause, proveCure } from './site.ts';
+
+/** Likely enough to act on; and so unlikely that it is not worth a look (conventions). */
+const SURE = 0.9;
+const LIKELY_TO_PASS = 0.7;
+const MOST_CHECKS = 25;
+const MOST_MENDS = 4;
+const MOST_LOADS = 4;
+/** Checks that bring less are not worth making. */
+const LEAST_bits = 0.02;
+
+export function playExpert(session: CallSession): void {
+  const probes = probesOf(session.prepared.spec);
+  const lastDone = () => session.done.at(-1)?.def.id;
+  new Expert(session, (diagnosis) => bestCheck(diagnosis, probes, lastDone())).play();
+}
+
+/** The check whose regret is least among those that tell anything; the same again tells nothing new. */
+function bestCheck(diagnosis: Diagnosis, probes: readonly Probe[], last?: string): readonly string[] | undefined {
+  const best = outlookOf(diagnosis, probes).options.find((o) => o.bits > LEAST_bits && o.id !== last);
+  return probes.find((p) => p.id === best?.id)?.acts.map((def) => def.id);
+}
+
+/** Which check to make next, by the ids of its acts; undefined when none is worth it. */
+export type Choice = (diagnosis: Diagnosis) => readonly string[] | undefined;
+
+export class Expert {
+  private readonly hand: Hand;
+  private readonly diagnosis: Diagnosis;
+  private readonly choose: Choice;
+
+  constructor(session: CallSession, choose: Choice) {
+    this.diagnosis = diagnosisOf(session.prepared);
+    this.hand = new Hand(session, (done) => this.diagnosis.observe(seenOf(session, done)));
+    this.choose = choose;
+  }
+
+  play(): void {
+    this.onThePhone();
+    if (!this.hand.ended) this.onSite();
+  }
+
+  private onThePhone(): void {
+    const { hand } = this;
+    const { call, spec } = hand.session.prepared;
+    const alarm = call.kind === 'alarm';
+    const danger = hand.do('ask-danger');
+    const sewage = danger?.outcome.notes.some((n) => n.reading.id === 'reading.sewage-out') ?? false;
+    hand.do('ask-history');
+    if (!sewage) {
+      hand.do('ask-hum');
+      hand.do('ask-smell');
+      if (alarm && !call.report.silenced) hand.do('guide-silence');
+      hand.do('ask-breakers');
+      if (alarm && spec.panel.alarm === 'latching') {
+        hand.do('guide-reset');
+        hand.do('guide-watch');
+        if (this.mayPass()) {
+          closeByPhone(hand);
+          return;
+        }
+      } else hand.do('ask-use');
+    } else hand.do('advise-keep-away');
+    this.advise();
+    hand.do('decide-visit', { urgency: sewage ? 'now' : this.urgency(), load: this.load() });
+  }
+
+  /** The lamp stays out, most of what is left has passed with the reset, and it was not the second trip in a month. */
+  private mayPass(): boolean {
+    const { session } = this.hand;
+    if (session.service.person.facts.lamp?.value === 'lit') return false;
+    if ((session.prepared.call.report.earlier_trips ?? 0) > 0) return false;
+    const passed = this.weigh((key) => placedFault(key).mendedBy.some((id) => ACTION_BY_ID.get(id)?.place === 'phone'));
+    return passed > LIKELY_TO_PASS;
+  }
+
+  /** Share of the belief whose causes have a property; a pair has it only when both have. */
+  private weigh(has: (key: string) => boolean): number {
+    return this.diagnosis
+      .belief()
+      .filter(({ cause }) => cause !== SOMETHING_ELSE.cause && (cause === SOUND_CAUSE || cause.split(' + ').every(has)))
+      .reduce((sum, { chance }) => sum + chance, 0);
+  }
+
+  /** Advice that may end the trouble costs a minute. */
+  private advise(): void {
+    const ids = ['advise-save-water', 'advise-spare-drains', 'advise-run-water'];
+    for (const id of ids) if (this.weigh((key) => placedFault(key).mendedBy.includes(id)) > 0.05) this.hand.do(id);
+  }
+
+  private urgency(): string {
+    const soon = this.weigh((key) => placedFault(key).urgency !== 'next-visit');
+    return soon > 0.4 ? 'before-dosing' : 'next-visit';
+  }
+
+  /** What is likeliest to be needed on the truck. */
+  private load(): LoadId[] {
+    const weights = new Map<LoadId, number>();
+    for (const { cause, chance } of this.diagnosis.belief()) {
+      for (const key of keysOf(cause)) {
+        const load = ACTION_BY_ID.get(placedFault(key).mendedBy[0] ?? '')?.load;
+        if (load) weights.set(load, (weights.get(load) ?? 0) + chance);
+      }
+    }
+    return [...LOADS]
+      .filter((id) => weights.has(id))
+      .sort((a, b) => (weights.get(b) ?? 0) - (weights.get(a) ?? 0))
+      .slice(0, MOST_LOADS);
+  }
+
+  private onSite(): void {
+    const { hand } = this;
+    makeSafe(hand);
+    const mended = new Set<string>();
+    for (let i = 0; i < MOST_MENDS && !hand.ended; i++) {
+      const keys = this.find().filter((key) => !mended.has(key));
+      if (keys.length === 0) break;
+      for (const key of keys) mended.add(key);
+      nameCause(
+        hand,
+        [...mended],
+        [...mended].flatMap((key) => placedFault(key).shownBy),
+      );
+      for (const key of keys) this.mend(key);
+      proveCure(hand, [...mended]);
+      if (this.quiet()) break;
+    }
+    leave(hand);
+  }
+
+  /** Lamp dark and nothing more likely left than what was mended. */
+  private quiet(): boolean {
+    const { hand } = this;
+    hand.do('reset-panel');
+    hand.do('watch-panel');
+    return hand.session.service.person.facts.lamp?.value !== 'lit';
+  }
+
+  /** Checks until one cause is likely enough and shown, or nothing more can be told. */
+  private find(): readonly string[] {
+    const { hand, diagnosis } = this;
+    for (let i = 0; i < MOST_CHECKS; i++) {
+      const [top] = diagnosis.belief();
+      if (!top) return [];
+      if (top.chance > SURE || !this.check()) {
+        const keys = keysOf(this.namable());
+        const unshown = keys.filter((key) => !this.isShown(key));
+        if (unshown.length === 0) return keys;
+        for (const key of unshown) this.show(key);
+        if (diagnosis.belief()[0]?.cause === top.cause || keys.every((key) => this.isShown(key))) return keys;
+      }
+      if (hand.ended) return [];
+    }
+    return keysOf(this.namable());
+  }
+
+  /** The likeliest cause that has a name. */
+  private namable(): string {
+    return this.diagnosis.belief().find(({ cause }) => cause !== SOMETHING_ELSE.cause)?.cause ?? SOUND_CAUSE;
+  }
+
+  /** Makes the best check there is; false when none is worth its cost. */
+  private check(): boolean {
+    const acts = this.choose(this.diagnosis);
+    for (const id of acts ?? []) this.hand.doSafely(id);
+    return acts !== undefined;
+  }
+
+  private isShown(key: string): boolean {
+    const { shownBy } = placedFault(key);
+    return this.hand.session.service.person.notebook.some((n) => n.by !== undefined && shownBy.includes(n.by));
+  }
+
+  private show(key: string): void {
+    const check = placedFault(key).shownBy.find((id) => ACTION_BY_ID.get(id)?.place !== 'phone' && this.hand.has(id));
+    if (check) this.hand.doSafely(check);
+  }
+
+  /** The cheapest mend that can be done from here. */
+  private mend(key: string): void {
+    const { hand } = this;
+    const possible = placedFault(key).mendedBy.flatMap((id) => ACTION_BY_ID.get(id) ?? []);
+    const def = possible.find((d) => d.place !== 'phone' && hand.has(d.id));
+    if (!def) return;
+    if (def.id.startsWith('breaker-on:')) hand.do(def.id.replace('on', 'off'));
+    hand.doSafely(def.id);
+  }
+}
+
+function keysOf(cause: string): readonly string[] {
+  return cause === SOUND_CAUSE || cause === SOMETHING_ELSE.cause ? [] : cause.split(' + ');
+}

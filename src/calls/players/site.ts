@@ -1,0 +1,114 @@
+/** What every careful visit has: the site made safe, the cure proved, the property left ready, the record and the talk. */
+
+import { type ProofId, placedFault } from '../../faults/index.ts';
+import { RECORD_LINES } from '../../service/index.ts';
+import { floatsOf } from '../../unit/index.ts';
+import { proofsShown } from '../proof.ts';
+import { STATE_CAUSE } from '../session-actions.ts';
+import type { Hand } from './hand.ts';
+
+const ALL_TOLD = ['what-was-wrong', 'what-alarm-means', 'keep-lids-shut'];
+const FOLLOW_UP = ['call-tomorrow', 'count-trip', 'visit-if-again'];
+
+export function closeByPhone(hand: Hand): void {
+  hand.do('decide-close', { 'follow-up': FOLLOW_UP });
+}
+
+export function makeSafe(hand: Hand): void {
+  hand.do('make-safe');
+  if (hand.has('clear-field')) hand.do('clear-field');
+}
+
+/** Says what it was, with every note of these checks as evidence. */
+export function nameCause(hand: Hand, keys: readonly string[], checks: readonly string[]): void {
+  const evidence = hand.session.service.person.notebook.filter((n) => n.by !== undefined && checks.includes(n.by));
+  hand.do(STATE_CAUSE, { cause: [...keys], evidence: evidence.map((n) => n.id) });
+}
+
+/** Shows what the mend of these faults wants shown. */
+export function proveCure(hand: Hand, keys: readonly string[]): void {
+  const { session } = hand;
+  const panel = session.prepared.spec.panel;
+  const wanted = new Set(keys.flatMap((key) => placedFault(key).proof));
+  const has = (proof: ProofId) => proofsShown(session.done, panel).has(proof);
+  const lift = (float: string) => {
+    hand.doSafely(`lift-float:${float}`);
+  };
+  for (const proof of PROVING) {
+    if (!wanted.has(proof) || has(proof)) continue;
+    switch (proof) {
+      case 'pressure':
+        hand.doSafely('tee-pressure');
+        break;
+      case 'air-alarm':
+        hand.do('reset-panel');
+        hand.doSafely('make-air-alarm');
+        break;
+      case 'clock':
+        hand.do('read-timer');
+        break;
+      case 'lamp':
+        hand.do('press-test');
+        break;
+      case 'disinfects':
+        hand.doSafely(hand.has('watch-feed') ? 'watch-feed' : 'look-at-ultraviolet');
+        break;
+      case 'dosing':
+        if (hand.has('advance-timer')) hand.do('advance-timer');
+        else lift('startStopFloat');
+        break;
+      case 'spray':
+        if (!session.service.unit.control.outputs.pumpRuns && hand.has('advance-timer')) hand.do('advance-timer');
+        if (hand.has('zone-pressure')) hand.doSafely('zone-pressure');
+        else spray(hand);
+        break;
+      case 'floats':
+        for (const float of floatsOf(panel)) lift(float);
+        break;
+      case 'water-alarm':
+        hand.do('reset-panel');
+        lift('highWaterFloat');
+        break;
+      case 'watched':
+        break;
+    }
+  }
+}
+
+/** What is cheap and what a pump run shows first; the panel is watched when all else is done. */
+const PROVING: readonly ProofId[] = [
+  'pressure',
+  'clock',
+  'lamp',
+  'disinfects',
+  'dosing',
+  'spray',
+  'floats',
+  'water-alarm',
+  'air-alarm',
+  'watched',
+];
+
+/** A run in Hand shows the heads where no dose runs. */
+function spray(hand: Hand): void {
+  const runs = hand.session.service.unit.control.outputs.pumpRuns;
+  if (!runs) hand.do('selector-hand');
+  hand.do('look-at-field');
+  if (!runs) hand.do('selector-auto');
+}
+
+/** Lids on, selector in Auto, alarm reset and watched; then the record, the talk, and away. */
+export function leave(hand: Hand, lines: readonly string[] = RECORD_LINES): void {
+  const { person, unit } = hand.session.service;
+  for (const circuit of [...person.locks]) {
+    hand.do(`unlock:${circuit}`);
+    hand.do(`breaker-on:${circuit}`);
+  }
+  if (unit.control.regions.selector !== 'auto') hand.do('selector-auto');
+  for (const lid of [...person.lids]) hand.do(`close-lid:${lid}`);
+  hand.do('reset-panel');
+  hand.do('watch-panel');
+  hand.do('write-record', { lines: [...lines] });
+  hand.do('tell-household', { told: ALL_TOLD });
+  hand.do('leave-site');
+}

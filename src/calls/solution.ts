@@ -1,0 +1,52 @@
+/** A call's own solution: what every score measures its cost by. */
+import { ACTION_BY_ID, type Message } from '../service/index.ts';
+import type { SolutionStep } from './schema.ts';
+import { CallSession, DRIVE_MIN } from './session.ts';
+import { listOf } from './session-actions.ts';
+import type { Prepared } from './setup.ts';
+import type { Action } from './view.ts';
+
+/** Takes the call as its file solves it. */
+export function playSolution(prepared: Prepared): CallSession {
+  const session = new CallSession(prepared, 'practice');
+  playSteps(session, prepared.call.solution);
+  return session;
+}
+
+/** Plays steps one after the other without a pause. Returns the first refusal, if one could not be done. */
+export function playSteps(
+  session: CallSession,
+  steps: readonly SolutionStep[],
+): { at: number; why: Message } | undefined {
+  for (const [at, step] of steps.entries()) {
+    const why = session.act(asAction(session, step));
+    if (why) return { at, why };
+    if (session.ended) return undefined;
+  }
+  return undefined;
+}
+
+/** A step's form may name evidence by the check that gave it (`by:soap-air-line`): its newest note is meant. */
+function asAction(session: CallSession, step: SolutionStep): Action {
+  if (!step.fill) return { id: step.do };
+  const fill = Object.fromEntries(
+    Object.entries(step.fill).map(([field, value]) => [
+      field,
+      typeof value === 'string' ? value : listOf(value).flatMap((v) => resolve(session, v)),
+    ]),
+  );
+  return { id: step.do, fill };
+}
+
+function resolve(session: CallSession, value: string): string[] {
+  if (!value.startsWith('by:')) return [value];
+  const by = value.slice(3);
+  return session.service.person.notebook.filter((n) => n.by === by).map((n) => n.id);
+}
+
+/** Minutes the call's own solution takes by the actions' own times, the drive included. */
+export function solutionMinutes(prepared: Prepared): number {
+  const { solution } = prepared.call;
+  const acts = solution.reduce((sum, step) => sum + (ACTION_BY_ID.get(step.do)?.minutes ?? 1), 0);
+  return acts + (solution.some((step) => step.do === 'decide-visit') ? DRIVE_MIN : 0);
+}

@@ -35,7 +35,10 @@ function checkTimes(call: CallFile): Problem[] {
   const start = parseInstant(call.start);
   if (!start) return [impossible('start')];
   const first = start.day - call.history_days;
-  return call.faults.flatMap((fault, i): Problem[] => {
+  const storms = call.storms?.flatMap((storm, i) =>
+    parseInstant(storm.start) ? [] : [impossible(`storms[${i}].start`)],
+  );
+  const faults = call.faults.flatMap((fault, i): Problem[] => {
     const path = `faults[${i}].onset`;
     const onset = parseInstant(fault.onset);
     if (!onset) return [impossible(path)];
@@ -59,6 +62,7 @@ function checkTimes(call: CallFile): Problem[] {
         ]
       : [];
   });
+  return [...(storms ?? []), ...faults];
 }
 
 function impossible(path: string): Problem {

@@ -105,10 +105,15 @@ const repeatedCheck: Rule = (s) =>
   s.done
     .filter((d, i) => {
       const before = s.done[i - 1];
-      return (d.def.group === 'measure' || d.def.group === 'look') && before?.def.id === d.def.id;
+      return (d.def.group === 'measure' || d.def.group === 'look') && before !== undefined && isSame(before, d);
     })
     .slice(0, 1)
     .map((d) => ({ id: 'repeated-check', at_ms: d.at_ms }));
+
+/** The same action with the same answers: a meter's probes on other screws are another check. */
+function isSame(one: Done, other: Done): boolean {
+  return one.def.id === other.def.id && JSON.stringify(one.action.fill) === JSON.stringify(other.action.fill);
+}
 
 const causeAfterMend: Rule = (s) => {
   const mend = s.done.find((d) => d.def.group === 'mend' && d.outcome.mended.length > 0);

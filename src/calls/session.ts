@@ -135,19 +135,20 @@ export class CallSession {
     if (action.id === TICK) return this.tick(action);
     const def = this.definition(action.id);
     if (!def) return say('why.no-such-action', { id: action.id });
-    const why = hindrance(this.service, def) ?? formProblem(def, action.fill ?? {});
+    const fill = action.fill ?? {};
+    const why = hindrance(this.service, def, fill) ?? formProblem(def, fill);
     if (why) return why;
     this.service.unit.cutAt(this.now_ms / 1000);
     this.notice();
     const at_ms = this.now_ms;
-    const breach = breachOf(this.service, def, this.dangerAsked());
+    const breach = breachOf(this.service, def, this.dangerAsked(), fill);
     if (breach) {
       this.breach = breach;
       this.happened('breach');
       this.record(action, at_ms);
       return undefined;
     }
-    const outcome = perform(this.service, def, action.fill ?? {});
+    const outcome = perform(this.service, def, fill);
     this.done.push({ action, def, at_ms, outcome, suspects: [...this.suspects] });
     this.changes.push(...outcome.notes.map((n) => say('note.line', { what: n.what, reading: n.reading })));
     this.notice();

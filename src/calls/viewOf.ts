@@ -3,6 +3,7 @@ import { faultsOf } from '../faults/index.ts';
 import {
   ACTIONS,
   type ActionDef,
+  asOn,
   fits,
   hindrance,
   type LiveFacts,
@@ -90,11 +91,12 @@ function stagesOf(session: CallSession): StageView[] {
 
 function partView(session: CallSession, place: Place): PartView {
   const { person } = session.service;
-  const actions = ACTIONS.filter((a) => a.place === place && fits(a, session.prepared.spec));
-  const all = place === 'house' ? [...actions, stateCause(person.notebook, session.prepared.spec)] : actions;
+  const { spec } = session.prepared;
+  const actions = ACTIONS.filter((a) => a.place === place && fits(a, spec)).map((a) => asOn(spec, a));
+  const all = place === 'house' ? [...actions, stateCause(person.notebook, spec)] : actions;
   return {
     id: place,
-    ...placeWords(place, session.prepared.spec),
+    ...placeWords(place, spec),
     here: person.place === place,
     actions: all.map((def) => actionView(session, def)),
     known: session.service.person.notebook

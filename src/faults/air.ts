@@ -58,6 +58,21 @@ export const AIR_FAULTS: readonly FaultEntry[] = [
     commonness: 2,
   },
   {
+    // Water from warm, moist air gathers in a sag of the buried line and freezes there: a foot to blow through, and a
+    // narrow way that is left (convention).
+    id: 'line-water-frozen',
+    family: 'air',
+    place: 'compressor',
+    severity: 1,
+    effect: { plant: { lineWater_m: 0.3, diffuserLoss: 100 } },
+    shownBy: ['follow-air-line'],
+    mendedBy: ['drain-air-line'],
+    hiddenBy: ['renew-diaphragms', 'replace-compressor'],
+    proof: AIR_PROOF,
+    urgency: 'next-visit',
+    commonness: 1,
+  },
+  {
     // Transfer: the low end of 0.65 to 0.9 in use (ASCE, from memory); the loss is a convention.
     id: 'diffuser-fouled',
     family: 'air',

@@ -10,9 +10,9 @@ const COMMON = {
   proof: ['disinfects'],
   urgency: 'before-dosing',
 } as const satisfies Partial<FaultEntry>;
-const LIQUID = { ...COMMON, fits: ['liquid'] } as const;
-const TABLETS = { ...COMMON, fits: ['tablets'] } as const;
-const LIGHT = { ...COMMON, fits: ['ultraviolet'] } as const;
+const LIQUID = { ...COMMON, needs: { disinfection: 'liquid' } } as const;
+const TABLETS = { ...COMMON, needs: { disinfection: 'tablets' } } as const;
+const LIGHT = { ...COMMON, needs: { disinfection: 'ultraviolet' } } as const;
 
 export const DISINFECTION_FAULTS: readonly FaultEntry[] = [
   {

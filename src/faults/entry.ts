@@ -2,10 +2,21 @@
  * What the catalogue says of a fault. All of it is data: the engine reads `effect`, the calls read how it is told,
  * mended and proved, `words` holds its texts under `fault.<id>`.
  */
-import type { DisinfectionSpec } from '../plant/index.ts';
+import type { DischargeSpec, DisinfectionSpec } from '../plant/index.ts';
 import type { FaultEffect } from '../unit/index.ts';
 
-export type FaultFamily = 'air' | 'power' | 'floats' | 'pump' | 'field' | 'solids' | 'disinfection' | 'house' | 'use';
+export type FaultFamily =
+  | 'air'
+  | 'power'
+  | 'floats'
+  | 'pump'
+  | 'field'
+  | 'solids'
+  | 'disinfection'
+  | 'house'
+  | 'ground'
+  | 'use'
+  | 'kit';
 
 /** Where in the works it sits: a part of the picture. */
 export type FaultPlace =
@@ -43,8 +54,11 @@ export interface FaultEntry {
   readonly place: FaultPlace;
   /** The parts it can sit on where it is a fault of several (a float, a breaker, a position). */
   readonly parts?: readonly string[];
-  /** What a unit must disinfect with to have it; whatever it is where this is left out. */
-  readonly fits?: readonly DisinfectionSpec['kind'][];
+  /** What a unit must have to have it; any unit where this is left out. */
+  readonly needs?: {
+    readonly disinfection?: DisinfectionSpec['kind'];
+    readonly discharge?: DischargeSpec['kind'];
+  };
   readonly severity: number;
   /** Hours over which it grows to that (at once where left out), and mean hours there and gone of one that comes and goes. */
   readonly ramp_h?: number;

@@ -4,11 +4,15 @@ import { type FaultEffect, kindOf, type UnitSpec } from '../unit/index.ts';
 import { AIR_FAULTS } from './air.ts';
 import { DISINFECTION_FAULTS } from './disinfection.ts';
 import { type FaultEntry, faultKey } from './entry.ts';
+import { FIELD_FAULTS } from './field.ts';
 import { FLOAT_FAULTS } from './floats.ts';
+import { GROUND_FAULTS } from './ground.ts';
 import { HOUSE_FAULTS } from './house.ts';
+import { KIT_FAULTS } from './kit.ts';
 import { PANEL_FAULTS } from './panel.ts';
 import { POWER_FAULTS } from './power.ts';
 import { PUMP_FAULTS } from './pump.ts';
+import { SOLIDS_FAULTS } from './solids.ts';
 import { USE_FAULTS } from './use.ts';
 
 export type { FaultEntry, ProofId } from './entry.ts';
@@ -19,9 +23,13 @@ export const FAULTS: readonly FaultEntry[] = [
   ...PANEL_FAULTS,
   ...FLOAT_FAULTS,
   ...PUMP_FAULTS,
+  ...FIELD_FAULTS,
+  ...SOLIDS_FAULTS,
   ...DISINFECTION_FAULTS,
   ...HOUSE_FAULTS,
+  ...GROUND_FAULTS,
   ...USE_FAULTS,
+  ...KIT_FAULTS,
 ];
 
 /** A catalogue entry put on one part: every `{part}` in its ids is filled in. */
@@ -75,12 +83,15 @@ export function placedFault(key: string): PlacedFault {
   return fault;
 }
 
-/** Whether a unit can have a fault: it disinfects that way, and its panel answers the events and has the floats shifted. */
+/** Whether a unit can have a fault: it has what that needs, and its panel answers the events and has the floats shifted. */
 export function faultFits(fault: PlacedFault, spec: UnitSpec): boolean {
-  if (fault.fits && !fault.fits.includes(spec.plant.disinfection.kind)) return false;
+  const { disinfection, discharge } = fault.needs ?? {};
+  if (disinfection !== undefined && disinfection !== spec.plant.disinfection.kind) return false;
+  if (discharge !== undefined && discharge !== spec.plant.discharge.kind) return false;
   const { control, floats, tethers } = fault.effect;
   const { events } = controlTable(kindOf(spec.panel)).panel;
   const answered = (control?.starts ?? []).every((event) => events.has(event));
+  if (fault.effect.strips !== undefined && spec.plant.disinfection.kind === 'ultraviolet') return false;
   if (fault.effect.clock_h !== undefined && spec.panel.dosing.kind !== 'night') return false;
   const shifted = Object.keys({ ...floats, ...tethers }) as FloatName[];
   return answered && shifted.every((f) => spec.panel.floats[f] !== undefined);

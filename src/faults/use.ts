@@ -29,6 +29,19 @@ export const USE_FAULTS: readonly FaultEntry[] = [
     commonness: 2,
   },
   {
+    id: 'vacation',
+    family: 'use',
+    place: 'house',
+    severity: 1,
+    effect: { away_d: 21 },
+    shownBy: ['ask-use'],
+    mendedBy: ['advise-run-water'],
+    hiddenBy: [],
+    proof: [],
+    urgency: 'next-visit',
+    commonness: 1,
+  },
+  {
     // As COD; cooking fat for many mouths (convention).
     id: 'grease',
     family: 'use',

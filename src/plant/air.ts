@@ -41,9 +41,14 @@ export function staticHead(depth_m: number): number {
   return KPA_PER_METRE * Math.max(0, depth_m);
 }
 
-/** Air through the diffusers at a line pressure, standard L/min; none until the membranes open. */
+/** Pressure at which the diffusers open, kPa: the water over them, their membranes, water that stands in the line. */
+export function openingPressure(spec: AirSpec, condition: PlantCondition, depth_m: number): number {
+  return staticHead(depth_m) + spec.cracking_kPa + staticHead(condition.lineWater_m);
+}
+
+/** Air through the diffusers at a line pressure, standard L/min; none until they open. */
 function diffuserFlow(spec: AirSpec, condition: PlantCondition, pressure_kPa: number, depth_m: number): number {
-  const spare = pressure_kPa - staticHead(depth_m) - spec.cracking_kPa;
+  const spare = pressure_kPa - staticHead(depth_m) - spec.cracking_kPa - staticHead(condition.lineWater_m);
   return spare <= 0 ? 0 : Math.sqrt(spare / (condition.diffuserLoss * spec.loss_kPa_per_Lmin2));
 }
 
@@ -66,7 +71,7 @@ function outletPressure(spec: AirSpec, condition: PlantCondition, flow_Lmin: num
  */
 export function leastPressure(spec: AirSpec, condition: PlantCondition, depth_m: number): number {
   if (condition.lineHole_m > 0 || condition.jointHole_m > 0) return 0;
-  return Math.min(deadHead(spec, condition), staticHead(depth_m) + spec.cracking_kPa);
+  return Math.min(deadHead(spec, condition), openingPressure(spec, condition, depth_m));
 }
 
 /** Air lost through every hole of the line. */

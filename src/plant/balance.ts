@@ -3,7 +3,7 @@
 import { ASM, BSM1_15C, chemicalDemand, kjeldahlNitrogen } from './asm1.ts';
 import { CELL_ROWS, CONTACT_SIZE, floorOf, SPENT } from './contact.ts';
 import { at } from './entry.ts';
-import { CAME, CONTACT, PROCESS, VOLUME, WATER } from './layout.ts';
+import { CAME, CONTACT, HAULED, PROCESS, SEWER, TRUCK, VOLUME, WATER } from './layout.ts';
 import { CARRIED, COMPARTMENTS, COMPONENT } from './liquor.ts';
 import { GONE, STORE } from './process.ts';
 import { lyingCod, lyingNitrogen } from './sediment.ts';
@@ -31,10 +31,10 @@ const floor = (y: Float64Array) => floorOf(y.subarray(CONTACT, CONTACT + CONTACT
 const process = (i: number) => (y: Float64Array) => at(y, PROCESS + i);
 const contact = (i: number) => (y: Float64Array) => at(y, CONTACT + i);
 
-/** Held in the compartments and the cells, and left by the field and the clean-out. */
+/** Held in the compartments and the cells, and left by the field, the clean-out, leaks and the hauler's truck. */
 function heldAndLeft(inProcess: Count, inContact: Count): Amount {
   return (y) => {
-    let sum = inProcess(y, PROCESS + GONE.relieved) + inContact(y, CONTACT + SPENT.sprayed);
+    let sum = inProcess(y, PROCESS + GONE.relieved) + inContact(y, CONTACT + SPENT.sprayed) + inContact(y, HAULED);
     for (let k = 0; k < COMPARTMENTS; k++) sum += inProcess(y, PROCESS + k * CARRIED);
     for (const row of CELL_ROWS) sum += inContact(y, CONTACT + row);
     return sum;
@@ -83,8 +83,9 @@ export function balance(start: Float64Array, y: Float64Array): Balance {
 
 function waterClosure(start: Float64Array, y: Float64Array): number {
   const change = (i: number) => at(y, i) - at(start, i);
-  const came = change(WATER.drawn) + change(WATER.seeped);
-  const left = change(WATER.sprayed) + change(WATER.relieved) + change(WATER.indoors);
-  const volumes = change(VOLUME.trash) + change(VOLUME.aeration) + change(VOLUME.pump);
+  const came = change(WATER.drawn) + change(WATER.seeped) + change(TRUCK.brought_m3);
+  const gone = change(WATER.sprayed) + change(WATER.relieved) + change(WATER.indoors);
+  const left = gone + change(WATER.leaked) + change(TRUCK.hauled_m3);
+  const volumes = change(VOLUME.trash) + change(VOLUME.aeration) + change(VOLUME.pump) + change(SEWER);
   return Math.abs(came - left - volumes) / Math.max(1, came);
 }

@@ -104,7 +104,9 @@ export class Contact {
   private carry(s: Float64Array, dt: number, arriving: Float64Array, part: number): void {
     const { faces, volume, upper, pivot, c, returned } = this;
     for (let j = 0; j < CELLS; j++) {
-      const outwards = Math.max(0, at(faces, j + 1)) + Math.max(0, -at(faces, j));
+      // What runs back out of the line to the field is like what stands in the tank.
+      const onwards = j === PUMP ? at(faces, CELLS) : Math.max(0, at(faces, j + 1));
+      const outwards = onwards + Math.max(0, -at(faces, j));
       upper[j] = -dt * Math.max(0, -at(faces, j + 1));
       const lower = -dt * Math.max(0, at(faces, j));
       pivot[j] = at(volume, j) + dt * outwards - (j > 0 ? (lower * at(upper, j - 1)) / at(pivot, j - 1) : 0);

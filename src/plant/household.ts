@@ -102,11 +102,26 @@ function secondOfDay(hours: readonly number[], u: number): number {
   return DAY_s - 1;
 }
 
-/** A household as a source of water. `extra` draws (a wash day, a guest) are added as they stand. */
-export function householdSource(household: HouseholdSpec, seed: number, extra: readonly Draw[] = []): DrawSource {
+/** A time in which nobody is at home: from an engine second (included) to another (excluded). */
+export interface Absence {
+  readonly from_s: number;
+  readonly to_s: number;
+}
+
+/**
+ * A household as a source of water. `extra` draws (a wash day, a guest) are added as they stand; while it is away
+ * nothing but its leaks runs.
+ */
+export function householdSource(
+  household: HouseholdSpec,
+  seed: number,
+  extra: readonly Draw[] = [],
+  away: readonly Absence[] = [],
+): DrawSource {
+  const atHome = ({ start_s }: Draw) => !away.some(({ from_s, to_s }) => from_s <= start_s && start_s < to_s);
   const leak = (household.leak_LPersonDay * household.persons) / 1000 / DAY_s;
   const influent = influentOf(household.strength, meanDaily(household) / household.persons);
-  return dailySource((day) => drawsOfDay(household, seed, day), influent, leak, extra);
+  return dailySource((day) => drawsOfDay(household, seed, day).filter(atHome), influent, leak, extra);
 }
 
 /** Draws made day by day, as they are asked for; none may last longer than a day. */

@@ -87,13 +87,22 @@ export function filterLoss(line: DischargeLine, share: number): number {
   return (line.shutoff_m - REFERENCE_LIFT_m - (line.pump + line.nozzles) * q2 - line.friction * pow(q, 1.852)) / q2;
 }
 
+/** A head below this drives flow in proportion: where it just fails, the square root's steepness would stall the steps, m. */
+const FAILING_m = 5e-3;
+
 /**
- * Flow where the pump curve meets the line, L/s: H0 - a Q^2 = lift + friction + filter + nozzles. Newton from above;
- * the left side minus the right falls and bends one way, so the steps never overshoot. 0 where the lift is too great.
+ * Flow where the pump curve meets the line, L/s: H0 - a Q^2 = lift + friction + filter + nozzles. 0 where the lift is
+ * too great.
  */
 export function pumpFlow(line: DischargeLine, lift_m: number, filter: number): number {
   const head = line.shutoff_m - lift_m;
   if (head <= 0) return 0;
+  if (head < FAILING_m) return (head / FAILING_m) * flowUnder(line, FAILING_m, filter);
+  return flowUnder(line, head, filter);
+}
+
+/** Newton from above: the head less all losses falls and bends one way, so the steps never overshoot. */
+function flowUnder(line: DischargeLine, head: number, filter: number): number {
   const square = line.pump + line.nozzles + filter;
   let q = Math.sqrt(head / square);
   for (let i = 0; i < 30; i++) {
@@ -103,6 +112,11 @@ export function pumpFlow(line: DischargeLine, lift_m: number, filter: number): n
     if (Math.abs(step) < 1e-12 * q) break;
   }
   return q;
+}
+
+/** Gauge pressure of a head of water, kPa; a gauge shows none below nothing. */
+export function pressureOf(head_m: number): number {
+  return (Math.max(0, head_m) * WATER_kgm3 * G) / 1000;
 }
 
 /** Gauge pressure at the nozzles, kPa, at a flow in L/s. */

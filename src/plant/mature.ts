@@ -38,7 +38,7 @@ const TRASH = composition({
   coliform: 3e5,
 });
 /** What lies in the trash tank after a year, g: degradable, inert, nitrogen, grease; and how it grows with the years (Gray 1995). */
-const LYING = { degradable: 27_500, inert: 7600, nitrogen: 1000, scum: 4600 } as const;
+export const LYING = { degradable: 27_500, inert: 7600, nitrogen: 1000, scum: 4600 } as const;
 const LYING_GROWS = 0.845;
 /** Sediment on the pump tank's floor after a year, g COD. */
 const ON_PUMP_FLOOR_g = 3500;
@@ -48,12 +48,15 @@ const FIRST_STEP_d = 1e-3;
 const MET = 300;
 const LIVING = 20;
 
+/** What is dead in mixed liquor for each year since sludge was last removed, g/m3. */
+export const LIQUOR_AGES_gm3y = { inert: 3300, decayed: 4000 } as const;
+
 /** Mixed liquor after so many years, thinned to a share; what lives in it is there at once, what is dead gathers. */
 function liquor(years: number, share: number, oxygen: number): Composition {
   return composition({
     ...CLEAR,
-    inertParticulate: share * 3300 * years,
-    decayProducts: share * 4000 * years,
+    inertParticulate: share * LIQUOR_AGES_gm3y.inert * years,
+    decayProducts: share * LIQUOR_AGES_gm3y.decayed * years,
     slowSubstrate: share * 6,
     heterotrophs: share * 385,
     autotrophs: share * 39,

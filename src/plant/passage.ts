@@ -20,6 +20,7 @@ import {
   PROCESS,
   PROCESS_STEP,
   RUN,
+  SEWER,
   STEPPED,
   STORED,
   WATER,
@@ -33,7 +34,8 @@ import { captured } from './settleability.ts';
 import type { PlantCondition, PlantSpec } from './spec.ts';
 import { makeStabilised } from './stabilised.ts';
 import { type Stretch, stillStretch } from './stretch.ts';
-import { FULL_SEAL_mm, ROOM_C, trapSeal_mm } from './trap.ts';
+import { leftSeal_mm, ROOM_C, trapSeal_mm } from './trap.ts';
+import { wayIn } from './waterway.ts';
 import type { Drive, Works } from './works.ts';
 
 /** Shortest and longest stretch, s: within it the flows' mean stands for them. */
@@ -46,8 +48,10 @@ const DAY_s = 86_400;
 /** Grease in what the trash tank keeps of the slow substrate (convention). */
 const GREASE = 0.15;
 /** Dry solids in a m3 of lying sludge, and COD in a m3 of scum, g (common practice 40 to 90 kg, no source; convention). */
-const SLUDGE_gm3 = 90_000;
-const SCUM_gm3 = 400_000;
+export const SLUDGE_gm3 = 90_000;
+export const SCUM_gm3 = 400_000;
+/** Share of the scum that a tank without its outlet baffle loses each time its water is renewed (convention). */
+const SCOURED = 0.02;
 /** Share of the trash tank's water that must be clear, or it keeps less (codes have it pumped at a third; convention). */
 const CLEAR_ENOUGH = 0.67;
 /** Days over which the inflow is averaged, and the least that counts, m3/d. */
@@ -128,20 +132,21 @@ export class Passage {
     const perDay = DAY_s / seconds;
     const passed = (i: number) => (at(y, i) - at(y, marked(i))) * perDay;
     stretch.days = seconds / DAY_s;
-    stretch.drawn = passed(WATER.drawn);
+    this.comeIn(passed, drive.condition);
     stretch.inflow = stretch.drawn + passed(WATER.seeped);
     stretch.trashOut = passed(PASSED.trashOut);
     stretch.slot = passed(PASSED.slot);
     stretch.clarifierOut = passed(PASSED.clarifierOut);
     stretch.riserOut = passed(PASSED.riserOut);
     stretch.discharge = passed(WATER.sprayed);
-    stretch.relieved = passed(WATER.relieved) + passed(WATER.indoors);
     this.works.volumes(y.subarray(STEPPED, 2 * STEPPED), stretch.volumes);
     this.bring(y, drive.condition);
     const depth = this.works.diffuserDepth(y);
     const ran = (at(y, RUN.compressor_s) - at(y, marked(RUN.compressor_s))) / seconds;
     this.aerate(ran * operatingPoint(spec.air, drive.condition, depth, this.air).diffuser_Lmin, depth);
     stretch.transfer *= drive.condition.transfer;
+    stretch.exchange *= drive.condition.slotOpen;
+    stretch.slotOpen = drive.condition.slotOpen;
     stretch.lifted = liftedShare(at(y, GAUGES.gassing_h));
     // By the mean of days: what a tank keeps is not decided by a single flush.
     const mean =
@@ -151,7 +156,21 @@ export class Passage {
     const held_m3 = at(stretch.volumes, HELD.trash);
     const clear_m3 = Math.max(0, held_m3 - sludge - scum);
     const most = spec.process.mostCaptured * Math.min(1, clear_m3 / (CLEAR_ENOUGH * held_m3));
-    stretch.captured = captured((clear_m3 / Math.max(LEAST_m3d, mean)) * 1440, most);
+    const { baffle } = drive.condition;
+    stretch.captured = baffle * captured((clear_m3 / Math.max(LEAST_m3d, mean)) * 1440, most);
+    stretch.scoured = ((1 - baffle) * SCOURED * Math.max(0, stretch.trashOut)) / Math.max(SLACK, held_m3);
+  }
+
+  /**
+   * Sewage that comes into the trash tank, and what leaves it elsewhere than by its outlet. What stands before a blockage,
+   * or comes up there, has not come in yet.
+   */
+  private comeIn(passed: (i: number) => number, condition: PlantCondition): void {
+    const { stretch } = this;
+    const relieved = passed(WATER.relieved) + passed(WATER.indoors);
+    const blocked = wayIn(condition) < 1;
+    stretch.drawn = passed(WATER.drawn) - passed(SEWER) - (blocked ? relieved : 0);
+    stretch.relieved = (blocked ? 0 : relieved) + passed(WATER.leaked);
   }
 
   /** What so much air through diffusers at a depth does to the liquor that the stretch's volumes give. */
@@ -253,7 +272,9 @@ export class Passage {
       days,
     );
     const used = this.stretch.drawn > 0 && drive.condition.trapsUsed === 1;
-    y[GAUGES.seal_mm] = used ? FULL_SEAL_mm : trapSeal_mm(at(y, GAUGES.seal_mm), days, ROOM_C, drive.humidity);
+    y[GAUGES.seal_mm] = used
+      ? leftSeal_mm(drive.condition.ventFlow)
+      : trapSeal_mm(at(y, GAUGES.seal_mm), days, ROOM_C, drive.humidity);
     if (oxygen < SHORT_OF_AIR_mgL) {
       add(y, GAUGES.shortOfAir_m3, this.stretch.discharge * days);
     }

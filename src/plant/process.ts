@@ -88,7 +88,7 @@ export class Process {
     this.fillVolumes(day);
     this.fillConcentrations(y);
     this.bringIn(dy);
-    this.carry(dy);
+    this.carry(y, dy);
     this.settle(dy);
     for (let k = COMPARTMENT.trash; k <= BOTTOM; k++) this.react(dy, k);
     this.ferment(y, dy);
@@ -163,11 +163,19 @@ export class Process {
     add(dy, ASM.slowSubstrate, (1 - captured) * grease);
   }
 
-  private carry(dy: Float64Array): void {
+  /** Scum that no baffle holds goes on with the water, as food for what follows. */
+  private scour(y: Float64Array, dy: Float64Array): void {
+    const rate = this.stretch.scoured * at(y, STORE.scum);
+    add(dy, STORE.scum, -rate);
+    add(dy, massOf(COMPARTMENT.aeration, ASM.slowSubstrate), rate);
+  }
+
+  private carry(y: Float64Array, dy: Float64Array): void {
     const { stretch, hopper, c } = this;
     const { slot, exchange, clarifierOut, relieved, returning } = stretch;
     const { trash, aeration } = COMPARTMENT;
     this.mix(dy, trash, aeration, Math.max(0, stretch.trashOut), Math.max(0, -stretch.trashOut));
+    if (stretch.scoured > 0) this.scour(y, dy);
     this.mix(dy, aeration, BOTTOM, exchange + Math.max(0, slot), exchange + Math.max(0, -slot));
     // What a layer does not keep as its part of a rising level goes on to the next one up.
     const rise = slot - clarifierOut;
@@ -209,6 +217,7 @@ export class Process {
     for (let i = 0; i < LAYERS; i++) solids[i] = Math.max(0, suspendedSolids(c, massOf(TOP + i, 0)));
     const feed = Math.max(0, suspendedSolids(c, massOf(COMPARTMENT.aeration, 0)));
     settleHopper(kinetics.settling, hopper, kinetics.thickest_gm3, solids, feed, passing);
+    passing[LAYERS - 1] = stretch.slotOpen * at(passing, LAYERS - 1);
     for (let i = 0; i < LAYERS; i++) {
       if (at(solids, i) === 0) continue;
       const to = i === LAYERS - 1 ? COMPARTMENT.aeration : TOP + i + 1;

@@ -18,6 +18,8 @@ export interface Sample {
   readonly residual_mgL: number;
   readonly freeChlorine_mgL: number;
   readonly coliform_per100mL: number;
+  /** Salt over the supply's and the household's ordinary. */
+  readonly salt_mgL: number;
 }
 
 /** Carbon dioxide left in aerated water, mol/m3, and the first dissociation constant of carbonic acid (convention; from memory). */
@@ -50,5 +52,6 @@ export function sampleOf(c: Composition): Sample {
     residual_mgL: Math.max(0, at(c, COMPONENT.chlorine) + at(c, COMPONENT.combined)),
     freeChlorine_mgL: Math.max(0, at(c, COMPONENT.chlorine)),
     coliform_per100mL: Math.max(0, at(c, COMPONENT.coliform)),
+    salt_mgL: Math.max(0, at(c, COMPONENT.salt)),
   };
 }

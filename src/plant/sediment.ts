@@ -10,7 +10,9 @@ import { exp } from './num.ts';
 export const SPOTS = ['inlet', 'middle', 'pump', 'far'] as const;
 export type Spot = (typeof SPOTS)[number];
 const KINDS = { degradable: 0, inert: 1, nitrogen: 2 } as const;
-const PER_SPOT = 3;
+/** How many numbers stand in a row for each spot. */
+export const FLOOR_KINDS = 3;
+const PER_SPOT = FLOOR_KINDS;
 export const SEDIMENT_SIZE = SPOTS.length * PER_SPOT;
 
 /** Share of what settles that falls on each spot, and of what lies there stirred up in a minute's run (convention). */
@@ -21,7 +23,7 @@ const CLOUDS = 0.5;
 /** Velocity of the fine floc that the clarifier lets through, m/d (convention). */
 const FALL_md = 2;
 /** Dry solids in a m3 of sediment, g (common practice 30 to 60 kg, no source). */
-const SEDIMENT_gm3 = 40_000;
+export const SEDIMENT_gm3 = 40_000;
 
 /** Share of the floc in water so deep, m, that is down after so many days. */
 export function settledShare(depth_m: number, days: number): number {

@@ -145,9 +145,19 @@ export function smellOutdoors(a: AirOutdoors): Smell<OutdoorSmell> {
   return a.open > 0 ? { kind: 'earthy', strength: EARTHY * Math.min(1, a.open) } : { kind: 'none', strength: 0 };
 }
 
+/** Strength of the trash tank's own smell at a lid that lies there without its gasket (convention). */
+const SEPTIC_AT_LID = 0.3;
+
+/** What comes out of the trash tank past lids that are not tight (1 for one): septic always, healthy works or not. */
+export function smellAtLids(gap: number): Smell<OutdoorSmell> {
+  return gap > 0 ? { kind: 'rotten-eggs', strength: Math.min(1, SEPTIC_AT_LID * gap) } : { kind: 'none', strength: 0 };
+}
+
 export interface AirIndoors {
   /** Seal of the driest trap, mm. */
   readonly seal_mm: number;
+  /** Joints of the drains that let sewer air in: 1 as a toilet without its seal; none where left out. */
+  readonly gap?: number;
   /** Sewage stands at or above the lowest fixture. */
   readonly backedUp: boolean;
 }
@@ -155,8 +165,9 @@ export interface AirIndoors {
 /** Strength of sewer air from one dry trap (convention). */
 const SEWER_AIR = 0.6;
 
-/** What one smells in the house: sewage that backs up, or sewer air past a dry trap, which needs no fault of the works. */
+/** What one smells in the house: sewage that backs up, or sewer air past a dry trap or a bad joint, which needs no fault of the works. */
 export function smellIndoors(a: AirIndoors): Smell<'none' | 'sewer-air' | 'septic'> {
   if (a.backedUp) return { kind: 'septic', strength: 1 };
-  return a.seal_mm > 0 ? { kind: 'none', strength: 0 } : { kind: 'sewer-air', strength: SEWER_AIR };
+  const open = Math.max(a.seal_mm > 0 ? 0 : 1, Math.min(1, a.gap ?? 0));
+  return open > 0 ? { kind: 'sewer-air', strength: SEWER_AIR * open } : { kind: 'none', strength: 0 };
 }

@@ -4,6 +4,8 @@
  */
 
 import type { DisinfectionCondition, DisinfectionSpec } from './disinfection.ts';
+import { type LineCondition, WHOLE_LINE } from './line.ts';
+import { CLEAR_WAY, type WaterwayCondition } from './waterway.ts';
 
 /** A tank with upright walls up to its ceiling, and a narrower access riser above it. */
 export interface BasinSpec {
@@ -107,7 +109,7 @@ export interface PlantSpec {
  * What faults change in the plant: factors and sizes that are neutral in a sound unit. A fault's patch names entries
  * of this record; `unit` combines patches (see `faults/patch.ts`).
  */
-export interface PlantCondition extends DisinfectionCondition {
+export interface PlantCondition extends DisinfectionCondition, LineCondition, WaterwayCondition {
   /** Holes in the air line, diameters, m. */
   lineHole_m: number;
   jointHole_m: number;
@@ -116,8 +118,6 @@ export interface PlantCondition extends DisinfectionCondition {
   compressorPressure: number;
   /** Dirt on the intake filter: suction loss, kPa per (L/min)^2. */
   intakeLoss_kPa_per_Lmin2: number;
-  /** Share of its clean flow that the disc filter lets through. */
-  filterFlow: number;
   /** Fouled diffusers: factor of their loss, and share of the transfer that is left (0.65 to 0.9 in use: ASCE, from memory). */
   diffuserLoss: number;
   transfer: number;
@@ -137,12 +137,13 @@ export interface PlantCondition extends DisinfectionCondition {
 }
 
 export const SOUND: PlantCondition = {
+  ...WHOLE_LINE,
+  ...CLEAR_WAY,
   lineHole_m: 0,
   jointHole_m: 0,
   compressorFlow: 1,
   compressorPressure: 1,
   intakeLoss_kPa_per_Lmin2: 0,
-  filterFlow: 1,
   diffuserLoss: 1,
   transfer: 1,
   volumeIndex: 1,

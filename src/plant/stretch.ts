@@ -30,6 +30,9 @@ export interface Stretch {
   saturation: number;
   /** Share of the lowest layer's solids that gas lifts to the top, 1/d. */
   lifted: number;
+  /** Share of its opening that the return slot has for sludge, and of the lying scum that goes on with the water, 1/d. */
+  slotOpen: number;
+  scoured: number;
 }
 
 /** A stretch in which nothing flows and nothing comes. */
@@ -54,5 +57,7 @@ export function stillStretch(): Stretch {
     transfer: 0,
     saturation: 0,
     lifted: 0,
+    slotOpen: 1,
+    scoured: 0,
   };
 }

@@ -37,6 +37,14 @@ export function trapSeal_mm(full_mm: number, daysSinceUse: number, temperature_C
   return Math.max(0, full_mm - daysSinceUse * trapLoss_mmd(temperature_C, humidity));
 }
 
+/** Seal that a draw leaves in a trap whose drain has no vent: the rest is sucked after the water, mm (convention). */
+const SUCKED_SEAL_mm = 15;
+
+/** Seal of a trap right after water has run, mm, where the vent lets in such a share of its air. */
+export function leftSeal_mm(ventFlow: number): number {
+  return FULL_SEAL_mm - (1 - ventFlow) * (FULL_SEAL_mm - SUCKED_SEAL_mm);
+}
+
 /**
  * Seal, mm, that still stands against the pressure of a vented drain: plumbing codes let it swing by an inch of water at
  * a trap (from memory).

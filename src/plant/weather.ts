@@ -153,13 +153,14 @@ function remembered<T>(of: (day: number) => T): (day: number) => T {
   };
 }
 
-/** No season and no rain: tanks at one temperature. */
-export function steadyWeather(temperature_C: number): Weather {
+/** No season: tanks at one temperature, and no rain but the storms given. */
+export function steadyWeather(temperature_C: number, storms: readonly Storm[] = []): Weather {
+  const edges = storms.flatMap((s) => [s.start_s, s.end_s]).sort((a, b) => a - b);
   return {
     temperature_C: () => temperature_C,
     humidity: () => STEADY_HUMIDITY,
-    rain_mmh: () => 0,
-    nextEdge: () => Number.POSITIVE_INFINITY,
+    rain_mmh: (t) => storms.reduce((sum, s) => (s.start_s <= t && t < s.end_s ? sum + s.rain_mmh : sum), 0),
+    nextEdge: (t) => edges.find((edge) => edge > t) ?? Number.POSITIVE_INFINITY,
   };
 }
 

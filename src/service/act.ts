@@ -40,28 +40,34 @@ export interface Service {
 }
 
 /** Why an action cannot be done now; undefined when it can be. */
-export function hindrance(service: Service, def: ActionDef): Message | undefined {
+export function hindrance(service: Service, def: ActionDef, fill: Fill = {}): Message | undefined {
   const { person, unit } = service;
   if (person.onSite && def.place === 'phone') return say('why.on-site');
   if (!person.onSite && def.place !== 'phone') return say('why.on-the-phone');
   if (def.needs?.lid && !person.lids.has(def.needs.lid)) return say('why.lid', { lid: say(`lid.${def.needs.lid}`) });
-  return def.hindered?.(person, unit);
+  return def.hindered?.(person, unit, fill);
 }
 
 /** The circuits that an action wants locked out. */
-export function circuitsToLock({ lockOut }: ActionDef): readonly BreakerName[] {
+export function circuitsToLock({ lockOut }: ActionDef, fill: Fill = {}): readonly BreakerName[] {
+  if (typeof lockOut === 'function') return lockOut(fill);
   if (lockOut === undefined) return [];
   return lockOut === 'all' ? BREAKERS : [lockOut];
 }
 
 /** The life-safety step that doing it now would skip. */
-export function breachOf(service: Service, def: ActionDef, dangerAsked: boolean): BreachId | undefined {
+export function breachOf(
+  service: Service,
+  def: ActionDef,
+  dangerAsked: boolean,
+  fill: Fill = {},
+): BreachId | undefined {
   const { person } = service;
   const itself = typeof def.breach === 'function' ? def.breach(service.unit) : def.breach;
   if (itself) return itself;
   if (def.touches && !dangerAsked) return 'danger-not-asked';
   if (person.onSite && !def.handsOff && def.id !== 'make-safe' && !person.madeSafe) return 'site-not-made-safe';
-  if (circuitsToLock(def).some((circuit) => !person.locks.has(circuit))) return 'not-locked-out';
+  if (circuitsToLock(def, fill).some((circuit) => !person.locks.has(circuit))) return 'not-locked-out';
   if (def.id === 'leave-site' && person.lids.size > 0) return 'lid-left-open';
   return undefined;
 }

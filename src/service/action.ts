@@ -63,8 +63,8 @@ export interface ActionDef {
     readonly compressorRuns?: boolean;
     readonly unlocked?: BreakerName;
   };
-  /** Circuit that must be locked out before a hand goes in, or every one of the panel: life safety. */
-  readonly lockOut?: BreakerName | 'all';
+  /** Circuit that must be locked out before a hand goes in, every one of the panel, or what its answers ask for: life safety. */
+  readonly lockOut?: BreakerName | 'all' | ((fill: Fill) => readonly BreakerName[]);
   /** May be done before the site was made safe (looking round, talking, switches meant for anyone's hand). */
   readonly handsOff?: boolean;
   /** Asking for it is itself a breach, whatever the unit is like or as it finds the unit. */
@@ -73,10 +73,12 @@ export interface ActionDef {
   readonly touches?: boolean;
   readonly control?: string;
   readonly form?: readonly FieldDef[];
+  /** Its questions where they depend on the unit: `actionOn` makes its form of them. */
+  readonly formOn?: (spec: UnitSpec) => readonly FieldDef[];
   /** Whether a unit has what it works on; on every unit when left out. */
   readonly fits?: (spec: UnitSpec) => boolean;
   /** Why it cannot be done now; undefined when it can. */
-  readonly hindered?: (person: Person, unit: Unit) => Message | undefined;
+  readonly hindered?: (person: Person, unit: Unit, fill?: Fill) => Message | undefined;
   /** Seconds of its minutes that `perform` itself lets pass by `wait`; the others pass before it. */
   readonly inner_s?: number;
   /** Does it: works the unit, takes readings, notes them. */

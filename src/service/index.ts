@@ -2,7 +2,7 @@
 export { arrive, breachOf, circuitsToLock, hindrance, letPass, type Outcome, perform, type Service } from './act.ts';
 export type { ActionDef, Answers, BreachId, FieldDef, Fill } from './action.ts';
 export { RECORD_LINES } from './actions/yard.ts';
-export { ACTION_BY_ID, ACTIONS, actionOn, fits } from './catalogue.ts';
+export { ACTION_BY_ID, ACTIONS, actionOn, asOn, fits } from './catalogue.ts';
 export * from './facts.ts';
 export * from './message.ts';
 export { outletSeen, perceive } from './perceive.ts';

@@ -32,6 +32,7 @@ export const INSTRUMENTS = {
   level_m: { id: 'tape', resolution: 0.005, scatter: 0.003, lowest: 0, highest: 3 },
   current_A: { id: 'clamp', resolution: 0.1, scatter: 0.1, lowest: 0, highest: 100 },
   voltage_V: { id: 'volts', resolution: 0.1, scatter: 0.6, lowest: 0, highest: 600 },
+  capacitance_uF: { id: 'microfarads', resolution: 0.1, scatter: 0.2, lowest: 0, highest: 200 },
   resistance_ohm: { id: 'ohms', resolution: 0.1, scatter: 0.05, lowest: 0, highest: 20_000 },
   insulation_Mohm: { id: 'insulation', resolution: 0.1, scatter: 0.03, lowest: 0, highest: 1000 },
   drawDown_Ls: { id: 'drawDown', resolution: 0.01, scatter: 0.012, lowest: 0, highest: 3 },
@@ -40,6 +41,8 @@ export const INSTRUMENTS = {
   pH: { id: 'pH', resolution: 0.5, scatter: 0.15, lowest: 6, highest: 9 },
   settled_mLL: { id: 'jar', resolution: 10, scatter: 5, lowest: 0, highest: 1000 },
   core_m: { id: 'core', resolution: 0.01, scatter: 0.004, lowest: 0, highest: 2 },
+  meter_Ls: { id: 'waterMeter', resolution: 0.001, scatter: 0, lowest: 0, highest: 3 },
+  chloride_mgL: { id: 'chloride', resolution: 10, scatter: 12, lowest: 30, highest: 3000 },
   scum_m: { id: 'scumProbe', resolution: 0.01, scatter: 0.006, lowest: 0, highest: 1 },
 } as const satisfies Record<string, Instrument>;
 

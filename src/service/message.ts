@@ -15,6 +15,7 @@ export type Measure =
   | 'voltage_V'
   | 'resistance_ohm'
   | 'resistance_Mohm'
+  | 'capacitance_uF'
   | 'temperature_C'
   | 'duration_min'
   | 'duration_h'

@@ -29,6 +29,8 @@ export const LOADS = [
   'compressor',
   'float',
   'pump',
+  'pump-parts',
+  'field-parts',
   'lamp',
   'breaker',
   'panel-parts',

@@ -28,7 +28,7 @@ export const SYMPTOMS = {
   'smell-chlorine': (unit: Unit) => readout(unit, unit.t).sensed.outdoors.kind === 'chlorine',
   'smell-indoors': (unit: Unit) => readout(unit, unit.t).sensed.indoors.kind !== 'none',
   'compressor-silent': (unit: Unit) => !unit.control.outputs.compressorRuns,
-  'slow-drains': (unit: Unit) => readout(unit, unit.t).flows.trash_m > unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m,
+  'slow-drains': (unit: Unit) => readout(unit, unit.t).flows.sewer_m > unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m,
   'sewage-out': (unit: Unit) => {
     const { relieved_m3, indoors_m3 } = readout(unit, unit.t);
     return relieved_m3 + indoors_m3 > 1e-4;

@@ -1,15 +1,16 @@
 /** What drives the works of a running unit: draws, pump, compressor and the faults of the plant, and the line's pressure. */
 import type { ControlState } from '../control/index.ts';
 import {
-  conditionFilterLoss,
   type DrawSource,
   type Drive,
   infiltration_m3s,
   leastPressure,
+  lineState,
+  openingPressure,
   operatingPoint,
+  runsBack,
   SOUND,
   standingPressure,
-  staticHead,
   stillAir,
   type Weather,
   type Works,
@@ -46,7 +47,8 @@ export class Driver {
       compressorRuns: true,
       ultravioletLit: false,
       condition: { ...SOUND },
-      filterLoss: unit.spec.plant.discharge.filterLoss_m_per_Ls2,
+      line: lineState(unit.works.line, SOUND),
+      returned_m3s: 0,
       temperature_C: unit.weather.temperature_C(0),
       humidity: unit.weather.humidity(0),
     };
@@ -62,12 +64,14 @@ export class Driver {
     drive.temperature_C = this.weather.temperature_C(t);
     drive.humidity = this.weather.humidity(t);
     this.condition(t);
+    this.returned(t);
     this.growing = this.faults.some((f) => isGrowing(f, t));
   }
 
   /** At an instant between events: growing faults move it. */
   at(t: number): Drive {
     if (this.growing) this.condition(t);
+    this.returned(t);
     return this.drive;
   }
 
@@ -91,7 +95,7 @@ export class Driver {
   /** Notes the line's pressure when the compressor stops: what the closing diffusers leave in it. */
   stopAir(t: number, y: Float64Array): void {
     const running = this.airPressure(t, y);
-    const shut = staticHead(this.works.diffuserDepth(y)) + this.spec.plant.air.cracking_kPa;
+    const shut = openingPressure(this.spec.plant.air, this.drive.condition, this.works.diffuserDepth(y));
     this.registers.airStopped_s = t;
     this.registers.airStopped_kPa = Math.min(running, shut);
     this.drive.compressorRuns = false;
@@ -99,8 +103,16 @@ export class Driver {
 
   private condition(t: number): void {
     conditionAt(this.faults, t, this.drive.condition);
-    this.drive.filterLoss = conditionFilterLoss(this.works, this.drive.condition);
-    const { clearWater_m3d, seepage_m2 } = this.drive.condition;
-    this.drive.seep_m3s = infiltration_m3s(this.weather.rain_mmh(t), seepage_m2) + clearWater_m3d / 86_400;
+    this.drive.line = lineState(this.works.line, this.drive.condition);
+    const { clearWater_m3d, roof_m2, seepage_m2 } = this.drive.condition;
+    this.drive.seep_m3s = infiltration_m3s(this.weather.rain_mmh(t), seepage_m2 + roof_m2) + clearWater_m3d / 86_400;
+  }
+
+  /** What runs back from the line after the pump has stopped, where its check valve does not hold. */
+  private returned(t: number): void {
+    const { pumpStopped_s } = this.registers;
+    const { checkHolds } = this.drive.condition;
+    const back = checkHolds < 1 && !this.drive.pumpRuns && pumpStopped_s >= 0;
+    this.drive.returned_m3s = back ? runsBack(this.spec.plant.discharge, checkHolds, t - pumpStopped_s) : 0;
   }
 }

@@ -19,14 +19,19 @@ import {
   type Drive,
   emptyStep,
   fillStock,
+  gather,
+  type HauledTank,
   interpolate,
   makeStepper,
   makeWorks,
   PASSED,
   Passage,
+  pumpOut,
+  refillAeration,
   STATE_SIZE,
   STEPPED,
   type Step,
+  type Stepper,
   tolerances,
   type Weather,
   type Works,
@@ -37,6 +42,7 @@ import {
   isGrowing,
   isPresent,
   nextFaultInstant,
+  stripColour,
   switchInstants,
   switchShift_kPa,
   tetherShift,
@@ -64,6 +70,8 @@ export interface UnitSetup {
 const ENDLESS = 1000;
 /** Tolerances under which every float turns within 0.02 mm of its height (held by tests/unit/engine-accuracy.test.ts). */
 const RULES = { rtol: 2e-6, atol: tolerances(), largest: 900, smallest: 1e-6 };
+/** The same where water may come to stand in the house sewer. */
+const RULES_WITH_SEWER = { ...RULES, atol: tolerances(true) };
 /** While a pump runs a level may turn round within minutes: keep steps short enough to see it. */
 const LARGEST_WHILE_PUMPING_s = 60;
 const FIRST_STEP_s = 5;
@@ -71,6 +79,12 @@ const HALF_A_YEAR = 0.5;
 const DELAY_IDS = Object.keys(DELAYS) as DelayId[];
 /** What held up to an instant is what held so long before it, s. */
 const BEFORE_s = 1e-3;
+
+/** Whether a fault can hold sewage back in the house sewer. */
+function holdsSewage({ fault }: FaultState): boolean {
+  const { sewerFlow = 1, inletFlow = 1 } = fault.effect.plant ?? {};
+  return sewerFlow < 1 || inletFlow < 1;
+}
 
 /** Control switching without end, named with the instant. */
 export class EndlessSwitching extends Error {}
@@ -95,7 +109,7 @@ export class Unit {
 
   private held: Step | undefined;
   private spare: Step = emptyStep(STEPPED);
-  private readonly stepper = makeStepper(STEPPED, RULES);
+  private readonly stepper: Stepper;
   private readonly driver: Driver;
   private slopeKnown = false;
   /** Next instant at which something is known to happen; worked out anew whenever something has. */
@@ -113,6 +127,7 @@ export class Unit {
       switches: switchInstants(fault, setup.seed),
       mended_s: Number.POSITIVE_INFINITY,
     }));
+    this.stepper = makeStepper(STEPPED, this.faults.some(holdsSewage) ? RULES_WITH_SEWER : RULES);
     this.panel = new PanelState(setup.spec.panel, this.faults);
     this.driver = new Driver(this, this.panel.registers);
     this.switches = new Switches(setup.spec, this.faults, this.driver, STEPPED);
@@ -217,6 +232,20 @@ export class Unit {
     fillStock(disinfection, this.driver.at(this.t).condition.disinfectantStock, this.passage.stock(this.y));
   }
 
+  /** A hauler's truck pumps a tank out at the present instant; the aeration chamber it fills up again with clear water. */
+  haul(tank: HauledTank): void {
+    pumpOut(this.works, this.y, tank);
+    if (tank === 'aeration') refillAeration(this.works, this.y);
+    this.refresh();
+    this.settle();
+    this.observer?.(this);
+  }
+
+  /** Share of its colour that the technician's test strip shows now. */
+  stripColour(): number {
+    return stripColour(this.faults, this.t);
+  }
+
   /** Lets released floats and switches follow the water and the air again, at the present instant. */
   follow(): void {
     this.tellParts();
@@ -248,6 +277,11 @@ export class Unit {
   /** Whether a fault with this key is there now: for what only an eye or a hand can tell. */
   has(key: string): boolean {
     return this.faults.some((f) => f.fault.id === key && isPresent(f, this.t));
+  }
+
+  /** Whether such a fault has come and is not mended, also while it does nothing: what is broken looks so between its spells. */
+  stands(key: string): boolean {
+    return this.faults.some((f) => f.fault.id === key && f.fault.onset_s <= this.t && this.t < f.mended_s);
   }
 
   /** Takes over a snapshot's state (see snapshot.ts, which checks that it fits). */
@@ -344,7 +378,9 @@ export class Unit {
     const there = isPresent(state, this.t);
     this.panel.note(there ? `fault.${state.fault.id}` : `mended.${state.fault.id}`, this.t);
     if (there) {
-      for (const event of state.fault.effect.control?.starts ?? []) this.deliver(event);
+      const { control, gathers } = state.fault.effect;
+      if (gathers && this.t === state.fault.onset_s) gather(this.works, this.y, gathers, state.fault.severity);
+      for (const event of control?.starts ?? []) this.deliver(event);
       return;
     }
     this.ends(state);

@@ -3,7 +3,7 @@
  * may come and go, and ends when it is mended. The catalogue (`faults/`) holds patches as data; this applies them.
  */
 import type { ControlEventName, FloatName } from '../control/index.ts';
-import { draw, exponential, type PlantCondition, SOUND } from '../plant/index.ts';
+import { draw, exponential, type Gathered, type PlantCondition, SOUND } from '../plant/index.ts';
 
 export interface FaultEffect {
   /** Entries of the plant's condition at full severity; in between they go evenly from sound to this. */
@@ -20,6 +20,12 @@ export interface FaultEffect {
   readonly clock_h?: number;
   /** Extra uses of a fixture, so many, so far apart. */
   readonly uses?: { readonly fixture: string; readonly times: number; readonly every_min: number };
+  /** Days from the onset on which nobody is at home. */
+  readonly away_d?: number;
+  /** What has gathered in the tanks, there at once at the onset: only a hauler's truck takes it away again. */
+  readonly gathers?: Gathered;
+  /** Share of its colour that a test strip of the technician's shows, at full severity. */
+  readonly strips?: number;
 }
 
 /** One fault of one property. Times are engine seconds. */
@@ -97,6 +103,17 @@ const COMBINE: Readonly<Record<keyof PlantCondition, (a: number, b: number) => n
   compressorPressure: times,
   intakeLoss_kPa_per_Lmin2: plus,
   filterFlow: times,
+  pumpHead: times,
+  pumpLoss: times,
+  weepHole: times,
+  checkFlow: times,
+  checkHolds: times,
+  lineBreak_m: wider,
+  fieldBreak_m: wider,
+  openingsLeft: times,
+  zonesOpen: times,
+  lowOutlet_m: Math.max,
+  soilTakes: times,
   diffuserLoss: times,
   transfer: times,
   volumeIndex: times,
@@ -111,6 +128,17 @@ const COMBINE: Readonly<Record<keyof PlantCondition, (a: number, b: number) => n
   trapsUsed: times,
   clearWater_m3d: plus,
   seepage_m2: plus,
+  sewerFlow: times,
+  inletFlow: times,
+  outletFlow: times,
+  trashLeak_m2d: plus,
+  lidGap: plus,
+  roof_m2: plus,
+  drainGap: plus,
+  ventFlow: times,
+  baffle: times,
+  slotOpen: times,
+  lineWater_m: plus,
 };
 
 function times(a: number, b: number): number {
@@ -140,6 +168,13 @@ export function conditionAt(states: readonly FaultState[], t: number, out: Plant
     }
   }
   return out;
+}
+
+/** Share of its colour that a test strip shows at an instant. */
+export function stripColour(states: readonly FaultState[], t: number): number {
+  let share = 1;
+  for (const state of states) share *= 1 - severityAt(state, t) * (1 - (state.fault.effect.strips ?? 1));
+  return share;
 }
 
 /** Shift of a float's heights at an instant, m. */

@@ -39,6 +39,7 @@ export class PanelState {
     const after = edge.to.outputs;
     if (edge.to !== this.control || edge.commands.length > 0) this.note(name, t);
     if (!before.contact && after.contact) this.registers.pumpCycles += 1;
+    if (before.pumpRuns && !after.pumpRuns) this.registers.pumpStopped_s = t;
     this.control = edge.to;
     for (const id of SHOWN) {
       if (before[id] !== after[id]) this.note(`${id}.${after[id] ? 'on' : 'off'}`, t);

@@ -9,8 +9,12 @@ import {
   GAUGES,
   type JarLiquor,
   LAYERS,
+  type LinePressures,
+  linePressures,
   nozzlePressure,
   type Place,
+  primed,
+  pumpCurrentShare,
   RUN,
   type Sample,
   SPOTS,
@@ -50,16 +54,23 @@ export interface Readout {
   /** Mixed liquor as it is poured into the jar. */
   readonly liquor: JarLiquor;
   readonly sensed: Sensed;
+  /** Water in the house's least used trap, mm. */
+  readonly trapSeal_mm: number;
   readonly hoursWithoutOxygen: number;
   readonly inflow_m3s: number;
-  /** Pressure at the spray heads, kPa. */
+  /** Pressure at the spray heads, kPa, and on the way to them; nothing while the pump rests. */
   readonly headPressure_kPa: number;
+  readonly linePressure_kPa: LinePressures;
+  /** Current of the effluent pump, A. */
+  readonly pumpCurrent_A: number;
   readonly pumpRun_s: number;
   readonly drawn_m3: number;
   readonly seeped_m3: number;
   readonly sprayed_m3: number;
   readonly relieved_m3: number;
   readonly indoors_m3: number;
+  /** Out of the trash tank into the ground and from under its lid. */
+  readonly leaked_m3: number;
   readonly shortOfAir_m3: number;
 }
 
@@ -99,18 +110,36 @@ export function readout(unit: Unit, t: number): Readout {
       nitrate_mgL: water.aeration.nitrate_mgL,
       oxygen_mgL: water.aeration.oxygen_mgL,
     },
-    sensed: sensedAt(unit, y, flows, water.pump),
+    sensed: sensedAt(unit, t, y, flows, water.pump),
+    trapSeal_mm: at(GAUGES.seal_mm),
     hoursWithoutOxygen: at(GAUGES.hoursWithoutOxygen),
     inflow_m3s: drive.inflow_m3s,
-    headPressure_kPa: nozzlePressure(unit.works.line, flows.discharge * 1000),
+    headPressure_kPa: drive.pumpRuns ? nozzlePressure(drive.line, flows.discharge * 1000) : 0,
+    linePressure_kPa: linePressures(
+      drive.line,
+      flows.pump_m,
+      drive.pumpRuns ? primed(unit.spec.plant, flows.pump_m) : 0,
+    ),
+    pumpCurrent_A: pumpCurrent_A(unit, drive.condition.pumpHead, flows.discharge * 1000),
     pumpRun_s: at(RUN.pump_s),
     drawn_m3: at(WATER.drawn),
     seeped_m3: at(WATER.seeped),
     sprayed_m3: at(WATER.sprayed),
     relieved_m3: at(WATER.relieved),
     indoors_m3: at(WATER.indoors),
+    leaked_m3: at(WATER.leaked),
     shortOfAir_m3: at(GAUGES.shortOfAir_m3),
   };
+}
+
+/** Current of a rotor that stands, as a multiple of the rated one (NEC letter codes: 5 to 6, from memory). */
+const LOCKED = 5.5;
+
+function pumpCurrent_A(unit: Unit, pumpHead: number, flow_Ls: number): number {
+  const { pumpRuns, pumpStalls } = unit.control.outputs;
+  const rated_A = unit.spec.plant.effluentPump.ratedCurrent_A;
+  if (pumpStalls) return LOCKED * rated_A;
+  return pumpRuns ? rated_A * pumpCurrentShare(unit.works.line, pumpHead, flow_Ls) : 0;
 }
 
 function blanketOf(unit: Unit, y: Float64Array, liquor_gm3: number): number {

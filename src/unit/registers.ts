@@ -10,6 +10,8 @@ export interface Registers {
   /** When the compressor last stopped, and at what line pressure. */
   airStopped_s: number;
   airStopped_kPa: number;
+  /** When the effluent pump last stopped (-1: it has not run). */
+  pumpStopped_s: number;
   pumpCycles: number;
   dialled: number;
 }
@@ -22,6 +24,7 @@ export function registersAtRest(): Registers {
     doseSince_s: -1,
     airStopped_s: 0,
     airStopped_kPa: 0,
+    pumpStopped_s: -1,
     pumpCycles: 0,
     dialled: 0,
   };

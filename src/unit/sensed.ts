@@ -17,6 +17,7 @@ import {
   type OutdoorSmell,
   type Sample,
   type Smell,
+  smellAtLids,
   smellIndoors,
   smellOutdoors,
   suspendedSolids,
@@ -41,12 +42,15 @@ export interface Sensed {
 const ORDINARY_SHARE = 0.4;
 
 /** Of a state whose processes have caught up; `effluent` is the pump tank's water. */
-export function sensedAt(unit: Unit, y: Float64Array, flows: Flows, effluent: Sample): Sensed {
+export function sensedAt(unit: Unit, t: number, y: Float64Array, flows: Flows, effluent: Sample): Sensed {
   const { spec } = unit;
   const liquor = unit.passage.composition(y, 'aeration');
   const hoursWithoutOxygen = y[GAUGES.hoursWithoutOxygen] as number;
   const air = { air_Lmin: flows.air.diffuser_Lmin, reference_Lmin: spec.plant.air.transferReference_Lmin };
   const smell = (open: number) => smellOutdoors({ hoursWithoutOxygen, residual_mgL: effluent.residual_mgL, open });
+  const { drainGap, lidGap } = unit.driveAt(t).condition;
+  const outdoors = smell(0);
+  const atLids = smellAtLids(lidGap);
   return {
     liquor: liquorColour({ solids_mgL: suspendedSolids(liquor, 0), hoursWithoutOxygen }),
     effluent: effluentColour({ solids_mgL: effluent.solids_mgL, hoursWithoutOxygen }),
@@ -59,9 +63,9 @@ export function sensedAt(unit: Unit, y: Float64Array, flows: Flows, effluent: Sa
       soap: (y[GAUGES.inflow_m3d] as number) / (ORDINARY_SHARE * spec.rated_m3d),
     }),
     bubbles: bubbling(air.air_Lmin, air.reference_Lmin),
-    outdoors: smell(0),
+    outdoors: atLids.strength > outdoors.strength ? atLids : outdoors,
     overLid: smell(1),
-    indoors: smellIndoors({ seal_mm: y[GAUGES.seal_mm] as number, backedUp: flows.indoors > 0 }),
+    indoors: smellIndoors({ seal_mm: y[GAUGES.seal_mm] as number, gap: drainGap, backedUp: flows.indoors > 0 }),
   };
 }
 

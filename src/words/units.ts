@@ -23,6 +23,7 @@ export type UnitId =
   | 'V'
   | 'ohm'
   | 'Mohm'
+  | 'uF'
   | 'F'
   | 'C'
   | 'min'
@@ -72,6 +73,7 @@ const SAME: Readonly<Record<Same, Scale>> = {
   voltage_V: { unit: 'V', per: 1, step: 1 },
   resistance_ohm: { unit: 'ohm', per: 1, step: 0.1 },
   resistance_Mohm: { unit: 'Mohm', per: 1, step: 0.1 },
+  capacitance_uF: { unit: 'uF', per: 1, step: 0.1 },
   duration_min: { unit: 'min', per: 1, step: 1 },
   duration_h: { unit: 'h', per: 1, step: 0.1 },
   money_usd: { unit: 'usd', per: 1, step: 1 },

@@ -56,7 +56,7 @@ function strip(session: CallSession): number {
 const KINDS = { u1: 'liquid', u2: 'tablets', u3: 'ultraviolet' } as const;
 const OURS = [...PLACED_FAULTS.values()].filter((f) => f.family === 'disinfection');
 const CASES = Object.entries(KINDS).flatMap(([unit, kind]) =>
-  OURS.filter((f) => f.fits?.includes(kind)).map((f) => [f.id, unit, f] as const),
+  OURS.filter((f) => f.needs?.disinfection === kind).map((f) => [f.id, unit, f] as const),
 );
 
 describe('a fault of disinfection', () => {
@@ -65,7 +65,7 @@ describe('a fault of disinfection', () => {
     for (const [unit, kind] of Object.entries(KINDS)) {
       const spec = prepareCall({ ...base, unit, faults: [] }).spec;
       const had = faultsOf(spec).filter((f) => f.family === 'disinfection');
-      expect(had.map((f) => f.fits)).toEqual(had.map(() => [kind]));
+      expect(had.map((f) => f.needs?.disinfection)).toEqual(had.map(() => kind));
     }
   });
 

@@ -105,19 +105,19 @@ class Walker {
     const def = session.definition(this.pick(this.chance() < 0.1 ? ids : fitting));
     if (!def || ['decide-close', 'leave-site'].includes(def.id)) return;
     const asked = session.done.some((d) => d.def.id === 'ask-danger');
-    if (breachOf(session.service, def, asked)) {
-      this.prepare(def);
+    const fill = this.fill(def);
+    if (breachOf(session.service, def, asked, fill)) {
+      this.prepare(def, fill);
       return;
     }
-    const fill = this.fill(def);
     const refused = session.act({ id: def.id, ...(fill ? { fill } : {}) });
     speakAll([refused, session.changes], spoken);
     session.nextChange(session.now_ms + 120_000 * this.chance());
   }
 
   /** Does what must be safe first. */
-  private prepare(def: ActionDef): void {
-    for (const circuit of circuitsToLock(def)) this.session.act({ id: `lock-out:${circuit}` });
+  private prepare(def: ActionDef, fill?: Fill): void {
+    for (const circuit of circuitsToLock(def, fill)) this.session.act({ id: `lock-out:${circuit}` });
     this.session.act({ id: this.session.service.person.onSite ? 'make-safe' : 'ask-danger' });
   }
 }

@@ -9,8 +9,9 @@ import { BREAKERS, FLOATS } from '../../src/control/index.ts';
 import { FAULTS, PLACED_FAULTS, type ProofId } from '../../src/faults/index.ts';
 import type { EffluentColour, FoamKind, OutdoorSmell } from '../../src/plant/index.ts';
 import type { Lever } from '../../src/service/facts.ts';
-import { ACTIONS, type BreachId, type LidId, PLACES, say } from '../../src/service/index.ts';
+import { ACTIONS, asOn, type BreachId, type LidId, PLACES, say } from '../../src/service/index.ts';
 import { gapsOf, speak } from '../../src/words/speak.ts';
+import { SPECS } from '../control/panels.ts';
 import { coreTexts, ENGLISH, messagesIn, SPANISH, speakAll, TOPICS } from './spoken.ts';
 import { u1 } from './units.ts';
 
@@ -152,7 +153,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
 
 /** Prefixes of the core's own messages. `lever.` and `float.` are also names of facts, and come joined. */
 const PREFIXES =
-  'about|act|breach|caution|change|circuit|cost|event|fault|field|flag|follow|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|told|trouble|truth|urgency|verdict|why|word';
+  'about|act|breach|caution|change|circuit|conductor|cost|event|fault|field|flag|follow|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|terminal|told|trouble|truth|urgency|verdict|why|word';
 const LITERAL = new RegExp(`'((?:${PREFIXES})\\.[A-Za-z_][\\w.-]*)'`, 'g');
 
 /** Every message id that stands in the core's source as a whole. */
@@ -167,10 +168,12 @@ function literals(): Set<string> {
 }
 
 const form = stateCause([], u1());
+/** Every action with the questions it has on each of the units. */
+const asked = Object.values(SPECS).flatMap((spec) => ACTIONS.map((a) => asOn(spec, a)));
 const catalogue = [
   ...[...ACTIONS, form].map((a) => a.label),
-  ...[...ACTIONS, form].flatMap((a) => (a.form ?? []).map((f) => say(`field.${f.id}`))),
-  ...ACTIONS.flatMap((a) => (a.form ?? []).flatMap((f) => f.options.map((o) => o.label))),
+  ...[...asked, form].flatMap((a) => (a.form ?? []).map((f) => say(`field.${f.id}`))),
+  ...asked.flatMap((a) => (a.form ?? []).flatMap((f) => f.options.map((o) => o.label))),
   ...[...PLACED_FAULTS.keys()].map(faultName),
 ];
 const joined = Object.entries(JOINED).flatMap(([prefix, ids]) => ids.map((id) => `${prefix}.${id}`));

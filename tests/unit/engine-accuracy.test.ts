@@ -1,12 +1,12 @@
 /** How near the engine's events come to the true instants: against tight steps, and against the balance of volumes. */
 import { describe, expect, it } from 'vitest';
 import {
-  conditionFilterLoss,
   type Drive,
   emptyStep,
   evenLoadDay,
   GALLON_m3,
   levelOf,
+  lineState,
   listSource,
   makeStepper,
   makeWorks,
@@ -34,7 +34,8 @@ class Tight {
     compressorRuns: true,
     ultravioletLit: false,
     condition: SOUND,
-    filterLoss: conditionFilterLoss(this.works, SOUND),
+    line: lineState(this.works.line, SOUND),
+    returned_m3s: 0,
     temperature_C: 20,
     humidity: 0.5,
   };

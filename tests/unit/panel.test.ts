@@ -39,6 +39,7 @@ describe('at rest', () => {
       doseSince_s: -1,
       airStopped_s: 0,
       airStopped_kPa: 0,
+      pumpStopped_s: -1,
       pumpCycles: 0,
       dialled: 0,
     });

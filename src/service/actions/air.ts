@@ -13,6 +13,8 @@ const VISIBLE_m = 0.004;
 const FOAMS_m = 0.0004;
 /** A joint open so wide is a tube that has come off. */
 const OFF_m = 0.015;
+/** Water in a low spot that is heard and felt along the line, m (convention). */
+const GURGLES_m = 0.05;
 /** Intake loss at which the case gets hot to the hand, kPa per (L/min)^2, and share of its dead head (conventions). */
 const HOT_INTAKE = 0.008;
 const HOT_LOAD = 0.65;
@@ -77,9 +79,10 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     'look',
     3,
     (d) => {
-      const { lineHole_m, jointHole_m } = condition(d);
+      const { lineHole_m, lineWater_m, jointHole_m } = condition(d);
       const pinched = d.unit.has('line-pinched');
       if (pinched) d.note(say('note.air-line'), say('reading.line-pinched'), off('remark.filter'));
+      if (lineWater_m > GURGLES_m) d.note(say('note.air-line'), say('reading.line-gurgles'), off('remark.filter'));
       if (jointHole_m >= OFF_m) noteOff(d);
       if (lineHole_m >= VISIBLE_m) {
         d.learn({ leak: { where: 'line', hole_m: lineHole_m } });
@@ -166,6 +169,7 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
   mend('tighten-air-joints', 8, { cost_usd: 2 }),
   mend('clamp-air-line', 4, { cost_usd: 2 }),
   mend('straighten-air-line', 6),
+  mend('drain-air-line', 30, { cost_usd: 4, lockOut: 'compressorBreaker' }),
   mend('clean-intake-filter', 8),
   mend('renew-diaphragms', 40, { cost_usd: 48, load: 'diaphragm-kit', lockOut: 'compressorBreaker' }),
   mend('replace-compressor', 60, { cost_usd: 380, load: 'compressor', lockOut: 'compressorBreaker' }),

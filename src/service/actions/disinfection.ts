@@ -15,6 +15,8 @@ function by(...kinds: readonly DisinfectionSpec['kind'][]): Partial<ActionDef> {
 const LIQUID = by('liquid');
 const TABLETS = by('tablets');
 const CHLORINE = by('liquid', 'tablets');
+/** Strips are tried beside the truck: no lid need be off. */
+const STRIPS: Partial<ActionDef> = { fits: (spec) => spec.plant.disinfection.kind !== 'ultraviolet' };
 /** The lamp is fed by the compressor's circuit. */
 const LAMP = by('ultraviolet');
 const LAMP_LOCKED = { ...LAMP, lockOut: 'compressorBreaker' } as const;
@@ -67,12 +69,26 @@ function testHypochlorite(d: Doing): void {
   }
   const fresh_mgL = disinfection.strength_gL * DILUTED_mgL_per_gL;
   const truth_mgL = fresh_mgL * strength * conditionOf(d).disinfectantStrength;
-  const read_mgL = d.measure(INSTRUMENTS.totalChlorine_mgL, truth_mgL);
+  const read_mgL = d.measure(INSTRUMENTS.totalChlorine_mgL, d.unit.stripColour() * truth_mgL);
   const fresh = { fresh: chlorine(fresh_mgL) };
   d.note(
     say('note.hypochlorite'),
     say('reading.diluted', { c: chlorine(read_mgL) }),
     read_mgL < fresh_mgL / 2 ? off('remark.diluted', fresh) : good('remark.diluted', fresh),
+  );
+}
+
+/** Chlorine of clean water with a drop of bleach that strips are tried on, mg/L, and what good ones show at least (convention). */
+const STANDARD_mgL = 2;
+const SHOWS_mgL = 1;
+
+function checkStrips(d: Doing): void {
+  const read_mgL = d.measure(INSTRUMENTS.totalChlorine_mgL, d.unit.stripColour() * STANDARD_mgL);
+  const standard = { c: chlorine(STANDARD_mgL) };
+  d.note(
+    say('note.standard'),
+    say('reading.standard', { c: chlorine(read_mgL) }),
+    read_mgL < SHOWS_mgL ? off('remark.strips-stale', standard) : good('remark.standard', standard),
   );
 }
 
@@ -117,6 +133,7 @@ export const DISINFECTION_ACTIONS: readonly ActionDef[] = [
   at('look-at-disinfectant', 'look', 1, lookAtDisinfectant, CHLORINE),
   at('watch-feed', 'look', 4, watchFeed, CHLORINE),
   at('test-hypochlorite', 'measure', 6, testHypochlorite, LIQUID),
+  at('check-strips', 'measure', 4, checkStrips, STRIPS),
   at('read-tablet-label', 'look', 2, readTabletLabel, TABLETS),
   at('look-at-ultraviolet', 'look', 1, lookAtUltraviolet, LAMP),
   at('look-at-sleeve', 'look', 8, lookAtSleeve, LAMP_LOCKED),
@@ -125,6 +142,7 @@ export const DISINFECTION_ACTIONS: readonly ActionDef[] = [
     // Fresh calcium hypochlorite on pool tablets: what is in the tube is read first.
     breach: (unit) => (unit.has('wrong-tablets') ? 'chlorine-mixed' : undefined),
   }),
+  mend('open-fresh-strips', 2, { cost_usd: 18, ...STRIPS }),
   mend('clean-feed', 20, LIQUID),
   mend('prime-feed', 8, LIQUID),
   mend('set-feed', 8, LIQUID),

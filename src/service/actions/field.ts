@@ -1,12 +1,15 @@
-/** At the field: spray heads that are seen to throw, or buried tubing that only a gauge tells of. */
+/** At the field: spray heads that are seen to throw, buried tubing that only a gauge tells of, and the ground over both. */
 import type { UnitSpec } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import type { LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, off, plain } from './shared.ts';
+import { byHand, inHand } from './pumping.ts';
+import { actionsAt, good, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('spray-field');
+/** Nobody opens a line that a timer may fill. */
+const mend = mendsAt('spray-field', { lockOut: 'pumpBreaker' });
 
 const sprays = (spec: UnitSpec): boolean => spec.plant.discharge.kind === 'spray';
 const drips = (spec: UnitSpec): boolean => spec.plant.discharge.kind === 'drip';
@@ -37,6 +40,66 @@ function designRemark(d: Doing) {
   });
 }
 
+/** From here on a head or a stretch of tubing without water stands out to the eye, as a share of all openings (convention). */
+const MISSED = 0.85;
+
+function conditionOf(d: Doing) {
+  return d.unit.driveAt(d.unit.t).condition;
+}
+
+/** What the heads do: a broken one shows first, whatever the others still throw. */
+function lookAtHeads(d: Doing): void {
+  const kPa = d.read().headPressure_kPa;
+  const { fieldBreak_m, openingsLeft } = conditionOf(d);
+  d.learn(headsSeen(d));
+  if (kPa <= 1) d.note(say('note.spray'), say('reading.heads-down'));
+  else if (fieldBreak_m > 0) d.note(say('note.spray'), say('reading.head-geyser'), off('remark.head-geyser'));
+  else if (openingsLeft < MISSED) d.note(say('note.spray'), say('reading.head-dry'), off('remark.head-dry'));
+  else if (isWeak(d, kPa)) d.note(say('note.spray'), say('reading.spray-weak'), off('remark.spray-weak'));
+  else d.note(say('note.spray'), say('reading.spray-full'));
+}
+
+/** What is wet underfoot, and where. */
+function walkField(d: Doing): void {
+  const { fieldBreak_m, lineBreak_m, lowOutlet_m, soilTakes } = conditionOf(d);
+  const broken = sprays(d.unit.spec) ? 'reading.head-off' : 'reading.wet-over-lateral';
+  const found = [
+    ...(lineBreak_m > 0 ? ['reading.wet-over-line'] : []),
+    ...(fieldBreak_m > 0 ? [broken] : []),
+    ...(lowOutlet_m > 0 ? ['reading.wet-at-low-end'] : []),
+    ...(soilTakes < 0.5 ? ['reading.ponding'] : []),
+  ];
+  if (found.length === 0) d.note(say('note.ground'), say('reading.ground-firm'), good('remark.ordinary'));
+  for (const words of found) d.note(say('note.ground'), say(words), off('remark.wet-ground'));
+}
+
+function inspectOpenings(d: Doing): void {
+  const free = conditionOf(d).openingsLeft > MISSED;
+  d.note(
+    say('note.openings'),
+    say(free ? 'reading.openings-free' : 'reading.openings-slimed'),
+    free ? good('remark.ordinary') : off('remark.openings'),
+  );
+}
+
+/** Each zone's gauge in one run: a valve that stays shut leaves its own at nothing. */
+function checkZones(d: Doing): void {
+  inHand(d, 60, () => {
+    if (!d.unit.control.outputs.pumpRuns) {
+      d.note(say('note.zones'), say('reading.pump-not-running'));
+      return;
+    }
+    const kPa = gauge(d);
+    const shut = conditionOf(d).zonesOpen < 1;
+    const both = isWeak(d, kPa) ? off('remark.spray-weak') : good('remark.ordinary');
+    d.note(
+      say('note.zones'),
+      say(shut ? 'reading.zone-shut' : 'reading.zones-both', { p: quantity('pressure_kPa', kPa, 10) }),
+      shut ? off('remark.zone-valve') : both,
+    );
+  });
+}
+
 export const FIELD_ACTIONS: readonly ActionDef[] = [
   at(
     'clear-field',
@@ -48,18 +111,8 @@ export const FIELD_ACTIONS: readonly ActionDef[] = [
     },
     { handsOff: true, fits: sprays },
   ),
-  at(
-    'look-at-field',
-    'look',
-    1,
-    (d) => {
-      const kPa = d.read().headPressure_kPa;
-      d.learn(headsSeen(d));
-      const words = kPa <= 1 ? 'heads-down' : isWeak(d, kPa) ? 'spray-weak' : 'spray-full';
-      d.note(say('note.spray'), say(`reading.${words}`), words === 'spray-weak' ? off('remark.spray-weak') : undefined);
-    },
-    { handsOff: true, fits: sprays },
-  ),
+  at('look-at-field', 'look', 1, lookAtHeads, { handsOff: true, fits: sprays }),
+  at('walk-field', 'look', 8, walkField, { handsOff: true }),
   at(
     'head-pressure',
     'measure',
@@ -85,4 +138,12 @@ export const FIELD_ACTIONS: readonly ActionDef[] = [
     },
     { ...whilePumping, fits: drips },
   ),
+  at('check-zones', 'measure', 8, checkZones, { ...byHand(60), fits: drips }),
+  at('inspect-openings', 'look', 10, inspectOpenings, { lockOut: 'pumpBreaker' }),
+  mend('clean-openings', 25),
+  mend('renew-head', 25, { cost_usd: 28, load: 'field-parts', fits: sprays }),
+  mend('mend-lateral', 40, { cost_usd: 15, load: 'field-parts', fits: drips }),
+  mend('renew-zone-valve', 30, { cost_usd: 65, load: 'field-parts', fits: drips }),
+  mend('mend-discharge-line', 90, { cost_usd: 40, load: 'field-parts' }),
+  mendsAt('spray-field')('rest-field', 15),
 ];

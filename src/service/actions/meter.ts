@@ -1,14 +1,14 @@
 /** Under the panel's cover: what a meter finds, and the lamp. */
 import { type BreakerName, FLOATS, type FloatName, LAMPS, type OutputId } from '../../control/index.ts';
+import { WINDING_ohm } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
+import type { Note } from '../person.ts';
 import { actionsAt, good, hasFloat, mains_V, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('panel');
 const mend = mendsAt('panel');
-
-const WINDING_ohm = 1.6;
 
 /** Circuit that a float's wires belong to. */
 function circuitOf(float: FloatName): BreakerName {
@@ -24,14 +24,22 @@ const MADE = {
   highWaterFloat: 'highWaterMade',
 } as const satisfies Record<FloatName, OutputId>;
 
-/** Current of the effluent pump: follows its flow, from a third of the rated current at shut-off upwards. */
-function pumpCurrent(d: Doing): number {
-  const now = d.read();
-  const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
-  if (now.control.outputs.pumpStalls) return 5.5 * rated;
-  if (!now.control.outputs.pumpRuns) return 0;
-  const full = 0.85;
-  return rated * (0.45 + (0.5 * Math.min(now.flows.discharge * 1000, full)) / full);
+/** Current of the effluent pump, A. */
+export function pumpCurrent(d: Doing): number {
+  return d.read().pumpCurrent_A;
+}
+
+/** Turning lightly it moves little water; well over its rated current it moves too much, or labours (common practice, no source). */
+const LIGHT = 0.75;
+const HEAVY = 1.08;
+const STANDS = 2;
+
+function currentRemark(amps: number, rated_A: number): Note['remark'] {
+  const values = { a: quantity('current_A', rated_A, 0.1) };
+  const share = amps / rated_A;
+  if (share > STANDS) return off('remark.rotor-stands', values);
+  if (share > HEAVY) return off('remark.amps-high', values);
+  return share > 0 && share < LIGHT ? off('remark.amps-low', values) : plain('remark.rated-amps', values);
 }
 
 function continuity(float: FloatName): ActionDef {
@@ -58,11 +66,8 @@ export const METER_ACTIONS: readonly ActionDef[] = [
   at('pump-amps', 'measure', 3, (d) => {
     const amps = d.measure(INSTRUMENTS.current_A, pumpCurrent(d));
     const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
-    d.note(
-      say('note.pump-amps'),
-      say('reading.amps', { a: quantity('current_A', amps, 0.1) }),
-      plain('remark.rated-amps', { a: quantity('current_A', rated, 0.1) }),
-    );
+    const words = say('reading.amps', { a: quantity('current_A', amps, 0.1) });
+    d.note(say('note.pump-amps'), words, currentRemark(amps, rated));
   }),
   at(
     'amps-in-hand',
@@ -75,12 +80,8 @@ export const METER_ACTIONS: readonly ActionDef[] = [
       const amps = d.measure(INSTRUMENTS.current_A, pumpCurrent(d));
       d.unit.send(`selector.${selector as 'hand' | 'off' | 'auto'}`);
       const rated = d.unit.spec.plant.effluentPump.ratedCurrent_A;
-      const values = { a: quantity('current_A', rated, 0.1) };
-      d.note(
-        say('note.amps-in-hand'),
-        say('reading.amps', { a: quantity('current_A', amps, 0.1) }),
-        amps > 2 * rated ? off('remark.rotor-stands', values) : plain('remark.rated-amps', values),
-      );
+      const words = say('reading.amps', { a: quantity('current_A', amps, 0.1) });
+      d.note(say('note.amps-in-hand'), words, currentRemark(amps, rated));
     },
     {
       inner_s: 10,

@@ -3,10 +3,8 @@ import type { ActionDef, Doing } from '../action.ts';
 import { type Message, quantity, say } from '../message.ts';
 import { rattles } from '../perceive.ts';
 import { LOADS } from '../person.ts';
+import { drainsSlow, drainWords, smellsTold } from './drains.ts';
 import { actionsAt, lampWords, leverFacts, leverWords, off, optionsOf, resetPanel } from './shared.ts';
-
-/** Water above the trash tank's inlet by which drains are felt to be slow, m. */
-const SLOW_DRAIN_m = 0.1;
 
 const at = actionsAt('phone');
 
@@ -22,21 +20,6 @@ function tell(id: string, minutes: number, more: Partial<ActionDef> = {}): Actio
   return at(id, 'say', minutes, (d) => d.note(say(`note.${id}`), say('reading.told')), { handsOff: true, ...more });
 }
 
-/** Smells that are told over the phone: those weaker than the first are not noticed, those over the second are strong. */
-const NOTICED = 0.05;
-const STRONG = 0.25;
-
-/** What the household smells outdoors and indoors; sewer air indoors need not come from the works. */
-function smellsTold(d: Doing): Message[] {
-  const { outdoors, indoors } = d.read().sensed;
-  const told: Message[] = [];
-  if (outdoors.kind === 'chlorine') told.push(say('reading.smell-chlorine'));
-  else if (outdoors.strength > STRONG) told.push(say('reading.smell-strong'));
-  else if (outdoors.strength > NOTICED) told.push(say('reading.smell-faint'));
-  if (indoors.kind !== 'none') told.push(say('reading.smell-indoors'));
-  return told;
-}
-
 /** Somebody goes to the panel with the phone: from now on the lamp is in sight. */
 function toThePanel(d: Doing): void {
   d.person.seesLamp = true;
@@ -45,7 +28,7 @@ function toThePanel(d: Doing): void {
 export const PHONE_ACTIONS: readonly ActionDef[] = [
   ask('ask-danger', 1, (d) => {
     const now = d.read();
-    const sewage = now.flows.relieved > 0 || now.flows.indoors > 0;
+    const sewage = now.flows.relieved > 0 || now.flows.underLid > 0 || now.flows.indoors > 0;
     d.learn({ backingUp: now.flows.indoors > 0, relief_Ls: now.flows.relieved * 1000 });
     d.note(
       say('note.danger'),
@@ -62,13 +45,11 @@ export const PHONE_ACTIONS: readonly ActionDef[] = [
     d.note(say('note.hum'), say(!runs ? 'reading.silent' : rattles(d.unit, now) ? 'reading.rattles' : 'reading.hums'));
   }),
   ask('ask-smell', 1, (d) => {
-    const smells = smellsTold(d);
-    for (const smell of smells.length > 0 ? smells : [say('reading.smell-none')]) d.note(say('note.smell'), smell);
+    for (const smell of smellsTold(d)) d.note(say('note.smell'), smell);
   }),
   ask('ask-drains', 1, (d) => {
-    const slow = d.read().flows.trash_m > d.unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m;
-    d.learn({ backingUp: slow });
-    d.note(say('note.drains'), say(slow ? 'reading.drains-slow' : 'reading.drains-free'));
+    d.learn({ backingUp: drainsSlow(d) });
+    d.note(say('note.drains'), drainWords(d));
   }),
   ask('ask-lamp', 1, (d) => {
     toThePanel(d);

@@ -5,8 +5,10 @@ import type { ActionDef, Doing } from '../action.ts';
 import type { FloatPosition, LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
+import type { Note } from '../person.ts';
 import { headsSeen } from './field.ts';
 import { noteWater } from './looks.ts';
+import { soundFlow_Ls } from './pumping.ts';
 import { actionsAt, good, hasFloat, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('pump-tank');
@@ -160,8 +162,14 @@ function drawDown(d: Doing): void {
   d.note(
     say('note.draw-down'),
     say('reading.flow', { q: quantity('waterFlow_Ls', read, 0.01) }),
-    read > 0.7 ? good('remark.draw-down-good') : off('remark.draw-down-low'),
+    flowRemark(read / soundFlow_Ls(d)),
   );
+}
+
+/** By the share of its sound flow that a pump delivers: from 20 % over it something is open that should not be (convention). */
+function flowRemark(share: number): Note['remark'] {
+  if (share > 1.2) return off('remark.draw-down-high');
+  return share > 0.83 ? good('remark.draw-down-good') : off('remark.draw-down-low');
 }
 
 export const PUMP_TANK_ACTIONS: readonly ActionDef[] = [

@@ -34,8 +34,9 @@ export function residualRemark(total_mgL: number): Note['remark'] {
 /** One strip with three pads. What is free is part of the total, whatever an eye makes of two colours. */
 function dipStrip(d: Doing): void {
   const { residual_mgL, freeChlorine_mgL, pH } = d.read().water.pump;
-  const total = d.measure(INSTRUMENTS.totalChlorine_mgL, residual_mgL);
-  const free = Math.min(total, d.measure(INSTRUMENTS.freeChlorine_mgL, freeChlorine_mgL));
+  const colour = d.unit.stripColour();
+  const total = d.measure(INSTRUMENTS.totalChlorine_mgL, colour * residual_mgL);
+  const free = Math.min(total, d.measure(INSTRUMENTS.freeChlorine_mgL, colour * freeChlorine_mgL));
   const acidity = d.measure(INSTRUMENTS.pH, pH);
   d.learn({ residual_mgL: total });
   d.note(

@@ -1,6 +1,6 @@
 /** What several places have in common: making definitions, words for lamp and levers, the reset, remarks. */
 import { BREAKERS, type BreakerName, type FloatName } from '../../control/index.ts';
-import type { UnitSpec } from '../../unit/index.ts';
+import { MAINS_V, type UnitSpec } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import type { Lever, LiveFacts } from '../facts.ts';
 import { type Message, say } from '../message.ts';
@@ -27,9 +27,7 @@ export function mendsAt(place: Place, common: Partial<ActionDef> = {}) {
     });
 }
 
-/** Mains at the panel: ordinary, and while the supply sags, V. */
-const MAINS_V = { on: 118, low: 98, off: 0 } as const;
-
+/** Mains at the panel, V. */
 export function mains_V(d: Doing): number {
   return MAINS_V[d.unit.control.regions.supply as keyof typeof MAINS_V];
 }

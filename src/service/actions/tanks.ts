@@ -45,6 +45,9 @@ function lidActions(lid: LidId): ActionDef[] {
   ];
 }
 
+/** Water this far under the outlet has gone elsewhere, m (convention). */
+const BELOW_m = -0.03;
+
 const trash = actionsAt('trash-tank');
 const aeration = actionsAt('aeration');
 const clarifier = actionsAt('clarifier');
@@ -60,11 +63,13 @@ export const TANK_ACTIONS: readonly ActionDef[] = [
       const now = d.read();
       const above = now.flows.trash_m - d.unit.spec.plant.trash.outlet_m;
       d.learn({ trashLevel_m: now.flows.trash_m });
-      d.note(
-        say('note.trash-tank'),
-        say(above > 0.05 ? 'reading.backed-up' : 'reading.at-outlet'),
-        above > 0.05 ? off('remark.backed-up') : good('remark.ordinary'),
-      );
+      if (above < BELOW_m) d.note(say('note.trash-tank'), say('reading.below-outlet'), off('remark.below-outlet'));
+      else
+        d.note(
+          say('note.trash-tank'),
+          say(above > 0.05 ? 'reading.backed-up' : 'reading.at-outlet'),
+          above > 0.05 ? off('remark.backed-up') : good('remark.ordinary'),
+        );
     },
     { needs: { lid: 'trash' } },
   ),

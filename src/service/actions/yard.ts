@@ -35,7 +35,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
     'look',
     5,
     (d) => {
-      const dry = d.read().sensed.indoors.kind === 'sewer-air';
+      const dry = d.read().trapSeal_mm <= 0;
       d.note(
         say('note.traps'),
         say(dry ? 'reading.trap-dry' : 'reading.traps-full'),
@@ -71,7 +71,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
   house('leave-site', 'say', 1, (d) => d.note(say('note.leave'), say('reading.left')), { handsOff: true }),
   cleanOut('look-into-clean-out', 'look', 1, (d) => {
     const now = d.read();
-    const full = now.flows.trash_m > d.unit.spec.plant.trash.inlet_m + STANDING_m;
+    const full = now.flows.sewer_m > d.unit.spec.plant.trash.inlet_m + STANDING_m;
     d.learn({ backingUp: full, relief_Ls: now.flows.relieved * 1000 });
     d.note(
       say('note.clean-out'),

@@ -89,6 +89,36 @@ export const shows = {
     'The pump’s breaker holds all day and trips at the first call for the pump. A short in the panel’s wire trips at every on; this one waits for the dose.',
   'shows.pump-seized':
     'It hums for seconds, draws five times its current and stops for ten minutes, again and again. Between two tries no current is drawn and the winding reads open, which misleads.',
+  'shows.impeller-worn':
+    'Weak spray and low current, as with a clogged filter. But its pressure is low against a shut valve too, which no filter does; out of the tank the vanes show it.',
+  'shows.impeller-clogged':
+    'It rattles and shakes, and the spray is weak. A gauge alone takes it for wear; the ear and the lifted pump tell. Find where the debris came from, or it comes again.',
+  'shows.intake-screened':
+    'Flow falls over days while pressure against a shut valve stays full: the pump starves. Filter and heads get the blame; lift the pump and look at its screen.',
+  'shows.capacitor-weak':
+    'It hums, stands, lets its protector open, and hours later starts as if sound. Its current is a seized pump’s, which misleads; the capacitor reads far under its rating.',
+  'shows.check-valve-stuck-open':
+    'Nothing alarms. Right after each run water comes back down the pipe, and the level rises some millimetres; house water does that too, so look at once.',
+  'shows.check-valve-stuck-shut':
+    'The pump runs, draws little and moves nothing: full pressure over the pump, none at the filter. A dead pump has none anywhere; the opened valve shows its flap.',
+  'shows.weep-hole-blocked':
+    'Weak spray with a whole pump: trapped air takes its head. Bleeding helps for a while, which misleads. During a run a sound hole squirts; this one is dry.',
+  'shows.air-locked':
+    'Runs light, draws little, moves nothing, often after the tank was pumped empty. It looks like a ruined pump; its weep hole spits foam, and bleeding ends it.',
+  'shows.siphoning':
+    'The tank stands at the pump’s intake, doses stay away and the counter rests, yet the low end of the lawn is wet. A leaking tank looks alike; this one leaves by the line.',
+  'shows.discharge-broken':
+    'Heads hardly rise while the tank empties fast: much flow, high current, little pressure. A weak pump has little flow too. Soft ground over the buried line shows where.',
+  'shows.nozzle-clogged':
+    'One head stays dry and the rest throw farther: pressure up, flow down. A tired pump has both down. In a drip field only opened emitters show it.',
+  'shows.head-broken':
+    'A geyser at one head, the others weak, the tank soon empty. From the house it is just weak spray: a walk shows the hole, before anybody starts the pump.',
+  'shows.lateral-broken':
+    'The zone does not fill, the pump moves more than ever, one strip of lawn is wet. A clogged filter has low pressure too, but little flow.',
+  'shows.zone-valve-stuck':
+    'Half of the field takes every dose and turns wet, the other half dries. The open zone’s pressure looks healthy, which misleads: gauge both in one run.',
+  'shows.soil-saturated':
+    'Pump, gauges and heads are sound, and the dose stands on the ground. A broken line is wet in one place; this is wet all over, most after rain.',
   'shows.relay-open':
     'Neither Auto nor Hand runs the pump, yet winding and breaker are sound: the coil is fed and the contact stays open. The pump is often renewed for it.',
   'shows.relay-welded':
@@ -125,4 +155,46 @@ export const shows = {
     'Right in the tube and wet, yet the strip is weak: pool tablets dissolve too slowly. Nothing but the label tells, and the right kind on top of them can explode.',
   'shows.uv-sleeve-dirty':
     'The port glows and no lamp alarms, so all looks well; little light gets through the coat. Seen with the feed locked out and the sleeve in hand.',
+  'shows.line-water-frozen':
+    'High gauge, few bubbles, no lamp, in frost; by noon it may be gone. A pinched line and fouled diffusers raise the gauge too; along the line it gurgles where it is cold and sags.',
+  'shows.scum-heavy':
+    'Nothing shows for months, then less is kept back and the air has more to do. The level is ordinary, so only the probe tells; much of it points to the kitchen.',
+  'shows.sludge-high':
+    'The tank keeps back less and less, and the mixed liquor thickens sooner. Level and lamp stay ordinary; the air gets the blame for poor water. Probe before the outlet is reached.',
+  'shows.outlet-baffle-lost':
+    'Scum is thin here and turns up in the aeration chamber; the liquor thickens in weeks. Pumping out looks like the cure and hides it; a look at the outlet tee tells.',
+  'shows.inlet-blocked':
+    'Drains slow, then sewage at the clean-out within a day, while the trash tank stands at its outlet. The sewer gets snaked and it comes back: wipes hang in the inlet tee.',
+  'shows.outlet-blocked':
+    'Only the trash tank stands over its outlet; aeration chamber and pump tank are ordinary. A dead pump backs everything up alike, so look into the next chamber first.',
+  'shows.mixed-liquor-old':
+    'Dark, greasy foam and a jar that hardly settles, with oxygen good and no lamp. Bulking sludge fills the jar too, but it is light and brown; old sludge is thick.',
+  'shows.return-slot-blocked':
+    'In days the blanket climbs to the outlet and sludge goes over into the riser, while the chamber’s liquor thins. Bulking gets the blame; the jar settles well, and a rod finds the slot packed.',
+  'shows.blanket-rising':
+    'The jar stays nearly full under clear water, the blanket stands high, and a wash day sends sludge over. Much old sludge fills a jar too; look whether the air was short lately.',
+  'shows.pump-tank-sludge':
+    'Quiet: the pump keeps its own spot bare and the water looks clear. One core beside the pump misleads; three spots averaged tell. What lies here came over from the clarifier: look there too.',
+  'shows.drain-leak':
+    'Sewer smell indoors at once and always, also with water in every trap; the works are sound. A dry trap smells alike, so look at the traps first; the toilet rocks.',
+  'shows.vent-blocked':
+    'Drains gurgle and traps lose half of their water, yet the clean-out is empty. A blocked sewer gurgles too, but water stands in it.',
+  'shows.softener-brine':
+    'Nothing is seen or smelt and treatment is hardly slower. Chloride far over the supply’s tells; ask where the softener’s drain goes, since local code may forbid it here.',
+  'shows.vacation':
+    'Few pump hours, much oxygen, little food for the sludge, low water. It looks like a leak or a dead float; ask who was at home, and for how long.',
+  'shows.storm-infiltration':
+    'High water only in rain, and many doses with a water meter that stands still. Pump and floats get the blame; in dry weather a brown streak under the riser’s joint is all there is.',
+  'shows.clear-water-connected':
+    'High water within an hour of rain, clear water running past the clean-out, tanks tight. Leaking risers look alike; follow the downspouts.',
+  'shows.lid-unsealed':
+    'A smell of rotten eggs by the tanks at all hours, with the air good. Too little air smells alike, so measure oxygen; backing up, it lets water out before the clean-out does.',
+  'shows.lid-unsafe':
+    'Nothing alarms, smells or fails: a cracked or loose lid over deep water and gas is only seen by looking. It is mended before anything else on the visit.',
+  'shows.tank-leaks':
+    'Quiet: fewer doses than people, and the trash tank below its outlet. A tank pumped out last week stands low too, and so does one whose family was away: ask first.',
+  'shows.sewer-blocked':
+    'Slow drains, then sewage at the clean-out or indoors; no lamp, since the tanks are ordinary. A dead pump backs up too, but then the trash tank stands full.',
+  'shows.kit-stale':
+    'Strips hardly colour anywhere, in a unit whose feed drips and whose bleach is fresh. Filling up or feeding more comes next and burns the lawn; try the strips on water of known strength first.',
 };

@@ -21,6 +21,7 @@ export const units = {
   'unit.V': '{n}\u00a0V',
   'unit.ohm': '{n}\u00a0Ω',
   'unit.Mohm': '{n}\u00a0MΩ',
+  'unit.uF': '{n}\u00a0µF',
   'unit.F': '{n}\u00a0°F',
   'unit.C': '{n}\u00a0°C',
   'unit.min': '{n}\u00a0min',

@@ -90,6 +90,36 @@ export const shows: Record<keyof typeof en, string> = {
     'El interruptor de la bomba aguanta todo el día y se dispara a la primera dosis. Un corto en el tablero dispara al conectar; este espera la dosis.',
   'shows.pump-seized':
     'Zumba unos segundos, toma cinco veces su corriente y para diez minutos, una y otra vez. Entre dos intentos no toma corriente y el devanado marca abierto, y eso engaña.',
+  'shows.impeller-worn':
+    'Riego débil y poca corriente, como con un filtro tapado. Pero también a salida cerrada da poca presión, y eso ningún filtro lo hace; fuera del tanque lo muestran los álabes.',
+  'shows.impeller-clogged':
+    'Traquetea y vibra, con riego débil. El manómetro solo lo toma por desgaste; lo dicen el oído y la bomba afuera. Busque de dónde vino la basura, o volverá.',
+  'shows.intake-screened':
+    'El caudal baja en días y la presión a salida cerrada sigue completa: a la bomba le falta agua. Se culpa al filtro y a los aspersores; saque la bomba y mire su rejilla.',
+  'shows.capacitor-weak':
+    'Zumba, no gira, abre su protector, y horas después arranca como sana. Su corriente es la de una bomba trabada, y eso engaña; el capacitor marca muy por debajo de su placa.',
+  'shows.check-valve-stuck-open':
+    'Nada avisa. Tras cada marcha regresa agua por el tubo y el nivel sube unos milímetros; el agua de la casa también lo sube, así que hay que mirar enseguida.',
+  'shows.check-valve-stuck-shut':
+    'La bomba anda, toma poca corriente y no mueve nada: presión completa sobre la bomba, nada en el filtro. Una bomba muerta no da en ningún lado; la válvula abierta muestra su chapaleta.',
+  'shows.weep-hole-blocked':
+    'Riego débil con bomba entera: el aire atrapado le quita presión. Purgar ayuda un rato, y eso engaña. En marcha un orificio sano echa un chorro; este está seco.',
+  'shows.air-locked':
+    'Anda ligera, toma poca corriente y no mueve nada, a menudo tras vaciar el tanque. Parece bomba arruinada; su orificio escupe espuma, y purgarla lo arregla.',
+  'shows.siphoning':
+    'El tanque queda a la altura de la toma, no hay dosis y el contador descansa, pero la parte baja del césped está mojada. Un tanque con fuga se parece; este sale por la línea.',
+  'shows.discharge-broken':
+    'Los aspersores apenas suben y el tanque baja rápido: mucho caudal, corriente alta, poca presión. Una bomba débil da también poco caudal. El suelo blando sobre la línea dice dónde.',
+  'shows.nozzle-clogged':
+    'Un aspersor queda seco y los demás llegan más lejos: sube la presión, baja el caudal. Una bomba cansada baja los dos. En goteo solo lo muestran los goteros abiertos.',
+  'shows.head-broken':
+    'Un géiser en un aspersor, los demás débiles, el tanque pronto vacío. Desde la casa solo se ve riego débil: caminando se halla el hoyo, antes de arrancar la bomba.',
+  'shows.lateral-broken':
+    'La zona no se llena, la bomba mueve más que nunca y una franja de césped está mojada. Un filtro tapado también da poca presión, pero con poco caudal.',
+  'shows.zone-valve-stuck':
+    'Medio campo recibe cada dosis y se empapa, el otro medio se seca. La zona abierta tiene buena presión, y eso engaña: mida las dos en una misma marcha.',
+  'shows.soil-saturated':
+    'Bomba, manómetros y aspersores están sanos, y la dosis queda encima del suelo. Una línea rota moja un lugar; esto moja todo, más tras la lluvia.',
   'shows.relay-open':
     'Ni Auto ni Manual mueven la bomba, con devanado e interruptor sanos: la bobina recibe y el contacto no cierra. Por esto se cambian bombas buenas.',
   'shows.relay-welded':
@@ -126,4 +156,46 @@ export const shows: Record<keyof typeof en, string> = {
     'Bien puestas y mojadas, pero la tira es débil: las de alberca se disuelven muy lento. Solo la etiqueta lo dice, y con las correctas encima pueden explotar.',
   'shows.uv-sleeve-dirty':
     'La mirilla brilla y nada alarma, así que parece bien; la costra deja pasar poca luz. Se ve con la corriente bloqueada y la funda en la mano.',
+  'shows.line-water-frozen':
+    'Manómetro alto, pocas burbujas, sin luz, con helada fuerte; al mediodía puede irse. La línea aplastada y los difusores sucios también lo suben; junto a la línea gorgotea donde está fría y cuelga.',
+  'shows.scum-heavy':
+    'Por meses no se nota; luego se retiene menos y el aire tiene más trabajo. El nivel es normal, así que solo la sonda lo dice; si es mucha, apunta a la cocina.',
+  'shows.sludge-high':
+    'El tanque retiene cada vez menos y el licor se espesa antes. Nivel y luz siguen normales; se culpa al aire por el agua mala. Sonde antes de que llegue a la salida.',
+  'shows.outlet-baffle-lost':
+    'Aquí la nata es poca y aparece en la cámara de aireación; el licor se espesa en semanas. Vaciar parece el remedio y lo tapa; mirar la te de salida lo dice.',
+  'shows.inlet-blocked':
+    'Desagües lentos y en un día aguas negras en el registro de limpieza, con el tanque de sólidos a nivel. Se sondea el drenaje y vuelve: hay toallitas en la te de entrada.',
+  'shows.outlet-blocked':
+    'Solo el tanque de sólidos está sobre su salida; cámara y tanque de bombeo, normales. Una bomba muerta lo represa todo por igual: mire primero la cámara siguiente.',
+  'shows.mixed-liquor-old':
+    'Espuma oscura y grasosa y un frasco que casi no asienta, con buen oxígeno y sin luz. El lodo esponjado también lo llena, pero es ligero y café; el viejo es espeso.',
+  'shows.return-slot-blocked':
+    'En días el manto sube a la salida y pasa lodo al pozo de desinfección; el licor de la cámara se aclara. Se culpa al esponjamiento; el frasco asienta bien y la varilla topa.',
+  'shows.blanket-rising':
+    'El frasco queda casi lleno bajo agua clara, el manto está alto y un día de lavado arrastra lodo. Mucho lodo viejo también lo llena; mire si faltó aire hace poco.',
+  'shows.pump-tank-sludge':
+    'Callado: la bomba mantiene limpio su lugar y el agua se ve clara. Un núcleo junto a ella engaña; tres lugares promediados lo dicen. Lo que hay vino del clarificador: mire también allí.',
+  'shows.drain-leak':
+    'Olor a cloaca adentro desde el principio y siempre, con agua en cada sifón; la planta está sana. Un sifón seco huele igual: mire primero los sifones; el inodoro se mueve.',
+  'shows.vent-blocked':
+    'Los desagües gorgotean y los sifones pierden la mitad del agua, pero el registro de limpieza está vacío. Un drenaje tapado también gorgotea, pero en él hay agua.',
+  'shows.softener-brine':
+    'No se ve ni se huele nada y el tratamiento apenas se frena. Lo dicen unos cloruros muy sobre los del agua de la red; pregunte adónde desagua el suavizador: la norma local puede prohibirlo.',
+  'shows.vacation':
+    'Pocas horas de bomba, mucho oxígeno, poca comida para el lodo, agua baja. Parece una fuga o un flotador muerto; pregunte quién estuvo en casa y por cuánto tiempo.',
+  'shows.storm-infiltration':
+    'Nivel alto solo con lluvia, y muchas dosis con el medidor de agua parado. Se culpa a bomba y flotadores; en seco solo queda una raya café bajo la junta del acceso.',
+  'shows.clear-water-connected':
+    'Nivel alto a la hora de llover, agua clara que pasa por el registro de limpieza, tanques sin fugas. Un acceso que pierde se ve igual; siga las bajadas de agua.',
+  'shows.lid-unsealed':
+    'Olor a huevo podrido junto a los tanques a toda hora, con buen aire. La falta de aire huele igual: mida el oxígeno; al represarse, deja salir agua antes que el registro de limpieza.',
+  'shows.lid-unsafe':
+    'Nada avisa, huele ni falla: una tapa rajada o suelta sobre agua honda y gas solo se ve mirando. Se arregla antes que cualquier otra cosa de la visita.',
+  'shows.tank-leaks':
+    'Callado: menos dosis que gente, y el tanque de sólidos bajo su salida. Uno vaciado hace una semana también está bajo, y el de una familia ausente: pregunte primero.',
+  'shows.sewer-blocked':
+    'Desagües lentos y luego aguas negras en el registro de limpieza o adentro; sin luz, porque los tanques están normales. Una bomba muerta también represa, pero con el tanque de sólidos lleno.',
+  'shows.kit-stale':
+    'Las tiras casi no toman color en ningún lado, con un dosificador que gotea y cloro fresco. Luego se pone más y se quema el pasto; pruebe antes las tiras en agua de fuerza conocida.',
 };

@@ -22,6 +22,7 @@ export const units: Record<keyof typeof en, string> = {
   'unit.V': '{n}\u00a0V',
   'unit.ohm': '{n}\u00a0Ω',
   'unit.Mohm': '{n}\u00a0MΩ',
+  'unit.uF': '{n}\u00a0µF',
   'unit.F': '{n}\u00a0°F',
   'unit.C': '{n}\u00a0°C',
   'unit.min': '{n}\u00a0min',

@@ -2,7 +2,7 @@
 import {
   COMPARTMENTS,
   COMPONENT,
-  conditionFilterLoss,
+  lineState,
   massOf,
   oxygenAt,
   SOUND,
@@ -42,7 +42,7 @@ export function numbersFile(coupled: Coupled, edges: readonly Edge[], samples: r
   if (dosing.kind !== 'night' || dosing.starts_h.length * dosing.run_min > dosing.nightLimit_min) {
     throw new Error('the C program knows a night timer whose limit is never reached');
   }
-  if (conditionFilterLoss(works, SOUND) !== works.line.cleanFilter) throw new Error('the disc filter is not clean');
+  if (lineState(works.line, SOUND).filter !== works.line.cleanFilter) throw new Error('the disc filter is not clean');
   const draws = edges.filter((edge, i) => i === 0 || edge.inflow_m3s !== edges[i - 1]?.inflow_m3s);
   const checks = checked(coupled, edges, samples);
   const lines = [

@@ -2,9 +2,9 @@ import { useRef, useState } from 'preact/hooks';
 import type { FormField } from '../../../calls/view.ts';
 import { useDesk } from '../../desk.ts';
 import { ProbeMark } from './face.tsx';
-import { Glyph } from './glyphs.tsx';
+import { Glyph, Sign } from './glyphs.tsx';
 import type { MeterKind } from './kinds.ts';
-import { type Block, type CircuitPlan, type Piece, planOf, type Rung, targetsOf } from './plan.ts';
+import { type Block, type CircuitPlan, type Mark, type Piece, planOf, type Rung, targetsOf } from './plan.ts';
 import { stepTo } from './walk.ts';
 
 interface Props {
@@ -34,7 +34,7 @@ export function Board({ terminals, fields, kind, answers, onPut, onPoint }: Prop
   const box = useRef<HTMLFieldSetElement>(null);
   const wanted = kind === 'amps' ? 'clamp' : 'terminal';
   const names = new Map((fields[0]?.options ?? []).map(({ id, label }) => [id, desk.speak.value(label)]));
-  const plan = planOf((id) => terminals.has(id));
+  const plan = planOf((id) => terminals.has(id), wanted);
   const [reached, setReached] = useState(targetsOf(plan, wanted)[0] ?? '');
 
   const targetOf: TargetOf = (piece) => {
@@ -84,6 +84,11 @@ function Circuit({ circuit, targetOf }: { circuit: CircuitPlan; targetOf: Target
           <OnWire key={keyOf(piece)} piece={piece} targetOf={targetOf} />
         ))}
         <span class="title">{desk.t(circuit.title)}</span>
+        {circuit.rungs.length > 0 && (
+          <span class="rail" aria-hidden="true">
+            N
+          </span>
+        )}
       </div>
       {circuit.rungs.length > 0 && (
         <div class="rungs">
@@ -118,14 +123,14 @@ function OnWire({ piece, targetOf }: { piece: Piece; targetOf: TargetOf }) {
   if (piece.kind === 'glyph') return <Glyph name={piece.name} />;
   const target = targetOf(piece);
   const mark = piece.kind === 'terminal' ? piece.mark : undefined;
-  if (target === undefined) return piece.kind === 'terminal' ? <span class="terminal still">{mark}</span> : null;
+  if (target === undefined) return <span class="terminal still" />;
   return <TargetButton id={piece.id} shape={piece.kind} mark={mark} target={target} />;
 }
 
 interface TargetProps {
   readonly id: string;
   readonly shape: 'terminal' | 'clamp';
-  readonly mark: string | undefined;
+  readonly mark: Mark | undefined;
   readonly target: Target;
 }
 
@@ -145,12 +150,18 @@ function TargetButton({ id, shape, mark, target }: TargetProps) {
       onFocus={onPoint}
       onPointerEnter={onPoint}
     >
-      {mark ?? <span class="slot" />}
+      <Stamp shape={shape} mark={mark} />
       {on.map((field) => (
         <ProbeMark key={field.id} probe={field.id} />
       ))}
     </button>
   );
+}
+
+function Stamp({ shape, mark }: Pick<TargetProps, 'shape' | 'mark'>) {
+  if (shape === 'clamp') return <Sign name="clamp" />;
+  if (mark === 'ground') return <Sign name="ground" />;
+  return <span class={mark === undefined ? 'slot' : undefined}>{mark}</span>;
 }
 
 function keyOf(piece: Piece): string {

@@ -17,7 +17,12 @@ interface Props {
   readonly onMove: (field: string) => void;
 }
 
-const SIGN = { volts: 'V~', ohms: 'Ω', amps: 'A~' } as const satisfies Record<MeterKind, string>;
+/** What is true of every reading of the kind. */
+const HINT = {
+  volts: 'meter.live',
+  ohms: 'meter.dead-only',
+  amps: 'meter.one-wire',
+} as const satisfies Record<MeterKind, string>;
 /** Where the dial's pointer stands, degrees. */
 const DIAL = { volts: -50, ohms: 0, amps: 50 } as const satisfies Record<MeterKind, number>;
 
@@ -28,7 +33,7 @@ export function Face({ view, kind, answers, moving, pointedAt, onMove }: Props) 
   return (
     <section class="meter" aria-label={desk.t('meter.face')}>
       <div class="meter-top">
-        <LastReading view={view} kind={kind} />
+        <LastReading view={view} />
         <Dial kind={kind} />
       </div>
       <ul class="probes">
@@ -44,15 +49,14 @@ export function Face({ view, kind, answers, moving, pointedAt, onMove }: Props) 
         ))}
       </ul>
       <p class="pointed-at" aria-hidden="true">
-        {pointedAt ||
-          (kind === 'volts' ? desk.t('meter.live') : kind === 'ohms' ? desk.t('meter.dead-only') : '\u00a0')}
+        {pointedAt || desk.t(HINT[kind])}
       </p>
     </section>
   );
 }
 
 /** What the meter showed last, and where that was. */
-function LastReading({ view, kind }: { view: ActionView; kind: MeterKind }) {
+function LastReading({ view }: { view: ActionView }) {
   const desk = useDesk();
   const call = desk.session.view.value;
   const last = call?.notebook.findLast((entry) => entry.what.id === `note.${view.action.id}`);
@@ -62,9 +66,6 @@ function LastReading({ view, kind }: { view: ActionView; kind: MeterKind }) {
   const where = [red ?? conductor, black].flatMap((one) => (one === undefined ? [] : desk.speak.value(one)));
   return (
     <div class="lcd">
-      <span class="sign" aria-hidden="true">
-        {SIGN[kind]}
-      </span>
       <p class="digits">
         <span class="vh">{desk.t('meter.last')}: </span>
         {reading === undefined ? '– – –' : shownOn(reading, desk.speak.value)}

@@ -1,13 +1,13 @@
 /** What stands between the terminals, drawn as on a wiring diagram: at rest, whatever its state. */
-import type { ComponentChildren } from 'preact';
 
 /** Width of each drawing; all are 30 high, the wire runs through the middle. Contacts are drawn open, as they hang. */
 const DRAWN = {
   breaker: [
-    44,
+    62,
     [
       'M0 15h11',
-      'M33 15h11',
+      'M33 15h13',
+      'M51 9.5v11h7',
       'M11 15L31 6',
       'M9 15a2 2 0 1 0 4 0a2 2 0 1 0-4 0',
       'M31 15a2 2 0 1 0 4 0a2 2 0 1 0-4 0',
@@ -59,19 +59,38 @@ export type GlyphName = keyof typeof DRAWN;
 export function Glyph({ name }: { name: GlyphName }) {
   const [width, paths] = DRAWN[name];
   return (
-    <Drawing width={width}>
-      {paths.map((d) => (
-        <path key={d} d={d} />
-      ))}
-    </Drawing>
+    <svg class="glyph" width={width} height="30" viewBox={`0 0 ${width} 30`} aria-hidden="true" focusable="false">
+      <rect class="ground" width={width} height="30" />
+      <Paths of={paths} />
+    </svg>
   );
 }
 
-function Drawing({ width, children }: { width: number; children: ComponentChildren }) {
+/** On a terminal and on a clamp's button: the sign of ground, and jaws round a wire. */
+const SIGNS = {
+  ground: ['M10 3v6', 'M3 9h14', 'M6 13h8', 'M8.5 17h3'],
+  clamp: ['M12.5 2.5a8 8 0 0 1 0 15', 'M7.5 17.5a8 8 0 0 1 0-15', 'M10 17.5v6', 'M7 24h6v5H7z'],
+} as const;
+
+export function Sign({ name }: { name: keyof typeof SIGNS }) {
   return (
-    <svg class="glyph" width={width} height="30" viewBox={`0 0 ${width} 30`} aria-hidden="true" focusable="false">
-      <rect class="ground" width={width} height="30" />
-      {children}
+    <svg
+      class={`sign-${name}`}
+      viewBox={name === 'clamp' ? '0 0 20 30' : '0 0 20 20'}
+      aria-hidden="true"
+      focusable="false"
+    >
+      <Paths of={SIGNS[name]} />
     </svg>
+  );
+}
+
+function Paths({ of }: { of: readonly string[] }) {
+  return (
+    <>
+      {of.map((d) => (
+        <path key={d} d={d} />
+      ))}
+    </>
   );
 }

@@ -6,8 +6,11 @@ import type { ConductorId, TerminalId } from '../../../unit/index.ts';
 import type { Key } from '../../../words/words.ts';
 import type { GlyphName } from './glyphs.tsx';
 
+/** What is stamped beside a terminal. */
+export type Mark = 'L' | 'N' | 'T1' | 'T2' | 'ground';
+
 export type Piece =
-  | { readonly kind: 'terminal'; readonly id: TerminalId; readonly mark?: string }
+  | { readonly kind: 'terminal'; readonly id: TerminalId; readonly mark?: Mark }
   | { readonly kind: 'glyph'; readonly name: GlyphName }
   | { readonly kind: 'clamp'; readonly id: ConductorId };
 
@@ -31,7 +34,7 @@ export interface CircuitPlan {
   readonly rungs: readonly Rung[];
 }
 
-const terminal = (id: TerminalId, mark?: string): Piece => ({ kind: 'terminal', id, ...(mark ? { mark } : {}) });
+const terminal = (id: TerminalId, mark?: Mark): Piece => ({ kind: 'terminal', id, ...(mark ? { mark } : {}) });
 const glyph = (name: GlyphName): Piece => ({ kind: 'glyph', name });
 const clamp = (id: ConductorId): Piece => ({ kind: 'clamp', id });
 const block = (name: Key | undefined, ...pieces: readonly Piece[]): Block => ({ ...(name ? { name } : {}), pieces });
@@ -48,7 +51,7 @@ function contact(id: Contact, name: Key, drawn: GlyphName): Block {
 const SUPPLY: CircuitPlan = {
   id: 'supply',
   title: 'meter.supply',
-  head: [terminal('line', 'L'), clamp('supply'), terminal('neutral', 'N'), terminal('ground', '⏚')],
+  head: [terminal('line', 'L'), clamp('supply'), terminal('neutral', 'N'), terminal('ground', 'ground')],
   rungs: [],
 };
 
@@ -82,7 +85,8 @@ const PUMP: CircuitPlan = {
     toNeutral(
       block('meter.relay', glyph('relay')),
       block(undefined, terminal('motor.1', 'T1')),
-      block(undefined, clamp('pump'), clamp('pumpCord')),
+      block('meter.lead', clamp('pump')),
+      block('meter.cord', clamp('pumpCord')),
       block('meter.splices', terminal('splice.1'), glyph('motor'), terminal('splice.2')),
       block(undefined, terminal('motor.2', 'T2')),
     ),
@@ -123,19 +127,28 @@ function control(has: (id: TerminalId) => boolean): CircuitPlan {
   };
 }
 
-/** The panel that has these terminals. */
-export function planOf(has: (id: TerminalId) => boolean): readonly CircuitPlan[] {
+/** What a probe goes on, or a clamp. */
+export type Target = 'terminal' | 'clamp';
+
+/** The panel that has these terminals, as a meter with probes or with a clamp needs it. */
+export function planOf(has: (id: TerminalId) => boolean, target: Target): readonly CircuitPlan[] {
+  const hasIt = (piece: Piece) => piece.kind !== 'terminal' || has(piece.id);
+  const shown = (pieces: readonly Piece[]) => pieces.filter(({ kind }) => kind !== 'clamp' || target === 'clamp');
   return [SUPPLY, ALARM, COMPRESSOR, PUMP, control(has)].map((circuit) => ({
     ...circuit,
-    rungs: circuit.rungs.filter(({ blocks }) =>
-      blocks.every((b) => b.pieces.every((p) => p.kind !== 'terminal' || has(p.id))),
-    ),
+    head: shown(circuit.head),
+    rungs: circuit.rungs
+      .filter(({ blocks }) => blocks.every(({ pieces }) => pieces.every(hasIt)))
+      .map(({ blocks, ends }) => ({
+        ends,
+        blocks: blocks.map((b) => ({ ...b, pieces: shown(b.pieces) })).filter(({ pieces }) => pieces.length > 0),
+      })),
   }));
 }
 
-/** Everything on a plan that a probe or a clamp goes on. */
-export function targetsOf(plan: readonly CircuitPlan[], kind: 'terminal' | 'clamp'): readonly string[] {
+/** Everything on a plan that a probe or a clamp goes on, in its order. */
+export function targetsOf(plan: readonly CircuitPlan[], target: Target): readonly string[] {
   return plan
-    .flatMap(({ head, rungs }) => [...head, ...rungs.flatMap((r) => r.blocks.flatMap((b) => b.pieces))])
-    .flatMap((piece) => (piece.kind === kind ? [piece.id] : []));
+    .flatMap(({ head, rungs }) => [...head, ...rungs.flatMap((rung) => rung.blocks.flatMap(({ pieces }) => pieces))])
+    .flatMap((piece) => (piece.kind === target ? [piece.id] : []));
 }

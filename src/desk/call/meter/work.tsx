@@ -30,24 +30,26 @@ export function MeterWork({ view, kind, answers, wanting, onChange, children }: 
     setMoving(fields[(fields.findIndex((f) => f.id === moving) + 1) % fields.length]?.id ?? moving);
   };
   return (
-    <div class={`meter-work ${kind}`}>
-      <div class="meter-side">
-        <Face view={view} kind={kind} answers={answers} moving={moving} pointedAt={pointedAt} onMove={setMoving} />
-        {wanting && (
-          <p class="error" role="alert">
-            {desk.t(kind === 'amps' ? 'meter.choose.clamp' : 'meter.choose')}
-          </p>
-        )}
-        {children}
+    <div class="meter-work">
+      <div class={`meter-room ${kind}`}>
+        <div class="meter-side">
+          <Face view={view} kind={kind} answers={answers} moving={moving} pointedAt={pointedAt} onMove={setMoving} />
+          {wanting && (
+            <p class="error" role="alert">
+              {desk.t(kind === 'amps' ? 'meter.choose.clamp' : 'meter.choose')}
+            </p>
+          )}
+          {children}
+        </div>
+        <Board
+          terminals={terminalsOn(desk.session.view.value)}
+          fields={fields}
+          kind={kind}
+          answers={answers}
+          onPut={put}
+          onPoint={setPointedAt}
+        />
       </div>
-      <Board
-        terminals={terminalsOn(desk.session.view.value)}
-        fields={fields}
-        kind={kind}
-        answers={answers}
-        onPut={put}
-        onPoint={setPointedAt}
-      />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 /** What the readings of a call still allow, and which check is worth most. */
+export * from './belief.ts';
 export * from './conflicts.ts';
 export * from './diagnosis.ts';
 export * from './hypotheses.ts';

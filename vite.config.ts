@@ -1,6 +1,7 @@
 import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
 import { foldersAsOne } from './src/tools/folders-as-one.ts';
 import { pixiParts } from './src/tools/pixi-parts.ts';
+import { workedOut } from './src/tools/worked-out.ts';
 
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
 export default defineConfig(({ mode }) => {
@@ -31,13 +32,30 @@ export default defineConfig(({ mode }) => {
       manifest: true,
       // Browsers that lack it fetch a file when it is asked for, without a polyfill of a few hundred bytes.
       modulePreload: { polyfill: false },
-      // What both renderers of Pixi share, in one file instead of four: fewer requests, and it packs tighter.
+      // What both renderers of Pixi share, and what the sheets of the yard share, in one file each instead of several:
+      // fewer requests, and it packs tighter. The order of the parts is for the shell too, which draws nothing.
       rolldownOptions: {
-        output: { codeSplitting: { groups: [{ name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 }] } },
+        output: {
+          codeSplitting: {
+            groups: [
+              { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
+              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow)/, minShareCount: 2 },
+            ],
+          },
+        },
       },
     },
-    // Vite takes the bundler's own comments out of the page, but leaves them in its workers.
-    worker: { format: 'es', rolldownOptions: { output: { comments: { annotation: false } } } },
+    worker: {
+      format: 'es',
+      plugins: () => [workedOut()],
+      rolldownOptions: {
+        output: {
+          // Vite takes the bundler's own comments out of the page, but leaves them in its workers.
+          comments: { annotation: false },
+          chunkFileNames: ({ facadeModuleId }) => `assets/${dataFolder(facadeModuleId) ?? 'worker'}-[name]-[hash].js`,
+        },
+      },
+    },
     optimizeDeps: {
       include: ['pixi.js', 'pixi.js/unsafe-eval', 'preact', 'preact/hooks', '@preact/signals', 'xstate', 'idb'],
     },
@@ -63,6 +81,11 @@ export default defineConfig(({ mode }) => {
     },
   };
 });
+
+/** The folder of `scenarios` that a data file lies in: it stands in the file's name, for `bench/size` to tell them apart. */
+function dataFolder(id: string | null): string | undefined {
+  return /\Wscenarios\W(\w+)\W/.exec(id ?? '')?.[1];
+}
 
 function project(name: string, include: string[], more: TestProjectInlineConfiguration['test'] = {}) {
   const test = { name, root: '.', environment: 'node' as const, include, testTimeout: 60_000, ...more };

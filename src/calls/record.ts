@@ -2,24 +2,14 @@
  * A record is what was done and when, with claims about how it ended. Replaying it recomputes everything; one that
  * does not come out at its claims is refused with the first difference named.
  */
-import { type Message, quantity, say } from '../service/index.ts';
-import { digest, type Json } from '../unit/index.ts';
-import type { Checked } from './check.ts';
+import { type Message, say } from '../service/index.ts';
 import { type Spent, spent } from './cost.ts';
 import { type Judgement, judge } from './judge.ts';
-import { parseJson, problemsOf } from './problems.ts';
-import { type CallFile, type CallRecord, type Progress, progressSchema, recordSchema } from './schema.ts';
+import { actionsOf, callHash, ENGINE_VERSION, replayActions } from './progress.ts';
+import type { CallRecord } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
 import { playSolution } from './solution.ts';
-import type { CallMode } from './view.ts';
-
-/** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
-export const ENGINE_VERSION = '6';
-
-export function callHash(call: CallFile): string {
-  return digest(call as unknown as Json);
-}
 
 const references = new Map<string, Spent>();
 
@@ -53,46 +43,6 @@ export function makeRecord(session: CallSession): CallRecord {
   };
 }
 
-function actionsOf(session: CallSession): CallRecord['actions'] {
-  return session.log.map(({ at_ms, do: id, fill, state }) => ({
-    at_ms,
-    do: id,
-    ...(fill
-      ? { fill: Object.fromEntries(Object.entries(fill).map(([k, v]) => [k, typeof v === 'string' ? v : [...v]])) }
-      : {}),
-    state,
-  }));
-}
-
-/** A call in progress, to be kept and taken up again. */
-export function makeProgress(session: CallSession): Progress {
-  return {
-    engine: ENGINE_VERSION,
-    callHash: callHash(session.prepared.call),
-    actions: actionsOf(session),
-    now_ms: session.now_ms,
-  };
-}
-
-/** Takes up a call in progress from what was kept of it, checked and replayed. Says why where it cannot. */
-export function resumeCall(
-  prepared: Prepared,
-  mode: CallMode,
-  kept: unknown,
-): { session: CallSession } | { why: Message } {
-  const checked = progressSchema.safeParse(kept);
-  if (!checked.success) return { why: say('trouble.progress-broken') };
-  const progress = checked.data;
-  if (progress.engine !== ENGINE_VERSION || progress.callHash !== callHash(prepared.call)) {
-    return { why: say('trouble.progress-other-version') };
-  }
-  const session = new CallSession(prepared, mode);
-  const difference = replayActions(session, progress.actions);
-  if (difference) return { why: say('trouble.progress-differs', { what: difference }) };
-  session.advance(progress.now_ms);
-  return { session };
-}
-
 function claimsOf(session: CallSession): CallRecord['claims'] {
   const verdict = judged(session);
   return {
@@ -104,13 +54,6 @@ function claimsOf(session: CallSession): CallRecord['claims'] {
     flags: verdict.flags.map((f) => f.id),
     state: session.stateDigest(),
   };
-}
-
-export function loadRecord(text: string): Checked<CallRecord> {
-  const parsed = parseJson(text);
-  if ('problem' in parsed) return { ok: false, problems: [parsed.problem] };
-  const result = recordSchema.safeParse(parsed.value, { reportInput: true });
-  return result.success ? { ok: true, value: result.data } : { ok: false, problems: problemsOf(result.error) };
 }
 
 export interface Replay {
@@ -139,18 +82,6 @@ export function replay(prepared: Prepared, record: CallRecord): Replay {
 function foreign(prepared: Prepared, record: CallRecord): Message | undefined {
   if (record.engine !== ENGINE_VERSION) return say('replay.engine', { made: record.engine, here: ENGINE_VERSION });
   return record.callHash === callHash(prepared.call) ? undefined : say('replay.call-changed', { call: record.call });
-}
-
-function replayActions(session: CallSession, actions: CallRecord['actions']): Message | undefined {
-  for (const [i, logged] of actions.entries()) {
-    const number = quantity('count', i + 1);
-    session.advance(logged.at_ms);
-    if (session.now_ms !== logged.at_ms) return say('replay.instant', { n: number, id: logged.do });
-    const why = session.act({ id: logged.do, ...(logged.fill ? { fill: logged.fill } : {}) });
-    if (why) return say('replay.refused', { n: number, id: logged.do, why });
-    if (session.log[i]?.state !== logged.state) return say('replay.state', { n: number, id: logged.do });
-  }
-  return undefined;
 }
 
 function differentClaim(session: CallSession, record: CallRecord): Message | undefined {

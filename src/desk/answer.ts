@@ -1,55 +1,57 @@
-/** Answers the page's requests from a call session. Runs in the worker; in tests it runs without one. */
-import {
-  CallSession,
-  clockAt,
-  debriefOf,
-  liveFacts,
-  makeProgress,
-  makeRecord,
-  type Prepared,
-  prepareCall,
-  resumeCall,
-  shippedCalls,
-  solutionMinutes,
-  Trace,
-  viewOf,
-} from '../calls/index.ts';
-import { known, type Surroundings, xray } from '../scene/index.ts';
+/**
+ * Answers the page's requests from a call session. Runs in the worker; in tests it runs without one. It names the files
+ * it needs of `calls` and `scene`: their `index.ts` would bring along what judges a call, and the validator.
+ */
+import { makeProgress } from '../calls/progress.ts';
+import { CallSession } from '../calls/session.ts';
+import type { Prepared } from '../calls/setup.ts';
+import { liveFacts, viewOf } from '../calls/viewOf.ts';
+import { known } from '../scene/known.ts';
 import { type Message, say } from '../service/index.ts';
-import { calendarDay, parseInstant } from '../unit/index.ts';
-import type { CallCard, Reply, Request, SavedCall } from './protocol.ts';
+import type { AfterCall } from './after-call.ts';
+import { fetchCall } from './call-files.ts';
+import { CARDS } from './cards.ts';
+import { fetched } from './fetched.ts';
+import type { Reply, Request, SavedCall } from './protocol.ts';
+import { surroundings } from './surroundings.ts';
 
-/** Holds at most one call: the one on screen. */
+type Begun = { readonly session: CallSession } | { readonly why: Message };
+
+/** Holds at most one call: the one on screen. Each request waits for the answer to the one before. */
 export class Answerer {
   private session: CallSession | undefined;
-  private trace: Trace | undefined;
+  private after: AfterCall | undefined;
 
-  answer(request: Request): Reply {
+  async answer(request: Request): Promise<Reply> {
     switch (request.kind) {
       case 'list':
-        return { kind: 'list', calls: shippedCalls().map((call) => cardOf(prepareCall(call))) };
+        return { kind: 'list', calls: CARDS };
       case 'open':
-        return this.open(request.callId, (prepared) => ({ session: new CallSession(prepared, request.mode) }));
+        return this.open(request.callId, async (prepared) => ({ session: new CallSession(prepared, request.mode) }));
       case 'resume':
-        return this.open(request.saved.callId, (prepared) =>
-          resumeCall(prepared, request.saved.mode, request.saved.record),
-        );
+        return this.open(request.saved.callId, async (prepared) => {
+          const { resumeCall } = await fetched(import('./resume.ts'));
+          return resumeCall(prepared, request.saved.mode, request.saved.record);
+        });
       default:
         return this.session ? this.about(this.session, request) : error('trouble.no-call');
     }
   }
 
-  private open(callId: string, begin: (prepared: Prepared) => { session: CallSession } | { why: Message }): Reply {
-    const call = shippedCalls().find((c) => c.id === callId);
-    if (!call) return error('trouble.call-unknown');
-    const begun = begin(prepareCall(call));
+  private async open(callId: string, begin: (prepared: Prepared) => Promise<Begun>): Promise<Reply> {
+    const prepared = await fetchCall(callId);
+    if (!prepared) return error('trouble.call-unknown');
+    const begun = await begin(prepared);
     if ('why' in begun) return { kind: 'error', message: begun.why };
     this.session = begun.session;
-    this.trace = undefined;
+    this.after = undefined;
     return view(this.session);
   }
 
-  private about(session: CallSession, request: Exclude<Request, { kind: 'list' | 'open' | 'resume' }>): Reply {
+  private async about(
+    session: CallSession,
+    request: Exclude<Request, { kind: 'list' | 'open' | 'resume' }>,
+  ): Promise<Reply> {
     switch (request.kind) {
       case 'advance':
         session.advance(request.to_ms);
@@ -67,17 +69,18 @@ export class Answerer {
       case 'save':
         return { kind: 'saved', saved: savedOf(session) };
       case 'record':
-        return { kind: 'record', record: makeRecord(session), fileName: `${session.prepared.call.id}.record.json` };
+        return (await this.afterCall(session)).record();
       case 'debrief':
-        return { kind: 'debrief', debrief: debriefOf(session, this.traceOf(session)) };
+        return (await this.afterCall(session)).debrief();
       case 'xray':
-        return { kind: 'xray', scene: truthAt(session, this.traceOf(session), request.at_ms) };
+        return (await this.afterCall(session)).xray(request.at_ms);
     }
   }
 
-  private traceOf(session: CallSession): Trace {
-    this.trace ??= new Trace(session);
-    return this.trace;
+  private async afterCall(session: CallSession): Promise<AfterCall> {
+    const { AfterCall } = await fetched(import('./after-call.ts'));
+    this.after ??= new AfterCall(session);
+    return this.after;
   }
 }
 
@@ -101,30 +104,6 @@ function knownScene(session: CallSession) {
     now_s: session.now_ms / 1000,
     around: surroundings(session, session.now_ms / 1000),
   });
-}
-
-function truthAt(session: CallSession, trace: Trace, at_ms: number) {
-  const at = Math.min(Math.max(at_ms, trace.from_ms), session.now_ms);
-  return xray(trace.unitAt(at), at / 1000, surroundings(session, at / 1000));
-}
-
-function surroundings(session: CallSession, t_s: number): Surroundings {
-  const clock = clockAt(session, t_s);
-  return { day: clock, secondOfDay: clock.secondOfDay, ...session.prepared.call.weather };
-}
-
-function cardOf(prepared: Prepared): CallCard {
-  const { call } = prepared;
-  const start = parseInstant(call.start);
-  return {
-    id: call.id,
-    title: call.title,
-    summary: call.summary,
-    unit: call.unit,
-    lot: call.lot,
-    minutes: Math.round(solutionMinutes(prepared)),
-    starts: { secondOfDay: start?.secondOfDay ?? 0, month: calendarDay(start?.day ?? 0).month },
-  };
 }
 
 function savedOf(session: CallSession): SavedCall {

@@ -52,7 +52,9 @@ export function PictureHost({ scene, part, view, onSelect, children }: Props) {
   }, [desk, onSelect]);
 
   useEffect(() => yard?.draw(scene), [yard, scene]);
-  useEffect(() => yard?.view(view), [yard, view]);
+  useEffect(() => {
+    yard?.view(view).catch(() => desk.fail({ id: 'trouble.notLoaded' }));
+  }, [desk, yard, view]);
   useEffect(() => yard?.setStill(still), [yard, still]);
   useEffect(() => yard?.setSpeech({ text, staff }), [yard, text, staff]);
   useEffect(() => {

@@ -95,16 +95,20 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
 
   async function save() {
     const at = view.value;
-    if (at === null || at.ended) return;
+    if (at !== null && !at.ended) await keep(at);
+  }
+
+  async function keep({ callId, stage, clock }: CallView) {
     const { saved } = await engine.ask({ kind: 'save' });
     savedAt_ms = wallClock();
-    const { callId, stage, clock } = at;
     await store.putProgress({ version: 1, callId, savedAt: savedAt_ms, stage, clock: { ...clock }, saved });
+    return saved;
   }
 
   async function finish(ended: CallView) {
     rate.value = 0;
-    const { saved } = await engine.ask({ kind: 'save' });
+    // The debrief may not be to be had just now: kept, the call comes to its end when it is next taken up.
+    const saved = await keep(ended);
     const { debrief } = await engine.ask({ kind: 'debrief' });
     const { score, passed } = debrief;
     const { callId } = ended;

@@ -1,24 +1,21 @@
-/** The engine's worker: one request in, one reply out. */
-import { config } from 'zod/mini';
-import { say } from '../service/message.ts';
+/** The engine's worker: one request in, one reply out, in the order in which they came. */
 import { Answerer } from './answer.ts';
+import { toldOf } from './engine.ts';
 import type { Numbered, Reply, Request } from './protocol.ts';
 
-// The page's policy forbids building code from text, which the validator would otherwise try.
-config({ jitless: true });
-
 const answerer = new Answerer();
+let line: Promise<void> = Promise.resolve();
 
 self.addEventListener('message', (event: MessageEvent<Numbered<Request>>) => {
   const { id, body } = event.data;
-  self.postMessage({ id, body: reply(body) } satisfies Numbered<Reply>);
+  line = line.then(async () => self.postMessage({ id, body: await reply(body) } satisfies Numbered<Reply>));
 });
 
-function reply(request: Request): Reply {
+async function reply(request: Request): Promise<Reply> {
   try {
-    return answerer.answer(request);
+    return await answerer.answer(request);
   } catch (error) {
     console.error(error);
-    return { kind: 'error', message: say('trouble.engine') };
+    return { kind: 'error', message: toldOf(error) };
   }
 }

@@ -6,5 +6,6 @@ export * from './hypotheses.ts';
 export * from './outlook.ts';
 export * from './probes.ts';
 export * from './reading.ts';
+export * from './signatures.ts';
 export * from './steps.ts';
 export * from './twin.ts';

@@ -17,6 +17,17 @@ const UNUSED = [
   'scene/graphics/shared/fill/FillPattern',
   'scene/graphics/shared/path/roundShape',
   'scene/graphics/shared/buildCommands/buildArcToSvg',
+  // Its shapes are rectangles and lines, its curves quadratic.
+  'maths/shapes/Circle',
+  'maths/shapes/Ellipse',
+  'maths/shapes/RoundedRectangle',
+  'scene/graphics/shared/buildCommands/buildCircle',
+  'scene/graphics/shared/buildCommands/buildTriangle',
+  'scene/graphics/shared/buildCommands/buildArcTo',
+  'scene/graphics/shared/buildCommands/buildAdaptiveBezier',
+  // Textures come as canvases.
+  'rendering/renderers/gl/texture/uploaders/glUploadVideoResource',
+  'rendering/renderers/gl/texture/uploaders/glUploadCompressedTextureResource',
   // Masks are shapes, never pictures.
   'rendering/mask/alpha/AlphaMaskPipe',
   // Nothing drawn is read back.

@@ -47,7 +47,8 @@ export interface Yard {
   draw(scene: Scene): void;
   /** A dashed frame round the part at hand. */
   select(part: PartId | null): void;
-  view(view: ViewName): void;
+  /** Goes there; resolves when it is shown. A close-up is fetched first, which can fail. */
+  view(view: ViewName): Promise<void>;
   hotspots(): readonly Hotspot[];
   /** What names and notes cover, CSS pixels of the host: for tests. */
   labels(): readonly Box[];

@@ -3,15 +3,13 @@ import { Container } from 'pixi.js';
 import type { PartId, Scene } from '../scene/types.ts';
 import { Camera, type Frame, holds, union, visible } from './camera.ts';
 import { Clock } from './clock.ts';
-import { FloatsCloseup } from './floatsCloseup.ts';
 import { Hand } from './hand.ts';
 import { onScreen, toHotspots } from './hotspots.ts';
 import { PLATE_WIDTH } from './layout.ts';
-import { PanelCloseup } from './panelCloseup.ts';
 import { type Box, box } from './pen.ts';
 import { fontsReady, makeRenderer } from './renderer.ts';
 import type { Print, Sheet } from './sheet.ts';
-import { makeSparks } from './sparks.ts';
+import { makeSparks, type Sparks } from './sparks.ts';
 import type { Hotspot, Speech, ViewName, Yard, YardOptions } from './types.ts';
 import { Works } from './works.ts';
 
@@ -22,6 +20,17 @@ const WHOLE_SHEET = 4_500_000;
 const FADE_S = 0.25;
 const MOST_ZOOM = 5;
 
+/** The close-ups, each fetched when one first goes there: most of a call is seen on the works. */
+const CLOSE_UPS = {
+  panel: async (sparks: Sparks): Promise<Sheet> => new (await import('./panelCloseup.ts')).PanelCloseup(sparks),
+  floats: async (sparks: Sparks): Promise<Sheet> => new (await import('./floatsCloseup.ts')).FloatsCloseup(sparks),
+};
+type CloseUp = keyof typeof CLOSE_UPS;
+
+function isCloseUp(view: ViewName): view is CloseUp {
+  return view in CLOSE_UPS;
+}
+
 /** Opens the cutaway; resolves when the first empty sheet stands. Call `draw` to put a scene on it. */
 export async function openYard(host: HTMLElement, options: YardOptions): Promise<Yard> {
   const density = Math.min(FINEST, Math.max(1, window.devicePixelRatio || 1));
@@ -30,17 +39,14 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   const stage = new Container();
   const sparks = makeSparks();
   const works = new Works(sparks);
-  const sheets: Readonly<Record<'works' | 'panel' | 'floats', Sheet>> = {
-    works,
-    panel: new PanelCloseup(sparks),
-    floats: new FloatsCloseup(sparks),
-  };
+  const closeUps = new Map<CloseUp, Sheet>();
   const camera = new Camera();
   const heard = new Set<(spots: readonly Hotspot[]) => void>();
   let { text, staff }: Speech = options;
   let still = options.still ?? false;
   let scene: Scene | null = null;
   let selected: PartId | null = null;
+  let asked: ViewName = 'yard';
   let wanted: ViewName = 'yard';
   let shown: Sheet = works;
   let leaving: Sheet | null = null;
@@ -53,15 +59,17 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   let frames = 0;
   let disposed = false;
 
-  for (const s of Object.values(sheets)) {
-    s.root.visible = false;
-    stage.addChild(s.root);
-  }
+  const hang = (sheet: Sheet) => {
+    sheet.root.visible = false;
+    stage.addChild(sheet.root);
+  };
+  hang(works);
   host.append(renderer.canvas);
   renderer.canvas.style.display = 'block';
   renderer.canvas.style.touchAction = 'none';
 
-  const sheetOf = (view: ViewName): Sheet => (view === 'panel' || view === 'floats' ? sheets[view] : works);
+  const sheets = (): readonly Sheet[] => [works, ...closeUps.values()];
+  const sheetOf = (view: ViewName): Sheet => (isCloseUp(view) ? closeUps.get(view) : undefined) ?? works;
   const inReach = (scale: number) => Math.min(home.scale * MOST_ZOOM, Math.max(home.scale, scale));
 
   const place = () => {
@@ -141,7 +149,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
 
   const frameFor = (view: ViewName): Frame => {
     if (view === 'yard') return { ...(worksAt ?? home), scale: home.scale };
-    if (view === 'panel' || view === 'floats') return home;
+    if (isCloseUp(view)) return home;
     return camera.around(works.partBox(view), Math.max(2.4, home.scale));
   };
 
@@ -187,6 +195,20 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     refresh();
   };
 
+  /** Goes to a view once its sheet is there; of those asked for meanwhile only the last one counts. */
+  const turnTo = async (to: ViewName) => {
+    asked = to;
+    if (isCloseUp(to) && !closeUps.has(to)) {
+      const sheet = await CLOSE_UPS[to](sparks);
+      if (disposed || closeUps.has(to)) sheet.dispose();
+      else {
+        hang(sheet);
+        closeUps.set(to, sheet);
+      }
+    }
+    if (!disposed && asked === to) go(to);
+  };
+
   const moveTo = (frame: Frame, smooth: boolean) => {
     if (smooth && !still) camera.glide(frame);
     else camera.jump(frame);
@@ -227,7 +249,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   const watcher = new ResizeObserver(resize);
   watcher.observe(host);
   const restored = () => {
-    for (const s of Object.values(sheets)) s.stale();
+    for (const s of sheets()) s.stale();
     refresh();
   };
   renderer.canvas.addEventListener('webglcontextrestored', restored);
@@ -247,7 +269,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       selected = part;
       refresh();
     },
-    view: go,
+    view: turnTo,
     hotspots: () => spots,
     labels: () => shown.labels().map((b) => onScreen(b, camera)),
     onHotspots(listener) {
@@ -274,7 +296,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     },
     setSpeech(next) {
       ({ text, staff } = next);
-      for (const s of Object.values(sheets)) s.stale();
+      for (const s of sheets()) s.stale();
       refresh();
     },
     visible: () => ({ x: camera.view.x / PLATE_WIDTH, width: camera.view.width / PLATE_WIDTH }),
@@ -290,7 +312,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       hand.dispose();
       watcher.disconnect();
       renderer.canvas.removeEventListener('webglcontextrestored', restored);
-      for (const s of Object.values(sheets)) s.dispose();
+      for (const s of sheets()) s.dispose();
       renderer.canvas.remove();
       renderer.destroy();
       heard.clear();

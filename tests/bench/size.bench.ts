@@ -17,29 +17,52 @@ type Manifest = Readonly<Record<string, Chunk>>;
 
 const LIMIT_kB = { shell: 60, call: 260 };
 
-/** Loaded on no way into a call: renderers and environments nobody asks for, the other language, what comes after. */
+/**
+ * Loaded on no way into a call: renderers and environments nobody asks for, the other language, close-ups, what comes
+ * after.
+ */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-later)\.ts$|^desk\/debrief\//;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-later)\.ts$|Closeup\.ts$|^desk\/debrief\//;
+/** Of the worker: what takes up a call that was left, and what is asked of one that has ended. */
+const NOT_ON_THE_WORKERS_WAY = /^assets\/worker-(?:resume|after-call)-/;
+/** Of each kind of data file a call has one; the largest there is stands for it. */
+const DATA = ['calls', 'units', 'households'];
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };
 
 export async function run(print: (line: string) => void): Promise<void> {
   buildPage();
   const manifest = JSON.parse(readFileSync(join(PAGE, '.vite/manifest.json'), 'utf8')) as Manifest;
   const show = (part: keyof typeof LIMIT_kB, files: readonly string[], renderer?: string) => {
-    const gzip_kB = files.reduce((sum, file) => sum + gzipSync(readFileSync(join(PAGE, file))).length / 1000, 0);
+    const gzip_kB = files.reduce((sum, file) => sum + gzipped_kB(file), 0);
     const limit_kB = LIMIT_kB[part];
     const ratioToLimit = round(gzip_kB / limit_kB);
     print(JSON.stringify({ bench: 'size', part, renderer, gzip_kB: round(gzip_kB), limit_kB, ratioToLimit }));
   };
   show('shell', closure(manifest, ['index.html']));
-  // Workers are bundles of their own that the manifest leaves out.
-  const workers = readdirSync(join(PAGE, 'assets')).filter((file) => /^worker-.*\.js$/.test(file));
+  const worker = filesOfWorker(manifest);
   const late = Object.keys(manifest).filter((key) => manifest[key]?.isDynamicEntry && !NOT_ON_THE_WAY.test(key));
   const common = late.filter((key) => !Object.values(RENDERERS).some((it) => it.test(key)));
   for (const [renderer, its] of Object.entries(RENDERERS)) {
     const roots = ['index.html', ...common, ...late.filter((key) => its.test(key))];
-    show('call', [...closure(manifest, roots), ...workers.map((file) => `assets/${file}`)], renderer);
+    show('call', [...closure(manifest, roots), ...worker], renderer);
   }
+}
+
+/** A worker is a bundle of its own, whose files the manifest leaves out. */
+function filesOfWorker(manifest: Manifest): readonly string[] {
+  const listed = new Set(Object.values(manifest).map(({ file }) => file));
+  const scripts = readdirSync(join(PAGE, 'assets')).flatMap((name) => (name.endsWith('.js') ? `assets/${name}` : []));
+  const own = scripts.filter((file) => !listed.has(file) && !NOT_ON_THE_WORKERS_WAY.test(file));
+  const folders = DATA.map((folder) => own.filter((file) => file.startsWith(`assets/${folder}-`)));
+  return [...own.filter((file) => !folders.flat().includes(file)), ...folders.flatMap(largest)];
+}
+
+function largest(files: readonly string[]): readonly string[] {
+  return [...files].sort((a, b) => gzipped_kB(b) - gzipped_kB(a)).slice(0, 1);
+}
+
+function gzipped_kB(file: string): number {
+  return gzipSync(readFileSync(join(PAGE, file))).length / 1000;
 }
 
 /** The files of these entries and of all they import at once. */

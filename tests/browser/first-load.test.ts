@@ -8,6 +8,17 @@ import { inBrowser, openApp } from './page.ts';
 /** By then one stands in the yard and hears the buzzer. */
 const STEPS_TO_SITE = 8;
 
+/** What nobody needs before a call is opened. */
+const DRAWING = /drawing|sheets|yard|Renderer/;
+/** What nobody needs before a call is over, left and come back to, or looked at closely. */
+const LATER = /after-call|resume|debrief|later|Closeup/;
+
+/** Names of the data files among scripts, without what the bundler adds to tell versions apart. */
+function dataOf(scripts: readonly string[]): readonly string[] {
+  const names = scripts.flatMap((name) => /\/((?:calls|households|units)-.+)-.{8}\.js$/.exec(name)?.[1] ?? []);
+  return names.sort();
+}
+
 /** Makes the software graphics of a test machine look like a graphics chip, so that the page draws with WebGL. */
 function pretendGraphicsChip(): void {
   const ask = WebGL2RenderingContext.prototype.getParameter;
@@ -22,15 +33,21 @@ function sunnyLine(): CallFile {
   return call;
 }
 
-/** Takes a call as far as the site and returns all scripts fetched until then, with those that play the sounds. */
-async function scriptsUntilHeard(page: Page): Promise<readonly string[]> {
+/** Every script that is fetched from now on, by the page and by its worker. */
+function scriptsOf(page: Page): ReadonlySet<string> {
+  const scripts = new Set<string>();
+  page.on('request', (request) => {
+    if (request.url().endsWith('.js')) scripts.add(request.url());
+  });
+  return scripts;
+}
+
+/** Takes a call as far as the site, until all is there that draws and sounds it. */
+async function takeUntilHeard(page: Page): Promise<void> {
   await takeCall(page, withPointer(page), sunnyLine(), STEPS_TO_SITE);
   await page.waitForSelector('canvas');
   await page.waitForFunction(() => performance.getEntriesByType('resource').some(({ name }) => /player/.test(name)));
   await page.waitForLoadState('networkidle');
-  const names = await page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
-  const page0 = await page.evaluate(() => [...document.scripts].map(({ src }) => src));
-  return [...new Set([...page0, ...names])].filter((name) => name.endsWith('.js'));
 }
 
 inBrowser('the built page', () => {
@@ -40,15 +57,20 @@ inBrowser('the built page', () => {
   ])(
     'draws and sounds a call $graphics, fetching one renderer and at most 260 kB',
     async ({ chip, renderer, other }) => {
-      const { page, errors, close, url } = await openApp({ width: 1280, height: 800 });
-      if (chip) {
-        await page.addInitScript(pretendGraphicsChip);
-        await page.goto(url);
-        await page.reload();
-      }
-      const scripts = await scriptsUntilHeard(page);
+      const { page, errors, close } = await openApp({ width: 1280, height: 800 });
+      if (chip) await page.addInitScript(pretendGraphicsChip);
+      const fetched = scriptsOf(page);
+      await page.reload();
+      await page.waitForSelector('.call-card');
+      await page.waitForLoadState('networkidle');
+      expect([...fetched].filter((name) => DRAWING.test(name))).toEqual([]);
+      await takeUntilHeard(page);
+      const scripts = [...fetched];
       expect(scripts.some((name) => name.includes(renderer))).toBe(true);
       expect(scripts.filter((name) => name.includes(other) || name.includes('WebGPU'))).toEqual([]);
+      // The worker's own files are seen too, and of the data only this call's.
+      expect(dataOf(scripts)).toEqual(['calls-sunny-line', 'households-family-4', 'units-u1']);
+      expect(scripts.filter((name) => LATER.test(name))).toEqual([]);
       const bodies = await Promise.all(scripts.map(async (name) => (await page.request.get(name)).body()));
       const gzip_kB = bodies.reduce((sum, body) => sum + gzipSync(body).length / 1000, 0);
       expect(gzip_kB).toBeLessThan(260);

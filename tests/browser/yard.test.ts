@@ -81,8 +81,8 @@ inBrowser('the drawn yard', () => {
     const { page } = await open({ scene: told, still: true });
     for (const view of ['yard', 'panel', 'floats', 'compressor'] as const) {
       await page.evaluate(
-        ([v, s]) => {
-          window.harness.view(v);
+        async ([v, s]) => {
+          await window.harness.view(v);
           window.harness.show(s);
         },
         [view, told] as const,

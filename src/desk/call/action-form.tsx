@@ -3,6 +3,8 @@ import type { ActionView, FormField } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { Said } from '../screen.tsx';
 import { ActionCost } from './action-button.tsx';
+import { meterKind } from './meter/kinds.ts';
+import { useMeterWork } from './meter/later.ts';
 
 type Answers = Readonly<Record<string, string | readonly string[]>>;
 
@@ -15,6 +17,8 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
   const fields = view.form ?? [];
   const missing = fields.filter((field) => field.kind === 'one' && answers[field.id] === undefined);
   const [asked, setAsked] = useState(false);
+  const meter = meterKind(view.action.id);
+  const Work = useMeterWork(meter !== undefined);
   const back = () => {
     onDone();
     // The button that opened the form is there again after the next paint.
@@ -25,30 +29,56 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
     setAsked(true);
     if (missing.length > 0 || !view.available) return;
     const whole = Object.fromEntries(fields.map((field) => [field.id, answers[field.id] ?? []]));
-    void desk.session.dispatch({ id: view.action.id, fill: whole }).then(back);
+    const sent = desk.session.dispatch({ id: view.action.id, fill: whole });
+    // A meter stays in the hand for the next reading.
+    if (meter === undefined) void sent.then(back);
   };
+  const lists = fields.map((field) => (
+    <Field
+      key={field.id}
+      field={field}
+      value={answers[field.id]}
+      wanting={asked && missing.includes(field)}
+      onChange={(value) => setAnswers({ ...answers, [field.id]: value })}
+    />
+  ));
+  const buttons = (
+    <div class="buttons">
+      <button type="submit" class="primary" aria-disabled={desk.session.busy.value !== null}>
+        {desk.t(meter === undefined ? 'form.do' : 'meter.read')} <ActionCost action={view} />
+      </button>
+      <button type="button" class="secondary" onClick={back}>
+        {desk.t('form.back')}
+      </button>
+    </div>
+  );
   return (
     <form class="action-form" onSubmit={send} noValidate>
       <h3 ref={heading} tabIndex={-1}>
         <Said message={view.label} />
       </h3>
-      {fields.map((field) => (
-        <Field
-          key={field.id}
-          field={field}
-          value={answers[field.id]}
-          wanting={asked && missing.includes(field)}
-          onChange={(value) => setAnswers({ ...answers, [field.id]: value })}
-        />
-      ))}
-      <div class="buttons">
-        <button type="submit" class="primary" aria-disabled={desk.session.busy.value !== null}>
-          {desk.t('form.do')} <ActionCost action={view} />
-        </button>
-        <button type="button" class="secondary" onClick={back}>
-          {desk.t('form.back')}
-        </button>
-      </div>
+      {meter !== undefined && Work !== null ? (
+        <>
+          <Work
+            view={view}
+            kind={meter}
+            answers={answers}
+            wanting={asked && missing.length > 0}
+            onChange={(field, option) => setAnswers({ ...answers, [field]: option })}
+          >
+            {buttons}
+          </Work>
+          <details class="meter-lists">
+            <summary>{desk.t('meter.lists')}</summary>
+            {lists}
+          </details>
+        </>
+      ) : (
+        <>
+          {lists}
+          {buttons}
+        </>
+      )}
     </form>
   );
 }

@@ -1,6 +1,6 @@
 import { expect, it, vi } from 'vitest';
 import type { CallView } from '../../../src/calls/view.ts';
-import type { Engine } from '../../../src/desk/engine.ts';
+import { type Engine, EngineError } from '../../../src/desk/engine.ts';
 import type { Request } from '../../../src/desk/protocol.ts';
 import { createSession } from '../../../src/desk/session.ts';
 import { openStore } from '../../../src/desk/store.ts';
@@ -34,4 +34,28 @@ it('a call that has just ended is taken from its beginning, however slowly it is
   await ending;
   expect(asked.filter((kind) => kind === 'open' || kind === 'resume')).toEqual(['open', 'open']);
   expect(asked.lastIndexOf('open')).toBeGreaterThan(asked.indexOf('debrief'));
+});
+
+it('a call whose debrief cannot be fetched is kept, and comes to its end when it is next taken up', async () => {
+  vi.stubGlobal('requestAnimationFrame', () => 0);
+  let offline = true;
+  const engine = {
+    async ask({ kind }: Request) {
+      if (kind === 'save') return { kind: 'saved', saved };
+      if (kind !== 'debrief') return { kind: 'view', view: view(kind !== 'open') };
+      if (offline) throw new EngineError({ id: 'trouble.notLoaded' });
+      return { kind: 'debrief', debrief: { score: 90, passed: true } };
+    },
+  } as unknown as Engine;
+  const store = await openStore(() => {});
+  const told: string[] = [];
+  const session = createSession({ engine, store, wallClock: () => 0, fail: ({ id }) => told.push(id) });
+  await session.take('sunny-line');
+  await session.dispatch({ id: 'leave-site' });
+  expect(told).toEqual(['trouble.notLoaded']);
+  expect(await store.finished()).toEqual([]);
+  offline = false;
+  await session.take('sunny-line');
+  expect((await store.finished()).map(({ score }) => score)).toEqual([90]);
+  expect(await store.progressOf('sunny-line')).toBeUndefined();
 });

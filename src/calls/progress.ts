@@ -1,0 +1,46 @@
+/** What was done in a call, kept so that it can be done again to the same bits. */
+import { type Message, quantity, say } from '../service/index.ts';
+import { digest, type Json } from '../unit/index.ts';
+import type { CallFile, CallRecord, Progress } from './schema.ts';
+import type { CallSession } from './session.ts';
+
+/** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
+export const ENGINE_VERSION = '6';
+
+export function callHash(call: CallFile): string {
+  return digest(call as unknown as Json);
+}
+
+export function actionsOf(session: CallSession): CallRecord['actions'] {
+  return session.log.map(({ at_ms, do: id, fill, state }) => ({
+    at_ms,
+    do: id,
+    ...(fill
+      ? { fill: Object.fromEntries(Object.entries(fill).map(([k, v]) => [k, typeof v === 'string' ? v : [...v]])) }
+      : {}),
+    state,
+  }));
+}
+
+/** A call in progress, to be kept and taken up again. */
+export function makeProgress(session: CallSession): Progress {
+  return {
+    engine: ENGINE_VERSION,
+    callHash: callHash(session.prepared.call),
+    actions: actionsOf(session),
+    now_ms: session.now_ms,
+  };
+}
+
+/** Does actions again, each at its instant. Returns the first difference, if there is one. */
+export function replayActions(session: CallSession, actions: CallRecord['actions']): Message | undefined {
+  for (const [i, logged] of actions.entries()) {
+    const number = quantity('count', i + 1);
+    session.advance(logged.at_ms);
+    if (session.now_ms !== logged.at_ms) return say('replay.instant', { n: number, id: logged.do });
+    const why = session.act({ id: logged.do, ...(logged.fill ? { fill: logged.fill } : {}) });
+    if (why) return say('replay.refused', { n: number, id: logged.do, why });
+    if (session.log[i]?.state !== logged.state) return say('replay.state', { n: number, id: logged.do });
+  }
+  return undefined;
+}

@@ -1,0 +1,39 @@
+/** What is asked of a call that has ended. A file of its own: until then nobody needs it. */
+import { debriefOf } from '../calls/debrief.ts';
+import { makeRecord } from '../calls/record.ts';
+import type { CallSession } from '../calls/session.ts';
+import { Trace } from '../calls/trace.ts';
+import { xray } from '../scene/xray.ts';
+import type { Reply } from './protocol.ts';
+import { surroundings } from './surroundings.ts';
+
+export class AfterCall {
+  private readonly session: CallSession;
+  private traced: Trace | undefined;
+
+  constructor(session: CallSession) {
+    this.session = session;
+  }
+
+  record(): Reply {
+    const fileName = `${this.session.prepared.call.id}.record.json`;
+    return { kind: 'record', record: makeRecord(this.session), fileName };
+  }
+
+  debrief(): Reply {
+    return { kind: 'debrief', debrief: debriefOf(this.session, this.trace()) };
+  }
+
+  /** The truth at an instant. */
+  xray(at_ms: number): Reply {
+    const { session } = this;
+    const trace = this.trace();
+    const at = Math.min(Math.max(at_ms, trace.from_ms), session.now_ms);
+    return { kind: 'xray', scene: xray(trace.unitAt(at), at / 1000, surroundings(session, at / 1000)) };
+  }
+
+  private trace(): Trace {
+    this.traced ??= new Trace(this.session);
+    return this.traced;
+  }
+}

@@ -1,0 +1,32 @@
+/**
+ * The files of one call, fetched when it is opened. They ship with the page, so a visitor's browser takes them as they
+ * are: `tests/unit/desk/call-files.test.ts` holds them against their schemas.
+ */
+import type { CallFile } from '../calls/schema.ts';
+import { type Prepared, prepare } from '../calls/setup.ts';
+import type { HouseholdSpec } from '../plant/index.ts';
+import type { UnitSpec } from '../unit/index.ts';
+import { fetched } from './fetched.ts';
+
+type Files<T> = Readonly<Record<string, () => Promise<T>>>;
+
+const CALLS = import.meta.glob<CallFile>('../../scenarios/calls/*.json', { import: 'default' });
+const UNITS = import.meta.glob<UnitSpec>('../../scenarios/units/*.json', { import: 'default' });
+const HOUSEHOLDS = import.meta.glob<HouseholdSpec>('../../scenarios/households/*.json', { import: 'default' });
+
+/** A call joined with its unit and household; undefined where no such call ships. */
+export async function fetchCall(id: string): Promise<Prepared | undefined> {
+  const call = await fileOf(CALLS, 'calls', id);
+  if (call === undefined) return undefined;
+  const [spec, household] = await Promise.all([
+    fileOf(UNITS, 'units', call.unit),
+    fileOf(HOUSEHOLDS, 'households', call.household),
+  ]);
+  if (spec === undefined || household === undefined) throw new Error(`call ${id}: unit or household missing`);
+  return prepare(call, spec, household);
+}
+
+async function fileOf<T>(files: Files<T>, folder: string, id: string): Promise<T | undefined> {
+  const open = files[`../../scenarios/${folder}/${id}.json`];
+  return open && fetched(open());
+}

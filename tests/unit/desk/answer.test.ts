@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { shippedCalls } from '../../../src/calls/index.ts';
+import { Answerer } from '../../../src/desk/answer.ts';
+import type { Reply, Request, SavedCall } from '../../../src/desk/protocol.ts';
+
+const call = shippedCalls().find((c) => c.id === 'storm-light');
+if (!call) throw new Error('the call does not ship');
+
+async function ask<K extends Reply['kind']>(answerer: Answerer, request: Request, kind: K) {
+  const reply = await answerer.answer(request);
+  if (reply.kind !== kind) throw new Error(`${reply.kind} instead of ${kind}`);
+  return reply as Extract<Reply, { kind: K }>;
+}
+
+/** Opens the call and does the first steps of its solution. */
+async function takenUpTo(steps: number) {
+  const answerer = new Answerer();
+  let { view } = await ask(answerer, { kind: 'open', callId: call?.id ?? '', mode: 'practice' }, 'view');
+  for (const step of call?.solution.slice(0, steps) ?? []) {
+    const action = { id: step.do, ...(step.fill ? { fill: step.fill } : {}) };
+    ({ view } = await ask(answerer, { kind: 'act', action, at_ms: view.now_ms }, 'view'));
+  }
+  return { answerer, view };
+}
+
+describe('what the page asks', () => {
+  it('is refused with a word where there is no such call, or none is open', async () => {
+    const answerer = new Answerer();
+    expect(await answerer.answer({ kind: 'save' })).toMatchObject({ message: { id: 'trouble.no-call' } });
+    const unknown = await answerer.answer({ kind: 'open', callId: 'no-such-call', mode: 'practice' });
+    expect(unknown).toMatchObject({ kind: 'error', message: { id: 'trouble.call-unknown' } });
+  });
+
+  it('of a kept call leads to the view at which it was left', async () => {
+    const { answerer, view } = await takenUpTo(4);
+    const { saved } = await ask(answerer, { kind: 'save' }, 'saved');
+    const kept = JSON.parse(JSON.stringify(saved)) as SavedCall;
+    const again = await ask(new Answerer(), { kind: 'resume', saved: kept }, 'view');
+    expect(again.view.notebook).toEqual(view.notebook);
+    expect(again.view.scene).toEqual(view.scene);
+  });
+
+  it('of a kept call that somebody changed is refused with a word', async () => {
+    const { answerer } = await takenUpTo(1);
+    const { saved } = await ask(answerer, { kind: 'save' }, 'saved');
+    const broken = await new Answerer().answer({ kind: 'resume', saved: { ...saved, record: { actions: 7 } } });
+    expect(broken).toMatchObject({ kind: 'error', message: { id: 'trouble.progress-broken' } });
+  });
+
+  it('of a closed call is answered: the debrief, the record, the truth at an instant', async () => {
+    const { answerer, view } = await takenUpTo(call.solution.length);
+    expect(view.ended).toBe(true);
+    const { debrief } = await ask(answerer, { kind: 'debrief' }, 'debrief');
+    expect(debrief.passed).toBe(true);
+    const { record } = await ask(answerer, { kind: 'record' }, 'record');
+    expect(record).toMatchObject({ call: call.id, claims: { passed: true, score: debrief.score } });
+    const { scene } = await ask(answerer, { kind: 'xray', at_ms: view.now_ms }, 'xray');
+    expect(scene.panel.lamps.length).toBeGreaterThan(0);
+  });
+});

@@ -1,0 +1,32 @@
+import { readdirSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { prepareCall, shippedCalls, shippedLibrary } from '../../../src/calls/index.ts';
+import { fetchCall } from '../../../src/desk/call-files.ts';
+import { CARDS } from '../../../src/desk/cards.ts';
+
+/** The page takes its data files as they are. They have to be those that stand the check of their schemas. */
+function filesIn(folder: string): readonly string[] {
+  const files = readdirSync(`scenarios/${folder}`);
+  return files.map((name) => name.replace(/\.json$/, '')).sort();
+}
+
+it.each(shippedCalls().map((call) => [call.id, call] as const))('%s is fetched as it was checked', async (id, call) => {
+  expect(await fetchCall(id)).toEqual(prepareCall(call));
+});
+
+it.each([
+  ['calls', shippedCalls().map(({ id }) => id)],
+  ['units', [...shippedLibrary().units.keys()]],
+  ['households', [...shippedLibrary().households.keys()]],
+] as const)('no file of %s lies there that was not checked', (folder, checked) => {
+  expect(filesIn(folder)).toEqual([...checked].sort());
+});
+
+it('a call that does not ship is not there, whatever its name looks like', async () => {
+  expect(await fetchCall('no-such-call')).toBeUndefined();
+  expect(await fetchCall('../units/u1')).toBeUndefined();
+});
+
+it('the list has a card for every call, in the order in which they are best taken', () => {
+  expect(CARDS.map(({ id }) => id)).toEqual(shippedCalls().map(({ id }) => id));
+});

@@ -13,6 +13,7 @@ export { resumeCall } from './resume.ts';
 export { type Finding, reviewOf, type StepReview } from './review.ts';
 export type { CallFile } from './schema.ts';
 export { CallSession } from './session.ts';
+export { faultName } from './session-actions.ts';
 export { type Prepared, unitSetup } from './setup.ts';
 export { prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
 export { playSolution, solutionMinutes } from './solution.ts';

@@ -12,6 +12,8 @@ import {
   probesOf,
 } from '../diagnosis/index.ts';
 import { PLACED_FAULTS } from '../faults/index.ts';
+import { type Message, say } from '../service/index.ts';
+import { checkOf, type LikelyCause, likelyCauses } from './coach.ts';
 import { diagnosisOf, seenOf } from './expertise.ts';
 import type { CallSession, Done } from './session.ts';
 import { STATE_CAUSE } from './session-actions.ts';
@@ -33,6 +35,37 @@ export interface StepReview {
   /** The check, or the mend, that was worth most then. */
   readonly best?: string;
   readonly finding?: Finding;
+}
+
+/** A step of the review in words, for a screen. */
+export interface StepReviewView {
+  readonly step: number;
+  readonly at_ms: number;
+  readonly label: Message;
+  readonly before: readonly LikelyCause[];
+  readonly after: readonly LikelyCause[];
+  readonly expected_bits: number;
+  readonly brought_bits: number;
+  readonly regret_min?: number;
+  readonly best?: Message;
+  readonly finding?: Finding;
+}
+
+export function stepReviewView(session: CallSession, review: StepReview): StepReviewView {
+  const { step, at_ms, before, after, expected_bits, brought_bits, regret, best, finding } = review;
+  const bestCheck = best === undefined ? undefined : checkOf(best);
+  return {
+    step,
+    at_ms,
+    label: session.done[step]?.def.label ?? say('word.nothing'),
+    before: likelyCauses(before),
+    after: likelyCauses(after),
+    expected_bits,
+    brought_bits,
+    ...(regret === undefined ? {} : { regret_min: regret }),
+    ...(bestCheck === undefined ? {} : { best: bestCheck.label }),
+    ...(finding === undefined ? {} : { finding }),
+  };
 }
 
 /** Fewer bits than this tell nothing (learning.md's sense of a redundant test). */

@@ -88,7 +88,7 @@ function parted(outlook: Outlook, option: number): Record<'one' | 'other', Messa
   const groups = outlook.groups[option] ?? [];
   const cause = (i: number) => outlook.suspects[i]?.hypothesis.cause ?? SOUND_CAUSE;
   const second = groups.findIndex((group, i) => group !== groups[0] && cause(i) !== cause(0));
-  return { one: causeName(cause(0)), other: causeName(cause(second < 0 ? 0 : second)) };
+  return { one: causeName(cause(0)), other: causeName(cause(Math.max(0, second))) };
 }
 
 /** The same check twice with nothing done in between. */

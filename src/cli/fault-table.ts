@@ -57,7 +57,7 @@ function text(hours: number): string {
 
 function toldBy(signatures: readonly Signature[], checkName: (id: string) => string): string {
   const [first] = signatures;
-  const telling = first?.checks.filter((check, i) => signatures.every((s) => s.checks[i]?.tells)) ?? [];
+  const telling = first?.checks.filter((_check, i) => signatures.every((s) => s.checks[i]?.tells)) ?? [];
   const names = telling.slice(0, NAMED).map((c) => checkName(c.check));
   const more = telling.length - names.length;
   return names.length === 0 ? 'none' : `${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;

@@ -9,7 +9,8 @@ export default defineConfig(({ mode }) => {
     return {
       publicDir: false,
       build: {
-        ssr: 'src/cli/underlawn.ts',
+        ssr: true,
+        rolldownOptions: { input: ['src/cli/underlawn.ts', 'src/cli/faults-worker.ts'] },
         outDir: 'dist/cli',
         emptyOutDir: true,
         target: 'node20',

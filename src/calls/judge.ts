@@ -101,7 +101,7 @@ function siteOutcome(session: CallSession, flags: readonly Flag[]): OutcomePart 
   const proof = cleared && missing.length === 0 && ready ? 6 : 0;
   const written = cleared && !flags.some((f) => f.id === 'record-short' || f.id === 'household-not-told') ? 4 : 0;
   return {
-    solved: right && cleared,
+    solved: enough && cleared,
     lines: [
       {
         id: 'cause',

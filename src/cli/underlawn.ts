@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 /** The command line: the same engine without a page. Exit 0 good, 1 the thing checked is bad, 2 called wrongly. */
+import { faults } from './faults.ts';
 import { print, UsageError, WRONG_USE } from './output.ts';
 import { play } from './play.ts';
 import { prove } from './prove.ts';
@@ -13,6 +14,7 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   replay,
   prove,
   series,
+  faults,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -25,6 +27,8 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       does a record come out at its claims?
   prove CALL ...
       is a call file whole and correct?
+  faults [--unit U,...] [--household H,...]
+      what each fault shows to whom, by simulation
   series UNIT --load design|wash-day|working-parent|power-failure|vacation|full-26-weeks [--fault F]
       on the test stand: daily samples, and whether they make it class I`;
 

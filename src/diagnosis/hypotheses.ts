@@ -24,10 +24,10 @@ export const SOMETHING_ELSE = { cause: 'something-else', prior: 0.02, likelihood
 const SOUND_WEIGHT = 3;
 
 /** Hours before the report at which a fault that comes at once may have come, and the weight of each. */
-const AGES_h = [0.4, 3, 10, 26, 60] as const;
-/** Of one that grows: shares of the time it takes. */
+const AGES_h = [0.4, 4, 14, 40] as const;
+/** Of one that grows or shows late: shares of the time it takes. */
 const GROWN = [0.6, 1.2] as const;
-const SEVERITIES = [0.35, 0.6, 0.8, 1] as const;
+const SEVERITIES = [0.4, 0.7, 1] as const;
 
 /** Whether the patch has a size, so that it can be larger or smaller. */
 function isGraded(fault: PlacedFault): boolean {
@@ -42,7 +42,8 @@ function severitiesOf(fault: PlacedFault): readonly number[] {
 
 /** Ages, s, that leave the onset within the history. */
 function agesOf(fault: PlacedFault, report_s: number): readonly number[] {
-  const hours = fault.ramp_h ? GROWN.map((share) => share * (fault.ramp_h ?? 0)) : AGES_h;
+  const slow_h = Math.max(fault.ramp_h ?? 0, 24 * (fault.shows_d ?? 0));
+  const hours = slow_h > 0 ? GROWN.map((share) => share * slow_h) : AGES_h;
   const seconds = hours.map((h) => Math.round(h * 3600)).filter((age) => age < report_s);
   return seconds.length > 0 ? seconds : [Math.floor(report_s * 0.9)];
 }

@@ -5,7 +5,11 @@ import type { LiveFacts, Measure, Message, MessageValue, Note, Quantity } from '
 export interface Reading {
   readonly words: readonly string[];
   readonly numbers: readonly Quantity[];
+  /** What was seen and heard on the side, whatever was done. */
+  readonly side: readonly string[];
 }
+
+export const NO_READING: Reading = { words: [], numbers: [], side: [] };
 
 /** What is seen and heard on the side of any action. */
 const SIDE = [
@@ -25,13 +29,13 @@ export function readingOf(notes: readonly Note[], perceived: LiveFacts): Reading
     flatten(note.what, words, numbers);
     flatten(note.reading, words, numbers);
   }
-  for (const fact of SIDE) if (perceived[fact] !== undefined) words.push(`${fact}:${perceived[fact]}`);
-  return { words, numbers };
+  const side = SIDE.flatMap((fact) => (perceived[fact] === undefined ? [] : [`${fact}:${perceived[fact]}`]));
+  return { words, numbers, side };
 }
 
 /** What it tells that an action cannot be done. */
 export function hindered(why: Message): Reading {
-  return { words: [why.id], numbers: [] };
+  return { ...NO_READING, words: [why.id] };
 }
 
 function flatten(message: Message, words: string[], numbers: Quantity[]): void {
@@ -70,14 +74,22 @@ export const DOUBT = 0.01;
 
 /** How well what was seen fits what is expected, from `DOUBT` (not at all) to 1. */
 export function likelihood(seen: Reading, expected: Reading): number {
-  if (seen.words.length !== expected.words.length || seen.numbers.length !== expected.numbers.length) return DOUBT;
-  if (seen.words.some((word, i) => word !== expected.words[i])) return DOUBT;
+  return same(seen.side, expected.side) ? likelihoodInItself(seen, expected) : DOUBT;
+}
+
+/** The same, leaving out what was seen on the side. */
+function likelihoodInItself(seen: Reading, expected: Reading): number {
+  if (!same(seen.words, expected.words) || seen.numbers.length !== expected.numbers.length) return DOUBT;
   let squares = 0;
   seen.numbers.forEach((number, i) => {
     const other = expected.numbers[i];
     if (other) squares += squaredDeviation(number, other);
   });
   return Math.max(DOUBT, exp(-squares / 2));
+}
+
+function same(a: readonly string[], b: readonly string[]): boolean {
+  return a.length === b.length && a.every((word, i) => word === b[i]);
 }
 
 /** In spreads, squared. */
@@ -90,6 +102,11 @@ function squaredDeviation(seen: Quantity, expected: Quantity): number {
 /** Readings that a person would not tell apart. */
 export function alike(a: Reading, b: Reading): boolean {
   return likelihood(a, b) > ALIKE;
+}
+
+/** What a check shows in itself, whatever the lamp does meanwhile. */
+export function alikeInItself(a: Reading, b: Reading): boolean {
+  return likelihoodInItself(a, b) > ALIKE;
 }
 
 /** Two spreads apart is told apart (convention). */

@@ -18,7 +18,7 @@ import {
 } from '../service/index.ts';
 import { type Snapshot, snapshot, Unit, type UnitFault, type UnitSetup } from '../unit/index.ts';
 import type { Probe } from './probes.ts';
-import { hindered, type Reading, readingOf } from './reading.ts';
+import { hindered, NO_READING, type Reading, readingOf } from './reading.ts';
 import { costAround, isReachable, stepsAround } from './steps.ts';
 
 /** A property without its hidden faults: what every hypothesis shares. */
@@ -85,7 +85,7 @@ export class Twin {
     const before = snapshot(this.unit);
     const kept = this.service;
     this.service = { ...kept, person: copyOf(kept.person) };
-    let reading: Reading = { words: [], numbers: [] };
+    let reading = NO_READING;
     for (const def of acts) {
       for (const id of stepsAround(this.service, def).before) this.act(ACTION_BY_ID.get(id), {});
       reading = this.act(def, {});
@@ -106,7 +106,7 @@ export class Twin {
   }
 
   private act(def: ActionDef | undefined, fill: Fill): Reading {
-    if (!def) return { words: [], numbers: [] };
+    if (!def) return NO_READING;
     const why = hindrance(this.service, def);
     if (why) return hindered(why);
     const { notes, perceived } = perform(this.service, def, fill);

@@ -62,6 +62,8 @@ export interface FaultEntry {
   readonly severity: number;
   /** Hours over which it grows to that (at once where left out), and mean hours there and gone of one that comes and goes. */
   readonly ramp_h?: number;
+  /** Days after which it shows, where a day is too soon. */
+  readonly shows_d?: number;
   readonly spells?: { readonly on_h: number; readonly off_h: number };
   /** The patch; `{part}` in its control events and floats stands for the part. */
   readonly effect: Omit<FaultEffect, 'control' | 'floats'> & {

@@ -21,6 +21,7 @@ export const HOUSE_FAULTS: readonly FaultEntry[] = [
     family: 'house',
     place: 'house',
     severity: 1,
+    shows_d: 42,
     effect: { plant: { trapsUsed: 0 } },
     shownBy: ['look-at-traps'],
     mendedBy: ['fill-trap', 'advise-run-water'],

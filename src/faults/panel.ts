@@ -69,7 +69,7 @@ export const PANEL_FAULTS: readonly FaultEntry[] = [
     place: 'panel',
     severity: 1,
     effect: { control: { starts: ['timer.dies'], ends: ['timer.renewed'] } },
-    shownBy: ['advance-timer', 'read-timer'],
+    shownBy: ['set-timer', 'advance-timer', 'read-timer'],
     mendedBy: ['renew-timer'],
     hiddenBy: ['selector-hand'],
     proof: ['dosing', 'spray'],

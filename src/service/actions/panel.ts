@@ -158,12 +158,17 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
     (d) => {
       d.unit.send('test.pressed');
       d.wait(5);
-      const { lamp, buzzer } = d.unit.control.outputs;
+      const { buzzer } = d.unit.control.outputs;
+      const dark = darkLamps(d);
       d.unit.send('test.released');
+      const lit = dark.length === 0;
+      const one = dark.length === 1 && d.unit.spec.panel.lamps !== 'one';
       d.note(
         say('note.test'),
-        say(`reading.test-${lamp ? 'lamp' : 'dark'}-${buzzer ? 'buzzer' : 'mute'}`),
-        lamp && buzzer ? good('remark.test-good') : off('remark.test-bad'),
+        one
+          ? say(`reading.test-one-${buzzer ? 'buzzer' : 'mute'}`, { lamp: say(`part.${dark[0]}`) })
+          : say(`reading.test-${lit ? 'lamp' : 'dark'}-${buzzer ? 'buzzer' : 'mute'}`),
+        lit && buzzer ? good('remark.test-good') : off('remark.test-bad'),
       );
     },
     { handsOff: true, control: 'test', inner_s: 5 },
@@ -199,6 +204,13 @@ export const PANEL_ACTIONS: readonly ActionDef[] = [
     { control: 'timer', fits: dosesBy('night') },
   ),
 ];
+
+/** The panel's lamps that do not burn now. */
+function darkLamps(d: Doing): readonly string[] {
+  const { lamp, airLamp, waterLamp } = d.unit.control.outputs;
+  const burns = d.unit.spec.panel.lamps === 'one' ? { lamp } : { airLamp, waterLamp };
+  return Object.entries(burns).flatMap(([id, lit]) => (lit ? [] : [id]));
+}
 
 /** Turns the dial to a start by hand, sees what the pump does, and turns it back to the time of day. */
 function advanceTimer(d: Doing): void {

@@ -2,7 +2,7 @@
 import { BREAKERS, type BreakerName } from '../../control/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
-import { quantity, say } from '../message.ts';
+import { type Message, quantity, say } from '../message.ts';
 import { actionsAt, good, mains_V, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('panel');
@@ -44,15 +44,20 @@ function insulation(breaker: BreakerName): ActionDef[] {
   ];
 }
 
+/** Whose tags do not match their terminals: a float's leads on those of the next one up. */
+function crossedLeads(state: string): Message {
+  return say('reading.leads-crossed', { float: say(`float.${state.replace('Swapped', '')}`) });
+}
+
 /** Water, a lead that moves under the finger, tags that do not match their terminals. */
 function lookIntoPanel(d: Doing): void {
   const { regions } = d.unit.control;
   const found = [
-    ...(regions.alarmTerminals === 'bridged' ? ['reading.drops-on-terminals'] : []),
-    ...(d.unit.has('terminal-loose') ? ['reading.lead-moves'] : []),
-    ...(regions.leads !== 'right' ? ['reading.leads-crossed'] : []),
+    ...(regions.alarmTerminals === 'bridged' ? [say('reading.drops-on-terminals')] : []),
+    ...(d.unit.has('terminal-loose') ? [say('reading.lead-moves')] : []),
+    ...(regions.leads !== 'right' ? [crossedLeads(String(regions.leads))] : []),
   ];
-  for (const id of found) d.note(say('note.inside-panel'), say(id), off('remark.inside-panel'));
+  for (const reading of found) d.note(say('note.inside-panel'), reading, off('remark.inside-panel'));
   if (found.length === 0) d.note(say('note.inside-panel'), say('reading.dry-and-tight'));
 }
 

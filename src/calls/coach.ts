@@ -1,0 +1,99 @@
+/**
+ * What a coach would say now: four hints, each plainer than the one before, and the causes still likely. All of it comes
+ * from what was seen so far; the coach knows no more of the property than the trainee.
+ */
+import {
+  type Chance,
+  type Diagnosis,
+  type Outlook,
+  outlookOf,
+  probesOf,
+  SOMETHING_ELSE,
+  SOUND_CAUSE,
+} from '../diagnosis/index.ts';
+import { ACTION_BY_ID, type ActionDef, type Message, quantity, say } from '../service/index.ts';
+import type { CallSession, Done } from './session.ts';
+import { faultName } from './session-actions.ts';
+
+export interface LikelyCause {
+  readonly name: Message;
+  readonly chance: number;
+}
+
+export interface Advice {
+  /** From the symptom to the check itself: at most one is shown at a time. */
+  readonly hints: readonly Message[];
+  readonly likely: readonly LikelyCause[];
+  /** Help that is offered unasked: a trainee goes round in circles. */
+  readonly unasked?: Message;
+}
+
+/** Causes that are shown, and the least chance worth showing. */
+const SHOWN = 6;
+const WORTH_SHOWING = 0.01;
+const LEAST_bits = 0.02;
+
+export function adviceOn(session: CallSession, diagnosis: Diagnosis): Advice {
+  const outlook = outlookOf(diagnosis, probesOf(session.prepared.spec));
+  const fixed = fixation(session.done);
+  return {
+    hints: hintsOf(session, diagnosis, outlook),
+    likely: likelyCauses(diagnosis.belief()),
+    ...(fixed ? { unasked: fixed } : {}),
+  };
+}
+
+export function likelyCauses(belief: readonly Chance[]): readonly LikelyCause[] {
+  return belief
+    .filter((c) => c.chance >= WORTH_SHOWING)
+    .slice(0, SHOWN)
+    .map(({ cause, chance }) => ({ name: causeName(cause), chance }));
+}
+
+/** A cause in words: one fault, several at once, none, or none that is listed. */
+export function causeName(cause: string): Message {
+  if (cause === SOUND_CAUSE || cause === SOMETHING_ELSE.cause) return say(`cause.${cause}`);
+  const [first = '', ...more] = cause.split(' + ');
+  return more.reduce((one, key) => say('word.and', { one, other: faultName(key) }), faultName(first));
+}
+
+function hintsOf(session: CallSession, diagnosis: Diagnosis, outlook: Outlook): readonly Message[] {
+  const [said] = session.prepared.call.report.said;
+  const symptom = say('hint.symptom', said ? { said } : {});
+  const best = outlook.options.findIndex((o) => o.bits > LEAST_bits);
+  const option = outlook.options[best];
+  const check = option && checkOf(option.id);
+  if (!check || outlook.stop <= outlook.best) return [symptom, ...enough(diagnosis)];
+  return [
+    symptom,
+    say('hint.area', { part: say(`part.${check.place}`) }),
+    say(`hint.kind.${check.group}`, { part: say(`part.${check.place}`) }),
+    say('hint.check', { check: check.label, ...parted(outlook, best), bits: quantity('count', option.bits, 0.1) }),
+  ];
+}
+
+/** No check is worth its time any more: say what it is. */
+function enough(diagnosis: Diagnosis): readonly Message[] {
+  const top = diagnosis.belief().find(({ cause }) => cause !== SOMETHING_ELSE.cause);
+  return [say('hint.enough'), say('hint.name-it'), say('hint.cause', { cause: causeName(top?.cause ?? SOUND_CAUSE) })];
+}
+
+/** The last act of a row of checks is the one that tells. */
+export function checkOf(id: string): ActionDef | undefined {
+  return ACTION_BY_ID.get(id.split(' > ').at(-1) ?? '');
+}
+
+/** The two likeliest causes that the check would tell apart. */
+function parted(outlook: Outlook, option: number): Record<'one' | 'other', Message> {
+  const groups = outlook.groups[option] ?? [];
+  const cause = (i: number) => outlook.suspects[i]?.hypothesis.cause ?? SOUND_CAUSE;
+  const second = groups.findIndex((group, i) => group !== groups[0] && cause(i) !== cause(0));
+  return { one: causeName(cause(0)), other: causeName(cause(Math.max(0, second))) };
+}
+
+/** The same check twice with nothing done in between. */
+function fixation(done: readonly Done[]): Message | undefined {
+  const [before, last] = done.slice(-2);
+  const checks = last && (last.def.group === 'look' || last.def.group === 'measure');
+  return checks && before?.def.id === last.def.id ? say('hint.again', { check: last.def.label }) : undefined;
+}

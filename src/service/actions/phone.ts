@@ -1,6 +1,6 @@
 /** By phone: danger first, then questions, then what a householder may do with dry hands at the closed panel. */
 import type { ActionDef, Doing } from '../action.ts';
-import { type Message, quantity, say } from '../message.ts';
+import { quantity, say } from '../message.ts';
 import { rattles } from '../perceive.ts';
 import { LOADS } from '../person.ts';
 import { drainsSlow, drainWords, smellsTold } from './drains.ts';

@@ -81,7 +81,6 @@ export const call = {
   'stage.state.now': 'now',
   'stage.state.todo': 'to do',
   'stage.state.skipped': 'skipped',
-<<<<<<< HEAD
   'meter.board': 'Terminals. Arrow keys move, Enter sets the probe',
   'meter.board.clamp': 'Wires. Arrow keys move, Enter closes the clamp',
   'meter.face': 'Meter',
@@ -108,7 +107,6 @@ export const call = {
   'meter.one-wire': 'One wire at a time.',
   'meter.lead': 'One lead',
   'meter.cord': 'Cord',
-=======
   'cause.sound': 'Nothing wrong now',
   'cause.something-else': 'Something else',
   'hint.symptom': 'Start from what was reported: “{said}” Which parts could make that happen?',
@@ -122,5 +120,4 @@ export const call = {
   'hint.cause': 'All that was seen points to: {cause}.',
   'hint.again':
     '“{check}” was just done and nothing has changed since. What else could it be, and what would show that?',
->>>>>>> diagnosis
 };

@@ -50,15 +50,19 @@ function agesOf(fault: PlacedFault, report_s: number): readonly number[] {
 
 /** Every form of one fault at a property that rang at `report_s`. */
 function formsOf(fault: PlacedFault, report_s: number, weight: number): Hypothesis[] {
-  const severities = severitiesOf(fault);
-  const ages = agesOf(fault, report_s);
-  return ages.flatMap((age) =>
-    severities.map((severity) => ({
-      cause: fault.key,
-      prior: weight / (ages.length * severities.length),
-      faults: [formOf(fault, report_s - age, severity)],
-    })),
+  const standing = agesOf(fault, report_s).flatMap((age) =>
+    severitiesOf(fault).map((severity) => formOf(fault, report_s - age, severity)),
   );
+  const forms = [...standing, ...passedForms(fault, report_s)];
+  return forms.map((form) => ({ cause: fault.key, prior: weight / forms.length, faults: [form] }));
+}
+
+/** Of one that can be over by itself: over since an hour. */
+function passedForms(fault: PlacedFault, report_s: number): UnitFault[] {
+  return (fault.passes_h ?? [])
+    .map((for_h) => ({ for_h, onset_s: Math.round(report_s - (for_h + 1) * 3600) }))
+    .filter(({ onset_s }) => onset_s > 0)
+    .map(({ for_h, onset_s }) => ({ ...formOf(fault, onset_s, fault.severity), present: { for_h } }));
 }
 
 function formOf(fault: PlacedFault, onset_s: number, severity: number): UnitFault {

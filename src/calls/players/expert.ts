@@ -80,8 +80,10 @@ export class Expert {
     const { session } = this.hand;
     if (session.service.person.facts.lamp?.value === 'lit') return false;
     if ((session.prepared.call.report.earlier_trips ?? 0) > 0) return false;
-    const passed = this.weigh((key) => placedFault(key).mendedBy.some((id) => ACTION_BY_ID.get(id)?.place === 'phone'));
-    return passed > LIKELY_TO_PASS;
+    const over = this.diagnosis.shareOf(({ hypothesis, twin }) =>
+      hypothesis.faults.every((f) => twin.unit.isOver(f.id)),
+    );
+    return over > LIKELY_TO_PASS;
   }
 
   /** Share of the belief whose causes have a property; a pair has it only when both have. */

@@ -23,10 +23,16 @@ export const SOMETHING_ELSE = { cause: 'something-else', prior: 0.02, likelihood
 /** A property that is sound, against a fault of ordinary commonness. */
 const SOUND_WEIGHT = 3;
 
-/** Hours before the report at which a fault that comes at once may have come, and the weight of each. */
-const AGES_h = [0.4, 4, 14, 40] as const;
-/** Of one that grows or shows late: shares of the time it takes. */
+/**
+ * Hours before the report at which a fault that comes at once may have come: what stops the air shows within minutes,
+ * what stops the pump lets the water rise for days.
+ */
+const AGES_h = { air: [0.4, 6, 36], other: [0.7, 12, 34, 62] } as const;
+/** Shares of the time that one takes to grow, or to show. */
 const GROWN = [0.6, 1.2] as const;
+const SHOWN = [1, 1.4] as const;
+/** A one-off, against what it was, for each trip in the thirty days before: lightning seldom strikes twice (convention). */
+const AGAIN = 0.2;
 const SEVERITIES = [0.4, 0.7, 1] as const;
 
 /** Whether the patch has a size, so that it can be larger or smaller. */
@@ -42,10 +48,16 @@ function severitiesOf(fault: PlacedFault): readonly number[] {
 
 /** Ages, s, that leave the onset within the history. */
 function agesOf(fault: PlacedFault, report_s: number): readonly number[] {
-  const slow_h = Math.max(fault.ramp_h ?? 0, 24 * (fault.shows_d ?? 0));
-  const hours = slow_h > 0 ? GROWN.map((share) => share * slow_h) : AGES_h;
-  const seconds = hours.map((h) => Math.round(h * 3600)).filter((age) => age < report_s);
-  return seconds.length > 0 ? seconds : [Math.floor(report_s * 0.9)];
+  const seconds = hoursOf(fault)
+    .map((h) => Math.round(h * 3600))
+    .filter((age) => age < report_s);
+  return seconds.length > 0 ? seconds : [Math.floor(report_s * 0.98)];
+}
+
+function hoursOf({ ramp_h, shows_d, family }: PlacedFault): readonly number[] {
+  if (shows_d) return SHOWN.map((share) => share * 24 * shows_d);
+  if (ramp_h) return GROWN.map((share) => share * ramp_h);
+  return family === 'air' ? AGES_h.air : AGES_h.other;
 }
 
 /** Every form of one fault at a property that rang at `report_s`. */
@@ -57,10 +69,14 @@ function formsOf(fault: PlacedFault, report_s: number, weight: number): Hypothes
   return forms.map((form) => ({ cause: fault.key, prior: weight / forms.length, faults: [form] }));
 }
 
-/** Of one that can be over by itself: over since an hour. */
+/** Hours since when one that can be over by itself is over. */
+const OVER_SINCE_h = [1, 30] as const;
+
 function passedForms(fault: PlacedFault, report_s: number): UnitFault[] {
   return (fault.passes_h ?? [])
-    .map((for_h) => ({ for_h, onset_s: Math.round(report_s - (for_h + 1) * 3600) }))
+    .flatMap((for_h) =>
+      OVER_SINCE_h.map((since) => ({ for_h, onset_s: Math.round(report_s - (for_h + since) * 3600) })),
+    )
     .filter(({ onset_s }) => onset_s > 0)
     .map(({ for_h, onset_s }) => ({ ...formOf(fault, onset_s, fault.severity), present: { for_h } }));
 }
@@ -92,13 +108,15 @@ export function causeOf(keys: readonly string[]): string {
 }
 
 /** All hypotheses of a property, their priors together 1 less the room for something else. */
-export function hypothesesOf(spec: UnitSpec, report_s: number): readonly Hypothesis[] {
+export function hypothesesOf(spec: UnitSpec, report_s: number, earlierTrips = 0): readonly Hypothesis[] {
+  const again = earlierTrips > 0 ? AGAIN : 1;
+  const weightOf = (fault: PlacedFault) => fault.commonness * (fault.clearedWhen || fault.passes_h ? again : 1);
   const faults = faultsOf(spec).filter((fault) => fault.effect.uses === undefined);
   const parts = new Map<string, number>();
   for (const { id } of faults) parts.set(id, (parts.get(id) ?? 0) + 1);
   const all: Hypothesis[] = [
     { cause: SOUND_CAUSE, faults: [], prior: SOUND_WEIGHT },
-    ...faults.flatMap((fault) => formsOf(fault, report_s, fault.commonness / (parts.get(fault.id) ?? 1))),
+    ...faults.flatMap((fault) => formsOf(fault, report_s, weightOf(fault) / (parts.get(fault.id) ?? 1))),
     ...pairsOf(spec).flatMap(({ placed }) => formsOfPair(placed, report_s)),
   ];
   const total = all.reduce((sum, h) => sum + h.prior, 0);

@@ -46,7 +46,8 @@ export type ProofId =
   | 'spray'
   | 'clock'
   | 'lamp'
-  | 'disinfects';
+  | 'disinfects'
+  | 'stops';
 
 export interface FaultEntry {
   readonly id: string;

@@ -21,13 +21,24 @@ const LEAST_bits = 0.02;
 
 export function playExpert(session: CallSession): void {
   const probes = probesOf(session.prepared.spec);
-  const lastDone = () => session.done.at(-1)?.def.id;
-  new Expert(session, (diagnosis) => bestCheck(diagnosis, probes, lastDone())).play();
+  new Expert(session, (diagnosis) => {
+    const made = madeSinceMend(session);
+    return bestCheck(
+      diagnosis,
+      probes.filter((probe) => !probe.acts.every((def) => made.has(def.id))),
+    );
+  }).play();
 }
 
-/** The check whose regret is least among those that tell anything; the same again tells nothing new. */
-function bestCheck(diagnosis: Diagnosis, probes: readonly Probe[], last?: string): readonly string[] | undefined {
-  const best = outlookOf(diagnosis, probes).options.find((o) => o.bits > LEAST_bits && o.id !== last);
+/** Checks made since something was mended: the same again tells nothing new. */
+function madeSinceMend({ done }: CallSession): ReadonlySet<string> {
+  const last = done.findLastIndex((d) => d.def.group === 'mend');
+  return new Set(done.slice(last + 1).map((d) => d.def.id));
+}
+
+/** The check whose regret is least among those that tell anything. */
+function bestCheck(diagnosis: Diagnosis, probes: readonly Probe[]): readonly string[] | undefined {
+  const best = outlookOf(diagnosis, probes).options.find((o) => o.bits > LEAST_bits);
   return probes.find((p) => p.id === best?.id)?.acts.map((def) => def.id);
 }
 
@@ -60,6 +71,7 @@ export class Expert {
     if (!sewage) {
       hand.do('ask-hum');
       hand.do('ask-smell');
+      if (!alarm) hand.do('ask-drains');
       if (alarm && !call.report.silenced) hand.do('guide-silence');
       hand.do('ask-breakers');
       if (alarm && spec.panel.alarm === 'latching') {
@@ -72,7 +84,8 @@ export class Expert {
       } else hand.do('ask-use');
     } else hand.do('advise-keep-away');
     this.advise();
-    hand.do('decide-visit', { urgency: sewage ? 'now' : this.urgency(), load: this.load() });
+    const urgent = sewage || hand.session.service.person.facts.backingUp?.value === true;
+    hand.do('decide-visit', { urgency: urgent ? 'now' : this.urgency(), load: this.load() });
   }
 
   /** The lamp stays out, most of what is left has passed with the reset, and it was not the second trip in a month. */
@@ -159,7 +172,7 @@ export class Expert {
         const unshown = keys.filter((key) => !this.isShown(key));
         if (unshown.length === 0) return keys;
         for (const key of unshown) this.show(key);
-        if (diagnosis.belief()[0]?.cause === top.cause || keys.every((key) => this.isShown(key))) return keys;
+        if (this.namable() === top.cause) return keys;
       }
       if (hand.ended) return [];
     }

@@ -30,6 +30,7 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
   const { session } = hand;
   const panel = session.prepared.spec.panel;
   const wanted = new Set(keys.flatMap((key) => placedFault(key).proof));
+  if (wanted.has('water-alarm') || wanted.has('floats')) lowerWater(hand);
   const has = (proof: ProofId) => proofsShown(session.done, panel).has(proof);
   const lift = (float: string) => {
     hand.doSafely(`lift-float:${float}`);
@@ -69,6 +70,10 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
         hand.do('reset-panel');
         lift('highWaterFloat');
         break;
+      case 'stops':
+        hand.do('selector-off');
+        hand.do('selector-auto');
+        break;
       case 'watched':
         break;
     }
@@ -81,6 +86,7 @@ const PROVING: readonly ProofId[] = [
   'clock',
   'lamp',
   'disinfects',
+  'stops',
   'dosing',
   'spray',
   'floats',
@@ -97,6 +103,27 @@ function spray(hand: Hand): void {
   if (!runs) hand.do('selector-auto');
 }
 
+/** Most five-minute runs in Hand that bring the water down. */
+const MOST_RUNS = 14;
+
+/** Water that stands over the alarm float is pumped down before one leaves: else the lamp comes back. */
+function lowerWater(hand: Hand): void {
+  const { unit, person } = hand.session.service;
+  const over = () => {
+    const level = person.facts.pumpTankLevel_m?.value ?? Number.NEGATIVE_INFINITY;
+    return level - unit.spec.plant.pump.floor_m > unit.spec.panel.floats.highWaterFloat.breaks_m;
+  };
+  if (!person.lids.has('pump')) return;
+  hand.do('look-into-pump-tank');
+  if (!over()) return;
+  hand.do('selector-hand');
+  for (let i = 0; i < MOST_RUNS && over(); i++) {
+    hand.do('watch-panel');
+    hand.do('look-into-pump-tank');
+  }
+  hand.do('selector-auto');
+}
+
 /** Lids on, selector in Auto, alarm reset and watched; then the record, the talk, and away. */
 export function leave(hand: Hand, lines: readonly string[] = RECORD_LINES): void {
   const { person, unit } = hand.session.service;
@@ -105,6 +132,7 @@ export function leave(hand: Hand, lines: readonly string[] = RECORD_LINES): void
     hand.do(`breaker-on:${circuit}`);
   }
   if (unit.control.regions.selector !== 'auto') hand.do('selector-auto');
+  lowerWater(hand);
   for (const lid of [...person.lids]) hand.do(`close-lid:${lid}`);
   hand.do('reset-panel');
   hand.do('watch-panel');

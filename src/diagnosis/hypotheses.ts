@@ -8,6 +8,8 @@ import type { UnitFault, UnitSpec } from '../unit/index.ts';
 
 /** A listed pair, against a fault of ordinary commonness: two at once are rare (convention). */
 const PAIR_WEIGHT = 0.15;
+/** Of two that add up, each may be smaller than where it comes alone. */
+const UNDER = 0.7;
 
 export interface Hypothesis {
   /** The cause it is a form of: a fault's key, the keys of a pair, or `sound`. */
@@ -63,7 +65,7 @@ function hoursOf({ ramp_h, shows_d, family }: PlacedFault): readonly number[] {
 /** Every form of one fault at a property that rang at `report_s`. */
 function formsOf(fault: PlacedFault, report_s: number, weight: number): Hypothesis[] {
   const standing = agesOf(fault, report_s).flatMap((age) =>
-    severitiesOf(fault).map((severity) => formOf(fault, report_s - age, severity)),
+    severitiesOf(fault).flatMap((severity) => presences(fault, formOf(fault, report_s - age, severity))),
   );
   const forms = [...standing, ...passedForms(fault, report_s)];
   return forms.map((form) => ({ cause: fault.key, prior: weight / forms.length, faults: [form] }));
@@ -88,18 +90,36 @@ function formOf(fault: PlacedFault, onset_s: number, severity: number): UnitFaul
     onset_s,
     severity,
     ramp_s: (fault.ramp_h ?? 0) * 3600,
-    present: fault.spells ?? 'always',
+    present: 'always',
   };
 }
 
-/** The forms of a pair: each at its usual severity, come together. */
+/** One that comes and goes may also have come to stay. */
+function presences(fault: PlacedFault, form: UnitFault): UnitFault[] {
+  return fault.spells ? [form, { ...form, present: fault.spells }] : [form];
+}
+
+/** The forms of a pair: come together, each at its usual severity or well under it. */
 function formsOfPair(placed: readonly PlacedFault[], report_s: number): Hypothesis[] {
-  const ages = agesOf(placed[1] ?? (placed[0] as PlacedFault), report_s);
-  return ages.map((age) => ({
+  const last = placed.at(-1);
+  if (!last) return [];
+  const combined = placed.reduce<readonly (readonly UnitFault[])[]>(
+    (sets, fault) =>
+      sets.flatMap((set) => pairSeverities(fault).map((severity) => [...set, formOf(fault, 0, severity)])),
+    [[]],
+  );
+  const forms = agesOf(last, report_s).flatMap((age) =>
+    combined.map((set) => set.map((form) => ({ ...form, onset_s: report_s - age }))),
+  );
+  return forms.map((faults) => ({
     cause: causeOf(placed.map((f) => f.key)),
-    prior: PAIR_WEIGHT / ages.length,
-    faults: placed.map((fault) => formOf(fault, report_s - age, fault.severity)),
+    prior: PAIR_WEIGHT / forms.length,
+    faults,
   }));
+}
+
+function pairSeverities(fault: PlacedFault): readonly number[] {
+  return isGraded(fault) ? [fault.severity, UNDER * fault.severity] : [fault.severity];
 }
 
 /** How the cause of several faults at once is named: their keys in order, joined. */

@@ -16,8 +16,9 @@ const LIKELY_TO_PASS = 0.7;
 const MOST_CHECKS = 25;
 const MOST_MENDS = 4;
 const MOST_LOADS = 4;
-/** Checks that bring less are not worth making. */
+/** Checks that bring less are not worth making; those that bring so much are made before a cause is named. */
 const LEAST_bits = 0.02;
+const TELLING_bits = 0.15;
 
 export function playExpert(session: CallSession): void {
   const probes = probesOf(session.prepared.spec);
@@ -38,7 +39,10 @@ function madeSinceMend({ done }: CallSession): ReadonlySet<string> {
 
 /** The check whose regret is least among those that tell anything. */
 function bestCheck(diagnosis: Diagnosis, probes: readonly Probe[]): readonly string[] | undefined {
-  const best = outlookOf(diagnosis, probes).options.find((o) => o.bits > LEAST_bits);
+  const { options, stop } = outlookOf(diagnosis, probes);
+  const worth = options.find((o) => o.bits > LEAST_bits && o.toCome < stop);
+  const [telling] = options.filter((o) => o.bits > TELLING_bits).sort((a, b) => b.bits / b.cost - a.bits / a.cost);
+  const best = worth ?? telling;
   return probes.find((p) => p.id === best?.id)?.acts.map((def) => def.id);
 }
 
@@ -109,7 +113,7 @@ export class Expert {
 
   /** Advice that may end the trouble costs a minute. */
   private advise(): void {
-    const ids = ['advise-save-water', 'advise-spare-drains', 'advise-run-water'];
+    const ids = ['advise-save-water', 'advise-spare-drains'];
     for (const id of ids) if (this.weigh((key) => placedFault(key).mendedBy.includes(id)) > 0.05) this.hand.do(id);
   }
 
@@ -176,7 +180,9 @@ export class Expert {
       }
       if (hand.ended) return [];
     }
-    return keysOf(this.namable());
+    const keys = keysOf(this.namable());
+    for (const key of keys) if (!this.isShown(key)) this.show(key);
+    return keys;
   }
 
   /** The likeliest cause that has a name. */

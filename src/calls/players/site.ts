@@ -59,9 +59,7 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
         else lift('startStopFloat');
         break;
       case 'spray':
-        if (!session.service.unit.control.outputs.pumpRuns && hand.has('advance-timer')) hand.do('advance-timer');
-        if (hand.has('zone-pressure')) hand.doSafely('zone-pressure');
-        else spray(hand);
+        inHand(hand, hand.has('zone-pressure') ? 'zone-pressure' : 'look-at-field');
         break;
       case 'floats':
         for (const float of floatsOf(panel)) lift(float);
@@ -95,11 +93,11 @@ const PROVING: readonly ProofId[] = [
   'watched',
 ];
 
-/** A run in Hand shows the heads where no dose runs. */
-function spray(hand: Hand): void {
-  const runs = hand.session.service.unit.control.outputs.pumpRuns;
+/** Looks at the field while it is dosed: in Hand where no dose runs, or one would end too soon. */
+function inHand(hand: Hand, id: string): void {
+  const runs = hand.session.service.unit.control.outputs.pumpRuns && id === 'look-at-field';
   if (!runs) hand.do('selector-hand');
-  hand.do('look-at-field');
+  hand.do(id);
   if (!runs) hand.do('selector-auto');
 }
 

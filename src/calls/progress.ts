@@ -5,7 +5,7 @@ import type { CallFile, CallRecord, Progress } from './schema.ts';
 import type { CallSession } from './session.ts';
 
 /** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
-export const ENGINE_VERSION = '7';
+export const ENGINE_VERSION = '8';
 
 export function callHash(call: CallFile): string {
   return digest(call as unknown as Json);

@@ -1,4 +1,5 @@
 /** What a household can have noticed when it calls: each tells from the unit whether it is so, by then or in the last days. */
+import { notDisinfected } from '../plant/index.ts';
 import { type Happening, readout, type Unit } from '../unit/index.ts';
 
 /** How far back a household remembers, s. */
@@ -8,9 +9,6 @@ const DAY_h = { from: 7, to: 21 } as const;
 /** Weaker smells are not noticed (as by phone). */
 const NOTICED = 0.05;
 const SLOW_DRAIN_m = 0.1;
-/** 30 TAC 285.91(4): 0.1 mg/L of total chlorine, or 200 fecal coliforms per 100 mL. */
-const LEAST_RESIDUAL_mgL = 0.1;
-const MOST_COLIFORM = 200;
 
 function happened(unit: Unit, is: (event: Happening) => boolean): boolean {
   return unit.log.some((e) => e.t > unit.t - MEMORY_s && is(e));
@@ -35,10 +33,7 @@ export const SYMPTOMS = {
   /** Turbid or grey water from the heads, or as an inspector sampled it. */
   'cloudy-water': (unit: Unit) => readout(unit, unit.t).sensed.effluent !== 'clear',
   /** As an inspector found: germs and next to no chlorine. */
-  'not-disinfected': (unit: Unit) => {
-    const { residual_mgL, coliform_per100mL } = readout(unit, unit.t).water.pump;
-    return residual_mgL < LEAST_RESIDUAL_mgL && coliform_per100mL > MOST_COLIFORM;
-  },
+  'not-disinfected': (unit: Unit) => notDisinfected(readout(unit, unit.t).water.pump),
   'wet-lawn': (unit: Unit) => {
     const { fieldBreak_m, lineBreak_m, lowOutlet_m, soilTakes } = unit.driveAt(unit.t).condition;
     return fieldBreak_m + lineBreak_m + lowOutlet_m > 0 || soilTakes < 0.5;

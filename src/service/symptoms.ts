@@ -1,6 +1,7 @@
 /** What a household can have noticed when it calls: each tells from the unit whether it is so, by then or in the last days. */
 import { notDisinfected } from '../plant/index.ts';
 import { type Happening, readout, type Unit } from '../unit/index.ts';
+import { compressorHeard, HUMS_LABOURED } from './perceive.ts';
 
 /** How far back a household remembers, s. */
 const MEMORY_s = 36 * 3600;
@@ -9,6 +10,11 @@ const DAY_h = { from: 7, to: 21 } as const;
 /** Weaker smells are not noticed (as by phone). */
 const NOTICED = 0.05;
 const SLOW_DRAIN_m = 0.1;
+
+function byDay(t: number): boolean {
+  const hour = (t % 86_400) / 3600;
+  return hour >= DAY_h.from && hour < DAY_h.to;
+}
 
 function happened(unit: Unit, is: (event: Happening) => boolean): boolean {
   return unit.log.some((e) => e.t > unit.t - MEMORY_s && is(e));
@@ -20,10 +26,8 @@ export const SYMPTOMS = {
   /** Where the field is dosed at night only; elsewhere it is nothing to wonder at. */
   'sprays-by-day': (unit: Unit) =>
     unit.spec.panel.dosing.kind === 'night' &&
-    happened(unit, ({ what, t }) => {
-      const hour = (t % 86_400) / 3600;
-      return what === 'pumpRuns.on' && hour >= DAY_h.from && hour < DAY_h.to;
-    }),
+    ((unit.control.outputs.pumpRuns && byDay(unit.t)) ||
+      happened(unit, ({ what, t }) => what === 'pumpRuns.on' && byDay(t))),
   'smell-outdoors': (unit: Unit) => {
     const { outdoors } = readout(unit, unit.t).sensed;
     return outdoors.kind !== 'chlorine' && outdoors.strength > NOTICED;
@@ -37,6 +41,10 @@ export const SYMPTOMS = {
   'wet-lawn': (unit: Unit) => {
     const { fieldBreak_m, lineBreak_m, lowOutlet_m, soilTakes } = unit.driveAt(unit.t).condition;
     return fieldBreak_m + lineBreak_m + lowOutlet_m > 0 || soilTakes < 0.5;
+  },
+  'compressor-strained': (unit: Unit) => {
+    const { compressorRuns, compressorLoad = 0 } = compressorHeard(unit, readout(unit, unit.t));
+    return compressorRuns === true && compressorLoad > HUMS_LABOURED;
   },
   'compressor-silent': (unit: Unit) => !unit.control.outputs.compressorRuns,
   'slow-drains': (unit: Unit) => readout(unit, unit.t).flows.sewer_m > unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m,

@@ -17,7 +17,7 @@ export type { CallFile } from './schema.ts';
 export { CallSession } from './session.ts';
 export { faultName } from './session-actions.ts';
 export { type Prepared, unitSetup } from './setup.ts';
-export { prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
+export { COURSE, prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
 export { playSolution, solutionMinutes, stepsDone } from './solution.ts';
 export { Trace } from './trace.ts';
 export * from './view.ts';

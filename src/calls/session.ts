@@ -8,6 +8,7 @@ import {
   arrive,
   type BreachId,
   breachOf,
+  circuitsToLock,
   type Fill,
   hindrance,
   LOADS,
@@ -55,6 +56,12 @@ export interface Logged {
   readonly state: string;
 }
 
+/** A life-safety step that was skipped, and when. */
+export interface Breach {
+  readonly id: BreachId;
+  readonly at_ms: number;
+}
+
 export interface Cause {
   readonly keys: readonly string[];
   readonly evidence: readonly string[];
@@ -69,7 +76,8 @@ export class CallSession {
   readonly log: Logged[] = [];
   readonly suspects = new Set<string>();
   procedure: ProcedureState = procedureStart();
-  breach: BreachId | undefined;
+  /** More than one only in a coached call, which goes on after them. */
+  readonly breaches: Breach[] = [];
   cause: Cause | undefined;
   urgency: 'now' | 'before-dosing' | 'next-visit' | undefined;
   arrived_ms: number | undefined;
@@ -128,7 +136,15 @@ export class CallSession {
       : actionOn(this.prepared.spec, id);
   }
 
-  /** Does an action now. Returns why not, when it cannot be done; a breach ends the call. */
+  /** The first life-safety step that was skipped: with it the call has failed. */
+  get breach(): BreachId | undefined {
+    return this.breaches[0]?.id;
+  }
+
+  /**
+   * Does an action now. Returns why not, when it cannot be done. At a breach it is not done: the call ends, a coached one
+   * goes on to learn from.
+   */
   act(action: Action): Message | undefined {
     this.changes = [];
     if (this.ended) return say('why.call-over');
@@ -143,8 +159,9 @@ export class CallSession {
     const at_ms = this.now_ms;
     const breach = breachOf(this.service, def, this.dangerAsked(), fill);
     if (breach) {
-      this.breach = breach;
-      this.happened('breach');
+      this.breaches.push({ id: breach, at_ms });
+      this.changes.push(say('change.breach'));
+      if (this.mode !== 'coached') this.happened('breach');
       this.record(action, at_ms);
       return undefined;
     }
@@ -155,6 +172,21 @@ export class CallSession {
     this.follow(def, action, outcome);
     this.record(action, at_ms);
     return undefined;
+  }
+
+  /**
+   * What a coach says before an action that would skip a life-safety step; changes nothing. A breach that only the
+   * hidden state of the unit makes one is not told of: the coach knows no more than the person.
+   */
+  caution(action: Action): Message | undefined {
+    const def = this.definition(action.id);
+    const fill = action.fill ?? {};
+    if (this.mode !== 'coached' || this.ended || !def || hindrance(this.service, def, fill)) return undefined;
+    if (typeof def.breach === 'function' || formProblem(def, fill)) return undefined;
+    const breach = breachOf(this.service, def, this.dangerAsked(), fill);
+    if (breach === undefined) return undefined;
+    const [circuit] = circuitsToLock(def, fill).filter((one) => !this.service.person.locks.has(one));
+    return say(`before.${breach}`, breach === 'not-locked-out' ? { circuit: say(`circuit.${circuit}`) } : undefined);
   }
 
   private dangerAsked(): boolean {
@@ -213,7 +245,6 @@ export class CallSession {
 
   private happened(type: ProcedureEvent['type']): void {
     this.procedure = procedureNext(this.procedure, type);
-    if (type === 'breach') this.changes.push(say('change.breach'));
   }
 
   private record(action: Action, at_ms: number): void {

@@ -137,8 +137,10 @@ export interface CallView {
   readonly changes: readonly Message[];
   readonly minutesSpent: number;
   readonly moneySpent_usd: number;
-  /** Set when a life-safety step was skipped: what happened and what the rule is. */
+  /** Set when a life-safety step was skipped, the last one: what happened and what the rule is. */
   readonly breach?: Message;
+  /** How often one was; a coached call goes on after it. */
+  readonly breaches: number;
   readonly ended: boolean;
 }
 
@@ -191,6 +193,8 @@ export interface CostLine {
 export interface DebriefView {
   readonly callId: string;
   readonly title: LocalText;
+  /** Family of the fault that was there, or families joined: for what was learnt, now that it is no secret. */
+  readonly family: string;
   readonly passed: boolean;
   readonly score: number;
   readonly verdict: Message;

@@ -5,6 +5,7 @@
 import { makeProgress } from '../calls/progress.ts';
 import { CallSession } from '../calls/session.ts';
 import type { Prepared } from '../calls/setup.ts';
+import type { Action } from '../calls/view.ts';
 import { liveFacts, viewOf } from '../calls/viewOf.ts';
 import { known } from '../scene/known.ts';
 import { type Message, say } from '../service/index.ts';
@@ -60,7 +61,7 @@ export class Answerer {
         session.nextChange(request.limit_ms);
         return view(session);
       case 'act':
-        return act(session, request.at_ms, request.action);
+        return act(session, request.at_ms, request.action, request.sure);
       case 'tick':
         return act(session, request.at_ms, {
           id: 'tick-suspect',
@@ -84,9 +85,11 @@ export class Answerer {
   }
 }
 
-function act(session: CallSession, at_ms: number, action: Parameters<CallSession['act']>[0]): Reply {
+function act(session: CallSession, at_ms: number, action: Action, sure = false): Reply {
   session.advance(at_ms);
   const noticed = session.changes;
+  const caution = sure ? undefined : session.caution(action);
+  if (caution) return { ...view(session), caution };
   const refused = session.act(action);
   const changes = [...noticed, ...session.changes];
   return { ...view(session, changes), ...(refused ? { refused } : {}) };

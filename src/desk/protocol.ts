@@ -34,7 +34,8 @@ export type Request =
   | { readonly kind: 'resume'; readonly saved: SavedCall }
   | { readonly kind: 'advance'; readonly to_ms: number }
   | { readonly kind: 'nextChange'; readonly limit_ms: number }
-  | { readonly kind: 'act'; readonly action: Action; readonly at_ms: number }
+  /** `sure`: the coach's caution was heard. */
+  | { readonly kind: 'act'; readonly action: Action; readonly at_ms: number; readonly sure?: boolean }
   | { readonly kind: 'tick'; readonly fault: string; readonly on: boolean; readonly at_ms: number }
   | { readonly kind: 'save' }
   | { readonly kind: 'record' }
@@ -44,7 +45,8 @@ export type Request =
 
 export type Reply =
   | { readonly kind: 'list'; readonly calls: readonly CallCard[] }
-  | { readonly kind: 'view'; readonly view: CallView; readonly refused?: Message }
+  /** `caution`: the action was not done yet, for a coach says something before it. */
+  | { readonly kind: 'view'; readonly view: CallView; readonly refused?: Message; readonly caution?: Message }
   | { readonly kind: 'saved'; readonly saved: SavedCall }
   | { readonly kind: 'record'; readonly record: unknown; readonly fileName: string }
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }

@@ -107,17 +107,4 @@ export const call = {
   'meter.one-wire': 'One wire at a time.',
   'meter.lead': 'One lead',
   'meter.cord': 'Cord',
-  'cause.sound': 'Nothing wrong now',
-  'cause.something-else': 'Something else',
-  'hint.symptom': 'Start from what was reported: “{said}” Which parts could make that happen?',
-  'hint.area': 'What is still open lies best apart at: {part}.',
-  'hint.kind.look': 'A look or a listen at this part tells most now: {part}.',
-  'hint.kind.measure': 'A reading with an instrument tells most now, at: {part}.',
-  'hint.kind.operate': 'Working something by hand and watching tells most now, at: {part}.',
-  'hint.check': '“{check}”: it tells {one} from {other}.',
-  'hint.enough': 'No further check is worth its time: enough is known.',
-  'hint.name-it': 'Say what it was, with the note that shows it, then mend it.',
-  'hint.cause': 'All that was seen points to: {cause}.',
-  'hint.again':
-    '“{check}” was just done and nothing has changed since. What else could it be, and what would show that?',
 };

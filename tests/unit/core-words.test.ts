@@ -120,7 +120,10 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
     'sewage',
   ],
   circuit: BREAKERS,
-  cost: ['minutes', 'money', 'in-minutes', 'short-of-air', 'onto-the-ground', 'without-oxygen'],
+  cost: [
+    ...['minutes', 'money', 'in-minutes', 'further-drives'],
+    ...['short-of-air', 'onto-the-ground', 'without-oxygen', 'without-drains'],
+  ],
   event: ['lamp', 'pumpRuns', 'compressorRuns'].flatMap((o) => [`${o}.on`, `${o}.off`]).concat('dialled'),
   flag: FLAGS,
   float: FLOATS,
@@ -143,6 +146,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   shows: FAULTS.map((f) => f.id),
   sound: SOUNDS,
   stage: [...stepsOf('alarm'), 'drive', 'closed'],
+  verdict: ['passed', 'failed', 'unsafe', 'gone-on'],
   word: [
     ...COLOURS,
     ...SMELLS.map((smell) => `smell-${smell}`),

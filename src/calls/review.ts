@@ -46,10 +46,10 @@ export interface StepReview extends Judged {
   readonly brought_bits: number;
 }
 
-/** Fewer bits than this tell nothing (learning.md's sense of a redundant test). */
-const NOTHING_bits = 0.01;
+/** Fewer bits than this tell nothing: as much the rarest forms of the causes bring by themselves (convention). */
+const NOTHING_bits = 0.02;
 /** What moved the belief by as much as this did tell something: only the likeliest causes are foreseen (convention). */
-const MOVED_bits = 0.05;
+const MOVED_bits = 0.1;
 /** Regret, minutes, under which a step was as good as the best (convention). */
 const AS_GOOD_AS_BEST = 0.5;
 const TOO_EARLY = 3;
@@ -103,8 +103,10 @@ function judgeCheck({ id }: Probe, outlook: Outlook): Judged {
   const option = outlook.options.find((o) => o.id === id);
   if (!option) return {};
   const { bits, regret } = option;
-  const finding = bits < NOTHING_bits ? 'told-nothing' : regret < AS_GOOD_AS_BEST ? 'best' : undefined;
-  return { expected_bits: bits, regret, ...bestOf(outlook), ...(finding === undefined ? {} : { finding }) };
+  const best = bestOf(outlook);
+  const asGood = best.best !== undefined && regret < AS_GOOD_AS_BEST;
+  const finding = bits < NOTHING_bits ? 'told-nothing' : asGood ? 'best' : undefined;
+  return { expected_bits: bits, regret, ...best, ...(finding === undefined ? {} : { finding }) };
 }
 
 /** The check that was worth most, where any was worth its cost. */

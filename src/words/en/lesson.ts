@@ -13,7 +13,7 @@ export const lesson = {
   'lesson.best.act': 'name it and mend it',
   'lesson.ask.apart': 'What would “{one}” and “{other}” show differently?',
   'lesson.ask.better': '“{best}” was worth {m} more from the same facts. What does it show that this does not?',
-  'lesson.ask.settle': '“{best}” comes cheaper, by {m}. Which causes would it have settled first?',
+  'lesson.ask.settle': 'To begin with “{best}” was worth {m} more. Which causes would it have settled?',
   'lesson.ask.act': 'Enough was known: naming and mending was worth {m} more. Which note already showed it?',
   'lesson.ask.enough': 'Enough is known now to name it. Which note shows “{one}” by itself?',
   'lesson.ask.contrary': 'Which reading does not follow from it?',

@@ -14,7 +14,7 @@ export const lesson: Record<keyof typeof en, string> = {
   'lesson.best.act': 'decirla y repararla',
   'lesson.ask.apart': '¿Qué mostrarían distinto «{one}» y «{other}»?',
   'lesson.ask.better': '«{best}» valía {m} más con los mismos datos. ¿Qué muestra que esto no muestra?',
-  'lesson.ask.settle': '«{best}» sale más barato, por {m}. ¿Qué causas habría resuelto antes?',
+  'lesson.ask.settle': 'Empezar por «{best}» valía {m} más. ¿Qué causas habría resuelto?',
   'lesson.ask.act': 'Ya se sabía bastante: decir la causa y reparar valía {m} más. ¿Qué nota ya lo mostraba?',
   'lesson.ask.enough': 'Ya se sabe bastante para decirla. ¿Qué nota muestra por sí sola «{one}»?',
   'lesson.ask.contrary': '¿Qué lectura no se sigue de ella?',

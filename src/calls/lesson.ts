@@ -21,6 +21,7 @@ export interface CauseShift {
 export interface StepReviewView {
   readonly step: number;
   readonly at_ms: number;
+  readonly weighed: boolean;
   readonly label: Message;
   readonly seen: readonly Message[];
   /** What it meant, and a question. */
@@ -44,13 +45,14 @@ const ENOUGH = 0.9;
 const WORTH_SAYING = 0.5;
 
 export function stepReviewView(session: CallSession, review: StepReview): StepReviewView {
-  const { step, at_ms, expected_bits, brought_bits, regret, finding } = review;
+  const { step, at_ms, weighed, expected_bits, brought_bits, regret, finding } = review;
   const done = session.done[step];
   const shifts = shiftsOf(review);
   const suspects = done?.suspects ?? [];
   return {
     step,
     at_ms,
+    weighed,
     label: done?.def.label ?? say('word.nothing'),
     seen: (done?.outcome.notes ?? []).map(({ what, reading }) => say('note.line', { what, reading })),
     lesson: [meaning(review, shifts), question(review, shifts)].filter((one) => one !== undefined),
@@ -147,5 +149,5 @@ function apart(shifts: readonly Shift[]): Message | undefined {
 }
 
 function share(chance: number) {
-  return quantity('share', chance, 0.01);
+  return chance < WORTH_SHOWING ? say('lesson.under') : quantity('share', chance, 0.01);
 }

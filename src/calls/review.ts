@@ -44,6 +44,8 @@ export interface StepReview extends Judged {
   readonly after: readonly Chance[];
   /** Bits the step brought; luck makes them differ from those expected. */
   readonly brought_bits: number;
+  /** Whether there is anything to say of it: something was to be chosen, or it moved the belief before the cure. */
+  readonly weighed: boolean;
 }
 
 /** Fewer bits than this tell nothing: as much the rarest forms of the causes bring by themselves (convention). */
@@ -65,7 +67,9 @@ export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepRe
     diagnosis.observe(seenOf(session, done));
     const after = diagnosis.belief();
     const brought_bits = bitsOf(before) - bitsOf(after);
-    yield { step, at_ms: done.at_ms, before, after, brought_bits, ...afterwards(judged, brought_bits) };
+    const moved = Math.abs(brought_bits) >= MOVED_bits && !cured(session, step);
+    const weighed = moved || judged.regret !== undefined || judged.chance !== undefined;
+    yield { step, at_ms: done.at_ms, before, after, brought_bits, weighed, ...afterwards(judged, moved) };
   }
 }
 
@@ -74,9 +78,8 @@ function bitsOf(belief: readonly Chance[]): number {
 }
 
 /** What could tell nothing by what was foreseen, and told something, is not held against anybody. */
-function afterwards({ finding, ...judged }: Judged, brought_bits: number): Judged {
-  const told = finding === 'told-nothing' && Math.abs(brought_bits) >= MOVED_bits;
-  return finding === undefined || told ? judged : { ...judged, finding };
+function afterwards({ finding, ...judged }: Judged, moved: boolean): Judged {
+  return finding === undefined || (finding === 'told-nothing' && moved) ? judged : { ...judged, finding };
 }
 
 function judgeStep(session: CallSession, step: number, diagnosis: Diagnosis, probes: readonly Probe[]): Judged {

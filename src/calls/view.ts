@@ -117,6 +117,12 @@ export interface SoundCue {
 
 export type CallMode = 'coached' | 'practice' | 'graded';
 
+/** Help that was taken in a coached call: the plainest hint, 0 for none to 4, and whether the likely causes were shown. */
+export interface Assistance {
+  readonly hints: 0 | 1 | 2 | 3 | 4;
+  readonly likely: boolean;
+}
+
 export interface CallView {
   readonly callId: string;
   readonly title: LocalText;

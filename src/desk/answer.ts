@@ -70,7 +70,7 @@ export class Answerer {
       case 'save':
         return { kind: 'saved', saved: savedOf(session) };
       case 'record':
-        return (await this.afterCall(session)).record();
+        return (await this.afterCall(session)).record(request.assistance);
       case 'debrief':
         return (await this.afterCall(session)).debrief();
       case 'xray':

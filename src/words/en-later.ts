@@ -1,3 +1,4 @@
+import { coach } from './en/coach.ts';
 import { debrief } from './en/debrief.ts';
 import { flags } from './en/flags.ts';
 import { hints } from './en/hints.ts';
@@ -6,4 +7,4 @@ import { shows } from './en/shows.ts';
 import { verdict } from './en/verdict.ts';
 
 /** What only a debrief says, in English: a call begins without it. */
-export const later = { ...debrief, ...flags, ...hints, ...lesson, ...shows, ...verdict };
+export const later = { ...coach, ...debrief, ...flags, ...hints, ...lesson, ...shows, ...verdict };

@@ -17,7 +17,15 @@ const chances = (belief: Belief) => Object.entries(belief).map(([cause, chance])
 
 /** The review of the second step, `ask-hum`, with beliefs of the test's own. */
 function view(before: Belief, after: Belief, judged: Partial<StepReview> = {}) {
-  const review = { step: 1, at_ms: 0, before: chances(before), after: chances(after), brought_bits: 0.5, ...judged };
+  const review = {
+    step: 1,
+    at_ms: 0,
+    before: chances(before),
+    after: chances(after),
+    brought_bits: 0.5,
+    weighed: true,
+    ...judged,
+  };
   return stepReviewView(session, review);
 }
 const ids = (made: ReturnType<typeof view>) => made.lesson.map((one) => one.id);
@@ -55,7 +63,7 @@ const KINDS = [
   ],
   [
     'a mend on little',
-    view(EVEN, EVEN, { finding: 'too-early', chance: 0.1, regret: 40, best: 'tee-pressure' }),
+    view(EVEN, EVEN, { finding: 'too-early', chance: 0.001, regret: 40, best: 'tee-pressure' }),
     ['too-early', 'ask.settle'],
   ],
   [

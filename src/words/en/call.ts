@@ -60,6 +60,7 @@ export const call = {
   'end.breach': 'Stopped: life safety',
   'end.breach.text':
     'On a real property this could have hurt somebody, so the call ends here and counts as failed. The debrief shows the step that was missing.',
+  'end.goneOn': 'A life-safety step was skipped on the way, so the call counts as failed.',
   'end.debrief': 'To the debrief',
   'stage.danger': 'Danger first',
   'stage.ask': 'Ask what happened',

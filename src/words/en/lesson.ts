@@ -10,6 +10,7 @@ export const lesson = {
   'lesson.shifted': '“{rose}” rose to {p}, “{fell}” fell to {q}.',
   'lesson.shifted-within': 'It parts causes within {one}: “{rose}” rose to {p}, “{fell}” fell to {q}.',
   'lesson.shifted-between': 'It speaks for {one} and against {other}: “{rose}” rose to {p}, “{fell}” fell to {q}.',
+  'lesson.under': 'under 1%',
   'lesson.best.act': 'name it and mend it',
   'lesson.ask.apart': 'What would “{one}” and “{other}” show differently?',
   'lesson.ask.better': '“{best}” was worth {m} more from the same facts. What does it show that this does not?',

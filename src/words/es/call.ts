@@ -61,6 +61,7 @@ export const call: Record<keyof typeof en, string> = {
   'end.breach': 'Detenido: seguridad de la vida',
   'end.breach.text':
     'En una propiedad real esto podría haber herido a alguien; por eso el aviso termina aquí y cuenta como suspendido. El repaso muestra el paso que faltó.',
+  'end.goneOn': 'En el camino se saltó un paso que protege la vida; por eso el aviso cuenta como suspendido.',
   'end.debrief': 'Al repaso',
   'stage.danger': 'Primero el peligro',
   'stage.ask': 'Preguntar qué pasó',

@@ -11,6 +11,7 @@ export const lesson: Record<keyof typeof en, string> = {
   'lesson.shifted': '«{rose}» subió a {p}, «{fell}» bajó a {q}.',
   'lesson.shifted-within': 'Separa causas dentro de {one}: «{rose}» subió a {p}, «{fell}» bajó a {q}.',
   'lesson.shifted-between': 'Habla por {one} y contra {other}: «{rose}» subió a {p}, «{fell}» bajó a {q}.',
+  'lesson.under': 'menos de 1\u00a0%',
   'lesson.best.act': 'decirla y repararla',
   'lesson.ask.apart': '¿Qué mostrarían distinto «{one}» y «{other}»?',
   'lesson.ask.better': '«{best}» valía {m} más con los mismos datos. ¿Qué muestra que esto no muestra?',

@@ -8,7 +8,6 @@ import {
   arrive,
   type BreachId,
   breachOf,
-  circuitsToLock,
   type Fill,
   hindrance,
   LOADS,
@@ -174,22 +173,8 @@ export class CallSession {
     return undefined;
   }
 
-  /**
-   * What a coach says before an action that would skip a life-safety step; changes nothing. A breach that only the
-   * hidden state of the unit makes one is not told of: the coach knows no more than the person.
-   */
-  caution(action: Action): Message | undefined {
-    const def = this.definition(action.id);
-    const fill = action.fill ?? {};
-    if (this.mode !== 'coached' || this.ended || !def || hindrance(this.service, def, fill)) return undefined;
-    if (typeof def.breach === 'function' || formProblem(def, fill)) return undefined;
-    const breach = breachOf(this.service, def, this.dangerAsked(), fill);
-    if (breach === undefined) return undefined;
-    const [circuit] = circuitsToLock(def, fill).filter((one) => !this.service.person.locks.has(one));
-    return say(`before.${breach}`, breach === 'not-locked-out' ? { circuit: say(`circuit.${circuit}`) } : undefined);
-  }
-
-  private dangerAsked(): boolean {
+  /** Whether danger was asked about by phone. */
+  dangerAsked(): boolean {
     return this.done.some((d) => d.def.id === 'ask-danger');
   }
 
@@ -292,7 +277,7 @@ const SEEN: Readonly<Partial<Record<string, { id: string; yardOnly?: boolean }>>
 };
 
 /** A form must be answered where one answer is asked for, and not with more ticks than it allows. */
-function formProblem(def: ActionDef, fill: Fill): Message | undefined {
+export function formProblem(def: ActionDef, fill: Fill): Message | undefined {
   for (const field of def.form ?? []) {
     const answers = listOf(fill[field.id]);
     if (answers.some((a) => !field.options.some((o) => o.id === a)))

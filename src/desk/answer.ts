@@ -85,11 +85,14 @@ export class Answerer {
   }
 }
 
-function act(session: CallSession, at_ms: number, action: Action, sure = false): Reply {
+async function act(session: CallSession, at_ms: number, action: Action, sure = false): Promise<Reply> {
   session.advance(at_ms);
   const noticed = session.changes;
-  const caution = sure ? undefined : session.caution(action);
-  if (caution) return { ...view(session), caution };
+  if (session.mode === 'coached' && !sure) {
+    const { cautionBefore } = await fetched(import('../calls/caution.ts'));
+    const caution = cautionBefore(session, action);
+    if (caution) return { ...view(session), caution };
+  }
   const refused = session.act(action);
   const changes = [...noticed, ...session.changes];
   return { ...view(session, changes), ...(refused ? { refused } : {}) };

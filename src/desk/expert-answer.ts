@@ -28,8 +28,9 @@ export class Expert {
       if (request.kind === 'review') await this.review(request.saved);
       else await this.advise(request.saved);
     } catch (error) {
+      if (error instanceof EngineError) return this.tell({ kind: 'error', message: error.told });
       console.error(error);
-      this.tell({ kind: 'error', message: error instanceof EngineError ? error.told : { id: 'trouble.expert' } });
+      this.tell({ kind: 'error', message: { id: 'trouble.expert' } });
     }
   }
 

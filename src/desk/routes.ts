@@ -1,21 +1,15 @@
-import type { CallMode } from '../calls/view.ts';
-
 /** Where one is, kept in the address after the hash so that a reload comes back to it. */
 export type Route =
   | { readonly screen: 'start' }
   /** `mode`: how the call is taken when it begins; practice when left out. */
-  | { readonly screen: 'call'; readonly callId: string; readonly mode?: CallMode }
+  | { readonly screen: 'call'; readonly callId: string; readonly mode?: 'coached' }
   | { readonly screen: 'debrief'; readonly key: number };
-
-function isMode(text: string | undefined): text is CallMode {
-  return text === 'coached' || text === 'practice' || text === 'graded';
-}
 
 /** Reads `#/call/ID`, `#/call/ID/coached`, `#/debrief/NUMBER`; anything else is the start. */
 export function readRoute(hash: string): Route {
   const [screen, rest, mode] = hash.replace(/^#\/?/, '').split('/');
   if (screen === 'call' && rest !== undefined && /^[\w-]+$/.test(rest)) {
-    return { screen, callId: rest, ...(isMode(mode) ? { mode } : {}) };
+    return { screen, callId: rest, ...(mode === 'coached' ? { mode } : {}) };
   }
   if (screen === 'debrief' && rest !== undefined && /^\d+$/.test(rest)) return { screen, key: Number(rest) };
   return { screen: 'start' };

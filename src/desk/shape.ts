@@ -23,10 +23,6 @@ export function oneOf<const T extends string | number>(...allowed: readonly T[])
   return (value): value is T => (allowed as readonly unknown[]).includes(value);
 }
 
-export function listOf<T>(shape: Shape<T>): Shape<readonly T[]> {
-  return (value): value is readonly T[] => Array.isArray(value) && value.every(shape);
-}
-
 type Fields<T> = { readonly [K in keyof T]: Shape<T[K]> };
 
 /** An object with at least these fields, and with those of `more` or without; others are let be. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { cautionBefore } from '../../src/calls/caution.ts';
 import { CallSession, judged, makeRecord, prepareCall, replay, shippedCalls } from '../../src/calls/index.ts';
 
 const prepared = (id: string) => {
@@ -149,22 +150,25 @@ describe('a coach speaks before an unsafe act', () => {
 
   it('of lids before the site is made safe, and of a circuit that is not locked out', () => {
     const session = on('coached');
-    expect(session.caution({ id: 'open-lid:aeration' })?.id).toBe('before.site-not-made-safe');
+    expect(cautionBefore(session, { id: 'open-lid:aeration' })?.id).toBe('before.site-not-made-safe');
     session.act({ id: 'make-safe' });
-    expect(session.caution({ id: 'open-lid:aeration' })).toBeUndefined();
+    expect(cautionBefore(session, { id: 'open-lid:aeration' })).toBeUndefined();
     const circuit = { id: 'circuit.compressorBreaker' };
-    expect(session.caution({ id: 'open-compressor' })).toEqual({ id: 'before.not-locked-out', values: { circuit } });
+    expect(cautionBefore(session, { id: 'open-compressor' })).toEqual({
+      id: 'before.not-locked-out',
+      values: { circuit },
+    });
     session.act({ id: 'lock-out:compressorBreaker' });
-    expect(session.caution({ id: 'open-compressor' })).toBeUndefined();
+    expect(cautionBefore(session, { id: 'open-compressor' })).toBeUndefined();
   });
 
   it('changes nothing by it, and says nothing in practice', () => {
     const session = on('coached');
     const before = session.stateDigest();
-    session.caution({ id: 'open-lid:aeration' });
+    cautionBefore(session, { id: 'open-lid:aeration' });
     expect(session.stateDigest()).toBe(before);
     expect(session.breaches).toEqual([]);
-    expect(on('practice').caution({ id: 'open-lid:aeration' })).toBeUndefined();
+    expect(cautionBefore(on('practice'), { id: 'open-lid:aeration' })).toBeUndefined();
   });
 
   it('does not tell what only the hidden state makes a breach: which tablets lie in the feeder', () => {
@@ -176,7 +180,7 @@ describe('a coach speaks before an unsafe act', () => {
     session.act({ id: 'decide-visit', fill: { urgency: 'now', load: [] } });
     session.act({ id: 'make-safe' });
     session.act({ id: 'open-lid:riser' });
-    expect(session.caution({ id: 'refill-disinfectant' })).toBeUndefined();
+    expect(cautionBefore(session, { id: 'refill-disinfectant' })).toBeUndefined();
     expect(session.act({ id: 'refill-disinfectant' })).toBeUndefined();
     expect(session.breach).toBe('chlorine-mixed');
   });

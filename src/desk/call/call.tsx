@@ -58,7 +58,9 @@ export function CallScreen({ callId, mode }: { callId: string; mode: CallMode })
         <PartStrip view={view} onGo={() => setTab('hand')} />
         <NewsStrip view={view} />
         {coach !== null && <coach.CoachWord />}
-        <Tabs tab={tab} onTab={setTab} notes={view.notebook.length} coached={coach !== null} />
+        <Tabs tab={tab} onTab={setTab} notes={view.notebook.length}>
+          {coach !== null && <coach.CoachTab current={tab === 'coach'} onPick={() => setTab('coach')} />}
+        </Tabs>
         <div class={coach === null ? 'bench' : 'bench coached'} data-tab={tab}>
           <Sheet view={view} />
           <Hand view={view} />
@@ -66,7 +68,7 @@ export function CallScreen({ callId, mode }: { callId: string; mode: CallMode })
             <Notebook view={view} />
             <Suspects view={view} />
           </div>
-          {coach !== null && <coach.CoachCard view={view} />}
+          {coach !== null && <coach.CoachCard />}
         </div>
       </main>
       {coach !== null && <coach.CoachDialogs view={view} />}

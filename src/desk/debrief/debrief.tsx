@@ -86,7 +86,7 @@ function Onward({ debrief, mode, assistance }: OnwardProps) {
   const next = nextCall(desk.calls.value, desk.finished.value, debrief.callId);
   const take = async (callId: string) => {
     await desk.store.dropProgress(callId);
-    desk.go({ screen: 'call', callId, ...(mode === 'practice' ? {} : { mode }) });
+    desk.go({ screen: 'call', callId, ...(mode === 'coached' ? { mode } : {}) });
   };
   return (
     <div class="onward">

@@ -1,6 +1,6 @@
 import type { StepReviewView } from '../../calls/lesson.ts';
 import type { Message, MessageValue } from '../../service/message.ts';
-import { fields, finite, flag, listOf, oneOf, type Shape, text } from '../shape.ts';
+import { fields, finite, flag, oneOf, type Shape, text } from '../shape.ts';
 
 /** A message, with messages in it or none. */
 const Said: Shape<Message> = (value): value is Message => fields({ id: text }, { values: anyOf(Value) })(value);
@@ -15,6 +15,10 @@ const LocalText = fields({ en: text, es: text });
 function anyOf<T>(shape: Shape<T>): Shape<Readonly<Record<string, T>>> {
   return (value): value is Readonly<Record<string, T>> =>
     typeof value === 'object' && value !== null && Object.values(value).every(shape);
+}
+
+function listOf<T>(shape: Shape<T>): Shape<readonly T[]> {
+  return (value): value is readonly T[] => Array.isArray(value) && value.every(shape);
 }
 
 const Cause = fields({ name: Said, before: finite, after: finite, ticked: flag });

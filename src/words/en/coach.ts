@@ -17,7 +17,6 @@ export const coach = {
   'coach.sure': 'Do it all the same',
   'coach.breach.text': 'The step was not taken. The call goes on, to learn from, and counts as failed.',
   'coach.goOn': 'Go on',
-  'tab.coach': 'Coach',
-  'tab.coach.calls': 'has a word',
+  'coach.calls': 'has a word',
   'trouble.expert': 'Working it out stopped with an error.',
 };

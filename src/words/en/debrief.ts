@@ -68,7 +68,7 @@ export const debrief = {
   'steps.cause': 'Cause',
   'steps.chance': 'Chance, before to after',
   'steps.shift': '{a} to {b}',
-  'steps.under': '<1%',
+  'steps.under': '<\u00a01%',
   'steps.bits': 'Bits',
   'steps.bits.both': 'expected {a}, brought {b}',
   'steps.bits.brought': 'brought {b}',

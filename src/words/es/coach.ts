@@ -18,7 +18,6 @@ export const coach: Record<keyof typeof en, string> = {
   'coach.sure': 'Hacerlo de todos modos',
   'coach.breach.text': 'El paso no se dio. El aviso sigue, para aprender, y cuenta como suspendido.',
   'coach.goOn': 'Seguir',
-  'tab.coach': 'Guía',
-  'tab.coach.calls': 'tiene algo que decir',
+  'coach.calls': 'tiene algo que decir',
   'trouble.expert': 'El cálculo se detuvo por un error.',
 };

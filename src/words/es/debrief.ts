@@ -69,7 +69,7 @@ export const debrief: Record<keyof typeof en, string> = {
   'steps.cause': 'Causa',
   'steps.chance': 'Probabilidad, antes y después',
   'steps.shift': '{a} a {b}',
-  'steps.under': '<1\u00a0%',
+  'steps.under': '<\u00a01\u00a0%',
   'steps.bits': 'Bits',
   'steps.bits.both': 'esperados {a}, traídos {b}',
   'steps.bits.brought': 'traídos {b}',

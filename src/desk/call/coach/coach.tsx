@@ -1,11 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Advice } from '../../../calls/coach.ts';
-import type { CallView } from '../../../calls/view.ts';
 import { formatClock } from '../../../words/measure.ts';
 import { useDesk } from '../../desk.ts';
 import { Icon } from '../../icons.tsx';
 import { Said } from '../../screen.tsx';
-import { clockAt } from '../time.ts';
 import '../../css/coach.css';
 import '../../css/progress.css';
 import { type CoachState, useCoach } from './use-coach.ts';
@@ -13,7 +11,7 @@ import { type CoachState, useCoach } from './use-coach.ts';
 export { CoachDialogs } from './dialogs.tsx';
 
 /** A coach beside the call: hints when asked, the likely causes when asked, a word unasked where one goes round in circles. */
-export function CoachCard({ view }: { view: CallView }) {
+export function CoachCard() {
   const desk = useDesk();
   const coach = useCoach(desk);
   const word = desk.session.coachWord.value;
@@ -26,7 +24,7 @@ export function CoachCard({ view }: { view: CallView }) {
     <section ref={card} class="card coach" aria-labelledby="coach-title" tabIndex={0}>
       <header>
         <h2 id="coach-title">
-          <Icon name="coach" /> {desk.t('coach.title')}
+          <Icon name="say" /> {desk.t('coach.title')}
         </h2>
         <p class="small">{thinking && desk.t('coach.thinking')}</p>
       </header>
@@ -37,7 +35,7 @@ export function CoachCard({ view }: { view: CallView }) {
           </p>
         )}
         {coach.given.slice(0, 1).map((one) => (
-          <Hint key={one.at_s} view={view} given={one} />
+          <Hint key={one.key} given={one} />
         ))}
       </div>
       {coach.failed === null ? <Asking coach={coach} /> : <Failed coach={coach} />}
@@ -45,13 +43,34 @@ export function CoachCard({ view }: { view: CallView }) {
       {coach.given.length > 1 && (
         <ul class="coach-before" aria-label={desk.t('coach.earlier')}>
           {coach.given.slice(1).map((one) => (
-            <li key={one.at_s}>
-              <Hint view={view} given={one} />
+            <li key={one.key}>
+              <Hint given={one} />
             </li>
           ))}
         </ul>
       )}
     </section>
+  );
+}
+
+interface TabProps {
+  readonly current: boolean;
+  readonly onPick: () => void;
+}
+
+/** Brings the coach's card on top where the cards share one place, and shows that there is a word unasked. */
+export function CoachTab({ current, onPick }: TabProps) {
+  const desk = useDesk();
+  return (
+    <button type="button" aria-current={current} onClick={onPick}>
+      <Icon name="say" />
+      <span>{desk.t('coach.title')}</span>
+      {desk.session.coachWord.value !== null && (
+        <span class="badge">
+          ! <span class="vh">{desk.t('coach.calls')}</span>
+        </span>
+      )}
+    </button>
   );
 }
 
@@ -63,7 +82,7 @@ export function CoachWord() {
     <div class="coach-word" role="status">
       {word !== null && (
         <p>
-          <Icon name="coach" />
+          <Icon name="say" />
           <span>
             <span class="label">{desk.t('coach.title')}:</span> <Said message={word} />
           </span>
@@ -73,10 +92,10 @@ export function CoachWord() {
   );
 }
 
-function Hint({ view, given }: { view: CallView; given: CoachState['given'][number] }) {
+function Hint({ given }: { given: CoachState['given'][number] }) {
   return (
     <p class="coach-hint">
-      <span class="time">{formatClock(clockAt(view, given.at_s))}</span>
+      <span class="time">{formatClock(given.secondOfDay)}</span>
       <Said message={given.hint} />
     </p>
   );

@@ -6,9 +6,10 @@ import type { Desk } from '../../desk.ts';
 import { coach, type Headway, startExpert } from '../../expert.ts';
 import { afterAct, climb, FOOT, mayAsk, WAIT_MS } from './ladder.ts';
 
-/** A hint as it was given, with the instant of the call. */
+/** A hint as it was given, with the call's clock then. */
 export interface Given {
-  readonly at_s: number;
+  readonly key: number;
+  readonly secondOfDay: number;
   readonly hint: Message;
 }
 
@@ -102,7 +103,7 @@ export function useCoach(desk: Desk): CoachState {
       const hint = advice.hints[next.level - 1] ?? advice.hints.at(-1);
       if (hint === undefined) return;
       setLadder(next);
-      setGiven([{ at_s: view.now_ms / 1000, hint }, ...given]);
+      setGiven([{ key: given.length, secondOfDay: view.clock.secondOfDay, hint }, ...given]);
       if (next.level > session.assistance.value.hints) void session.help({ hints: next.level });
     },
     retry: () => setAttempt(attempt + 1),

@@ -7,7 +7,7 @@ import { PLACED_FAULTS } from '../faults/index.ts';
 import { type Message, quantity, say } from '../service/index.ts';
 import { causeName, checkOf } from './coach.ts';
 import type { Finding, StepReview } from './review.ts';
-import type { CallSession } from './session.ts';
+import type { CallSession, Done } from './session.ts';
 
 /** A cause before and after a step. */
 export interface CauseShift {
@@ -54,7 +54,7 @@ export function stepReviewView(session: CallSession, review: StepReview): StepRe
     at_ms,
     weighed,
     label: done?.def.label ?? say('word.nothing'),
-    seen: (done?.outcome.notes ?? []).map(({ what, reading }) => say('note.line', { what, reading })),
+    seen: done ? seenAt(done, session.done[step - 1]) : [],
     lesson: [meaning(review, shifts), question(review, shifts)].filter((one) => one !== undefined),
     causes: likeliest(shifts).map(({ cause, before, after }) => ({
       name: causeName(cause),
@@ -67,6 +67,16 @@ export function stepReviewView(session: CallSession, review: StepReview): StepRe
     ...(regret === undefined ? {} : { regret_min: regret, best: bestWords(review) }),
     ...(finding === undefined ? {} : { finding }),
   };
+}
+
+/** What was noted, and the lamp where it was seen anew on the side. */
+function seenAt({ outcome: { notes, perceived } }: Done, before: Done | undefined): readonly Message[] {
+  const lines = notes.map(({ what, reading }) => say('note.line', { what, reading }));
+  const { lamp, buzzer } = perceived;
+  const told = notes.some(({ reading }) => reading.id.startsWith('reading.lamp-'));
+  if (lamp === undefined || told || lamp === before?.outcome.perceived.lamp) return lines;
+  const reading = say(`reading.lamp-${lamp === 'lit' ? 'on' : 'off'}-${buzzer ? 'buzzer' : 'quiet'}`);
+  return [...lines, say('note.line', { what: say('note.lamp'), reading })];
 }
 
 interface Shift {

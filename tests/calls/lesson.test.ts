@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { CallSession, prepareCall, type StepReview, shippedCalls, stepReviewView } from '../../src/calls/index.ts';
 import { FAULTS } from '../../src/faults/index.ts';
 import { say } from '../../src/service/index.ts';
-import { ENGLISH, SPANISH, speakAll, TOPICS } from '../unit/spoken.ts';
+import { ENGLISH, messagesIn, SPANISH, speakAll, TOPICS } from '../unit/spoken.ts';
 
 const call = shippedCalls().find((c) => c.id === 'sunny-line');
 if (!call) throw new Error('the call does not ship');
@@ -88,6 +88,21 @@ describe('the lesson of a step', () => {
       ['fault.diaphragm-worn', 0.3, 0.02, false],
       ['fault.stuck-down', 0.3, 0.01, false],
     ]);
+  });
+
+  it('tells of the lamp where it was seen on the side for the first time, or otherwise than before', () => {
+    const visit = new CallSession(prepareCall(call), 'practice');
+    visit.act({ id: 'ask-danger' });
+    visit.act({ id: 'decide-visit', fill: { urgency: 'now', load: [] } });
+    visit.act({ id: 'make-safe' });
+    visit.act({ id: 'listen-compressor' });
+    const seen = (step: number) => {
+      const review = { step, at_ms: 0, before: chances(EVEN), after: chances(EVEN), brought_bits: 0, weighed: true };
+      return messagesIn(stepReviewView(visit, review).seen).map((one) => one.id);
+    };
+    expect(seen(0)).not.toContain('reading.lamp-on-quiet');
+    expect(seen(2)).toContain('reading.lamp-on-quiet');
+    expect(seen(3)).not.toContain('reading.lamp-on-quiet');
   });
 
   it('names the mend, not a check, where nothing more was worth finding out', () => {

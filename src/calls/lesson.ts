@@ -1,6 +1,6 @@
 /**
  * A reviewed step in words: what was seen, what that meant for the causes, and the next useful question. Of the works and
- * the evidence, never of the person; the pattern is learning.md's.
+ * the evidence, never of the person, in small pieces (Shute 2008, Review of Educational Research 78:153).
  */
 import { SOMETHING_ELSE, SOUND_CAUSE } from '../diagnosis/hypotheses.ts';
 import { PLACED_FAULTS } from '../faults/index.ts';
@@ -73,7 +73,7 @@ export function stepReviewView(session: CallSession, review: StepReview): StepRe
 function seenAt({ outcome: { notes, perceived } }: Done, before: Done | undefined): readonly Message[] {
   const lines = notes.map(({ what, reading }) => say('note.line', { what, reading }));
   const { lamp, buzzer } = perceived;
-  const told = notes.some(({ reading }) => reading.id.startsWith('reading.lamp-'));
+  const told = notes.some(({ reading }) => /^reading\.lamp-/.test(reading.id));
   if (lamp === undefined || told || lamp === before?.outcome.perceived.lamp) return lines;
   const reading = say(`reading.lamp-${lamp === 'lit' ? 'on' : 'off'}-${buzzer ? 'buzzer' : 'quiet'}`);
   return [...lines, say('note.line', { what: say('note.lamp'), reading })];

@@ -1,4 +1,4 @@
-/** The words of a reviewed step, by learning.md 2.4: what happened, what it meant for the causes, the next useful question. */
+/** The words of a reviewed step: what happened, what it meant for the causes, the next useful question (after Shute 2008). */
 import { describe, expect, it } from 'vitest';
 import { CallSession, prepareCall, type StepReview, shippedCalls, stepReviewView } from '../../src/calls/index.ts';
 import { FAULTS } from '../../src/faults/index.ts';

@@ -89,7 +89,7 @@ describe('a life-safety step that is skipped ends the call with a score of 0', (
   });
 });
 
-/** A coached call stops and explains, may go on to learn, and counts as failed (learning.md, rule 8). */
+/** A coached call stops and explains, may go on to learn, and counts as failed. */
 describe('a life-safety step that is skipped in a coached call', () => {
   const coached = () => new CallSession(prepared('storm-light'), 'coached');
   const solve = (session: CallSession) => {

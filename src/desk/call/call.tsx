@@ -57,7 +57,7 @@ export function CallScreen({ callId, mode }: { callId: string; mode: CallMode })
         <Stage view={view} captions={captions} />
         <PartStrip view={view} onGo={() => setTab('hand')} />
         <NewsStrip view={view} />
-        {coach !== null && <coach.CoachWord />}
+        {coach !== null && <coach.CoachWord wanted={tab !== 'coach'} />}
         <Tabs tab={tab} onTab={setTab} notes={view.notebook.length}>
           {coach !== null && <coach.CoachTab current={tab === 'coach'} onPick={() => setTab('coach')} />}
         </Tabs>

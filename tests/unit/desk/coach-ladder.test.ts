@@ -1,4 +1,4 @@
-/** Hints by learning.md 2.2 rule 10: four levels, some seconds and an act in between. */
+/** Four hints, with an act and some seconds in between, so that nobody clicks through (Aleven et al. 2006 on abuse of hints). */
 import { describe, expect, it } from 'vitest';
 import { afterAct, climb, FOOT, mayAsk, WAIT_MS } from '../../../src/desk/call/coach/ladder.ts';
 

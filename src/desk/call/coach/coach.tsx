@@ -74,10 +74,10 @@ export function CoachTab({ current, onPick }: TabProps) {
   );
 }
 
-/** The word unasked where the coach's card may be out of sight. */
-export function CoachWord() {
+/** The word unasked, for where the coach's card is out of sight. */
+export function CoachWord({ wanted }: { wanted: boolean }) {
   const desk = useDesk();
-  const word = desk.session.coachWord.value;
+  const word = wanted ? desk.session.coachWord.value : null;
   return (
     <div class="coach-word" role="status">
       {word !== null && (

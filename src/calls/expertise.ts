@@ -25,7 +25,11 @@ export function propertyOf(prepared: Prepared): Property {
 }
 
 export function diagnosisOf(prepared: Prepared, lived?: Lived): Diagnosis {
-  const hypotheses: readonly Hypothesis[] = hypothesesOf(prepared.spec, prepared.report_s);
+  const hypotheses: readonly Hypothesis[] = hypothesesOf(
+    prepared.spec,
+    prepared.report_s,
+    prepared.call.report.earlier_trips,
+  );
   return new Diagnosis(propertyOf(prepared), hypotheses, noticedOf(prepared.call), lived);
 }
 

@@ -217,7 +217,7 @@ export function isCleared(session: CallSession, key: string): boolean {
     const { regions } = unit.control;
     return clearedWhen.every(({ region, state }) => regions[region] === undefined || regions[region] === state);
   }
-  return unit.faults.some((f) => f.fault.id === key && f.mended_s <= unit.t);
+  return unit.isOver(key);
 }
 
 /** Proofs that the true faults want and that were not shown after the last mend. */

@@ -17,7 +17,7 @@ export { CallSession } from './session.ts';
 export { faultName } from './session-actions.ts';
 export { type Prepared, unitSetup } from './setup.ts';
 export { prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
-export { playSolution, solutionMinutes } from './solution.ts';
+export { playSolution, solutionMinutes, stepsDone } from './solution.ts';
 export { Trace } from './trace.ts';
 export * from './view.ts';
 export { clockAt, liveFacts, viewOf } from './viewOf.ts';

@@ -15,9 +15,16 @@ const SHOWS: readonly { readonly proof: ProofId; readonly by: string; readonly s
   { proof: 'spray', by: 'zone-pressure', shows: hasReading('reading.zone-full') },
   { proof: 'clock', by: 'read-timer', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
   { proof: 'lamp', by: 'press-test', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
+  { proof: 'stops', by: 'selector-off', shows: pumpStill },
   { proof: 'disinfects', by: 'watch-feed', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
   { proof: 'disinfects', by: 'look-at-ultraviolet', shows: hasReading('reading.ultraviolet-lit') },
 ];
+
+function pumpStill(done: Done): boolean {
+  return done.outcome.notes.some(
+    (n) => (n.reading.values?.pump as { id?: string } | undefined)?.id === 'word.pump-still',
+  );
+}
 
 function hasReading(id: string): (done: Done) => boolean {
   return (done) => done.outcome.notes.some((n) => n.reading.id === id);

@@ -16,7 +16,9 @@ const fault = z.strictObject({
   onset: instant,
   severity: z.optional(share),
   ramp_h: z.optional(z.number().check(z.gte(0), z.lte(24 * 60))),
-  present: z.optional(z.union([z.literal('always'), z.strictObject({ on_h: hours, off_h: hours })])),
+  present: z.optional(
+    z.union([z.literal('always'), z.strictObject({ for_h: hours }), z.strictObject({ on_h: hours, off_h: hours })]),
+  ),
 });
 
 /** Rain that falls evenly for so many hours. The heaviest day on record is some 1,800 mm; most storms bring under 100. */

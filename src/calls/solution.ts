@@ -51,3 +51,20 @@ export function solutionMinutes(prepared: Prepared): number {
   const acts = solution.reduce((sum, step) => sum + (ACTION_BY_ID.get(step.do)?.minutes ?? 1), 0);
   return acts + (solution.some((step) => step.do === 'decide-visit') ? DRIVE_MIN : 0);
 }
+
+/** What was done on a call as the steps of a solution. Evidence is named by the check that gave it. */
+export function stepsDone(session: CallSession): SolutionStep[] {
+  const { notebook } = session.service.person;
+  const by = (noteId: string) => {
+    const check = notebook.find((n) => n.id === noteId)?.by;
+    return check === undefined ? noteId : `by:${check}`;
+  };
+  return session.done.map(({ action, def }) => {
+    if (!action.fill) return { do: def.id };
+    const fill = Object.entries(action.fill).map(([field, value]) => [
+      field,
+      typeof value === 'string' ? value : [...new Set(field === 'evidence' ? value.map(by) : value)],
+    ]);
+    return { do: def.id, fill: Object.fromEntries(fill) };
+  });
+}

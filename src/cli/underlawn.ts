@@ -7,6 +7,7 @@ import { prove } from './prove.ts';
 import { replay } from './replay.ts';
 import { run } from './run.ts';
 import { series } from './series.ts';
+import { solve } from './solve.ts';
 
 const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promise<number>>> = {
   run,
@@ -15,6 +16,7 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   prove,
   series,
   faults,
+  solve,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -27,6 +29,8 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       does a record come out at its claims?
   prove CALL ...
       is a call file whole and correct?
+  solve FILE ...
+      the expert takes the call; what it did is written into the file as the solution
   faults [--unit U,...] [--household H,...]
       what each fault shows to whom, by simulation
   series UNIT --load design|wash-day|working-parent|power-failure|vacation|full-26-weeks [--fault F]

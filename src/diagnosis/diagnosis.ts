@@ -74,6 +74,11 @@ export class Diagnosis {
     return [...chances].map(([cause, chance]) => ({ cause, chance })).sort((a, b) => b.chance - a.chance);
   }
 
+  /** Share of the belief whose suspects are such. */
+  shareOf(such: (suspect: Suspect) => boolean): number {
+    return this.suspects.reduce((sum, s) => sum + (such(s) ? s.weight : 0), 0) / this.total();
+  }
+
   /** The suspects that hold nearly all of the belief, at most so many, the likeliest first. */
   likeliest(most: number, share: number): readonly Suspect[] {
     const sorted = [...this.suspects].sort((a, b) => b.weight - a.weight);

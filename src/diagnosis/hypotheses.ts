@@ -8,6 +8,8 @@ import type { UnitFault, UnitSpec } from '../unit/index.ts';
 
 /** A listed pair, against a fault of ordinary commonness: two at once are rare (convention). */
 const PAIR_WEIGHT = 0.15;
+/** Of two that add up, each may be smaller than where it comes alone. */
+const UNDER = 0.7;
 
 export interface Hypothesis {
   /** The cause it is a form of: a fault's key, the keys of a pair, or `sound`. */
@@ -23,10 +25,16 @@ export const SOMETHING_ELSE = { cause: 'something-else', prior: 0.02, likelihood
 /** A property that is sound, against a fault of ordinary commonness. */
 const SOUND_WEIGHT = 3;
 
-/** Hours before the report at which a fault that comes at once may have come, and the weight of each. */
-const AGES_h = [0.4, 4, 14, 40] as const;
-/** Of one that grows or shows late: shares of the time it takes. */
+/**
+ * Hours before the report at which a fault that comes at once may have come: what stops the air shows within minutes,
+ * what stops the pump lets the water rise for days.
+ */
+const AGES_h = { air: [0.4, 6, 36], other: [0.7, 12, 34, 62] } as const;
+/** Shares of the time that one takes to grow, or to show. */
 const GROWN = [0.6, 1.2] as const;
+const SHOWN = [1, 1.4] as const;
+/** A one-off, against what it was, for each trip in the thirty days before: lightning seldom strikes twice (convention). */
+const AGAIN = 0.2;
 const SEVERITIES = [0.4, 0.7, 1] as const;
 
 /** Whether the patch has a size, so that it can be larger or smaller. */
@@ -42,23 +50,37 @@ function severitiesOf(fault: PlacedFault): readonly number[] {
 
 /** Ages, s, that leave the onset within the history. */
 function agesOf(fault: PlacedFault, report_s: number): readonly number[] {
-  const slow_h = Math.max(fault.ramp_h ?? 0, 24 * (fault.shows_d ?? 0));
-  const hours = slow_h > 0 ? GROWN.map((share) => share * slow_h) : AGES_h;
-  const seconds = hours.map((h) => Math.round(h * 3600)).filter((age) => age < report_s);
-  return seconds.length > 0 ? seconds : [Math.floor(report_s * 0.9)];
+  const seconds = hoursOf(fault)
+    .map((h) => Math.round(h * 3600))
+    .filter((age) => age < report_s);
+  return seconds.length > 0 ? seconds : [Math.floor(report_s * 0.98)];
+}
+
+function hoursOf({ ramp_h, shows_d, family }: PlacedFault): readonly number[] {
+  if (shows_d) return SHOWN.map((share) => share * 24 * shows_d);
+  if (ramp_h) return GROWN.map((share) => share * ramp_h);
+  return family === 'air' ? AGES_h.air : AGES_h.other;
 }
 
 /** Every form of one fault at a property that rang at `report_s`. */
 function formsOf(fault: PlacedFault, report_s: number, weight: number): Hypothesis[] {
-  const severities = severitiesOf(fault);
-  const ages = agesOf(fault, report_s);
-  return ages.flatMap((age) =>
-    severities.map((severity) => ({
-      cause: fault.key,
-      prior: weight / (ages.length * severities.length),
-      faults: [formOf(fault, report_s - age, severity)],
-    })),
+  const standing = agesOf(fault, report_s).flatMap((age) =>
+    severitiesOf(fault).flatMap((severity) => presences(fault, formOf(fault, report_s - age, severity))),
   );
+  const forms = [...standing, ...passedForms(fault, report_s)];
+  return forms.map((form) => ({ cause: fault.key, prior: weight / forms.length, faults: [form] }));
+}
+
+/** Hours since when one that can be over by itself is over. */
+const OVER_SINCE_h = [1, 30] as const;
+
+function passedForms(fault: PlacedFault, report_s: number): UnitFault[] {
+  return (fault.passes_h ?? [])
+    .flatMap((for_h) =>
+      OVER_SINCE_h.map((since) => ({ for_h, onset_s: Math.round(report_s - (for_h + since) * 3600) })),
+    )
+    .filter(({ onset_s }) => onset_s > 0)
+    .map(({ for_h, onset_s }) => ({ ...formOf(fault, onset_s, fault.severity), present: { for_h } }));
 }
 
 function formOf(fault: PlacedFault, onset_s: number, severity: number): UnitFault {
@@ -68,18 +90,36 @@ function formOf(fault: PlacedFault, onset_s: number, severity: number): UnitFaul
     onset_s,
     severity,
     ramp_s: (fault.ramp_h ?? 0) * 3600,
-    present: fault.spells ?? 'always',
+    present: 'always',
   };
 }
 
-/** The forms of a pair: each at its usual severity, come together. */
+/** One that comes and goes may also have come to stay. */
+function presences(fault: PlacedFault, form: UnitFault): UnitFault[] {
+  return fault.spells ? [form, { ...form, present: fault.spells }] : [form];
+}
+
+/** The forms of a pair: come together, each at its usual severity or well under it. */
 function formsOfPair(placed: readonly PlacedFault[], report_s: number): Hypothesis[] {
-  const ages = agesOf(placed[1] ?? (placed[0] as PlacedFault), report_s);
-  return ages.map((age) => ({
+  const last = placed.at(-1);
+  if (!last) return [];
+  const combined = placed.reduce<readonly (readonly UnitFault[])[]>(
+    (sets, fault) =>
+      sets.flatMap((set) => pairSeverities(fault).map((severity) => [...set, formOf(fault, 0, severity)])),
+    [[]],
+  );
+  const forms = agesOf(last, report_s).flatMap((age) =>
+    combined.map((set) => set.map((form) => ({ ...form, onset_s: report_s - age }))),
+  );
+  return forms.map((faults) => ({
     cause: causeOf(placed.map((f) => f.key)),
-    prior: PAIR_WEIGHT / ages.length,
-    faults: placed.map((fault) => formOf(fault, report_s - age, fault.severity)),
+    prior: PAIR_WEIGHT / forms.length,
+    faults,
   }));
+}
+
+function pairSeverities(fault: PlacedFault): readonly number[] {
+  return isGraded(fault) ? [fault.severity, UNDER * fault.severity] : [fault.severity];
 }
 
 /** How the cause of several faults at once is named: their keys in order, joined. */
@@ -88,13 +128,15 @@ export function causeOf(keys: readonly string[]): string {
 }
 
 /** All hypotheses of a property, their priors together 1 less the room for something else. */
-export function hypothesesOf(spec: UnitSpec, report_s: number): readonly Hypothesis[] {
+export function hypothesesOf(spec: UnitSpec, report_s: number, earlierTrips = 0): readonly Hypothesis[] {
+  const again = earlierTrips > 0 ? AGAIN : 1;
+  const weightOf = (fault: PlacedFault) => fault.commonness * (fault.clearedWhen || fault.passes_h ? again : 1);
   const faults = faultsOf(spec).filter((fault) => fault.effect.uses === undefined);
   const parts = new Map<string, number>();
   for (const { id } of faults) parts.set(id, (parts.get(id) ?? 0) + 1);
   const all: Hypothesis[] = [
     { cause: SOUND_CAUSE, faults: [], prior: SOUND_WEIGHT },
-    ...faults.flatMap((fault) => formsOf(fault, report_s, fault.commonness / (parts.get(fault.id) ?? 1))),
+    ...faults.flatMap((fault) => formsOf(fault, report_s, weightOf(fault) / (parts.get(fault.id) ?? 1))),
     ...pairsOf(spec).flatMap(({ placed }) => formsOfPair(placed, report_s)),
   ];
   const total = all.reduce((sum, h) => sum + h.prior, 0);

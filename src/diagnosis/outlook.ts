@@ -11,6 +11,8 @@ import type { Twin } from './twin.ts';
 
 /** Suspects that are planned with: enough to hold nearly all of the belief, few enough to foresee every check on each. */
 const PLANNED = { most: 48, share: 0.995 };
+/** Minutes to see whether a mend was the right one: a reset and five minutes at the panel, a proof (convention). */
+const SEE_WHETHER = 10;
 /** Minutes of a visit that found nothing, driven again (our choice, no source). */
 const NO_MEND = 90;
 
@@ -94,7 +96,7 @@ function problemOf(suspects: readonly Suspect[], checks: readonly Check[], twin:
   return problem;
 }
 
-/** Cost of the cheapest mend of a cause, all its faults, with the steps around it. */
+/** Cost of the cheapest mend of a cause, all its faults, with the steps around it, and of seeing whether it helped. */
 export function mendCost(cause: string, twin: Twin): number {
   if (cause === SOUND_CAUSE) return 0;
   return cause.split(' + ').reduce((sum, key) => {
@@ -104,5 +106,5 @@ export function mendCost(cause: string, twin: Twin): number {
       return def && twin.canReach({ id, acts: [def] }) ? [twin.costOf({ id, acts: [def] })] : [];
     });
     return sum + (costs.length > 0 ? Math.min(...costs) : NO_MEND);
-  }, 0);
+  }, SEE_WHETHER);
 }

@@ -46,7 +46,8 @@ export type ProofId =
   | 'spray'
   | 'clock'
   | 'lamp'
-  | 'disinfects';
+  | 'disinfects'
+  | 'stops';
 
 export interface FaultEntry {
   readonly id: string;
@@ -64,6 +65,8 @@ export interface FaultEntry {
   readonly ramp_h?: number;
   /** Days after which it shows, where a day is too soon. */
   readonly shows_d?: number;
+  /** Hours it may have lasted where it can be over by itself when the phone rings. */
+  readonly passes_h?: readonly number[];
   readonly spells?: { readonly on_h: number; readonly off_h: number };
   /** The patch; `{part}` in its control events and floats stands for the part. */
   readonly effect: Omit<FaultEffect, 'control' | 'floats'> & {

@@ -98,7 +98,7 @@ export const PANEL_FAULTS: readonly FaultEntry[] = [
     shownBy: ['test-relay', 'selector-off'],
     mendedBy: ['renew-relay'],
     hiddenBy: [],
-    proof: ['dosing', 'spray'],
+    proof: ['stops'],
     urgency: 'before-dosing',
     commonness: 2,
   },

@@ -37,6 +37,7 @@ export const POWER_FAULTS: readonly FaultEntry[] = [
     family: 'power',
     place: 'panel',
     severity: 1,
+    passes_h: [6, 46],
     effect: { control: { starts: ['supply.fails'], ends: ['supply.returns'] } },
     shownBy: ['supply-volts'],
     mendedBy: ['report-supply'],

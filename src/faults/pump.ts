@@ -24,7 +24,7 @@ export const PUMP_FAULTS: readonly FaultEntry[] = [
     shownBy: ['open-disc-filter'],
     mendedBy: ['clean-disc-filter'],
     hiddenBy: ['replace-pump'],
-    proof: ['dosing', 'spray'],
+    proof: ['spray'],
     urgency: 'next-visit',
     commonness: 5,
   },

@@ -8,6 +8,9 @@ const DAY_h = { from: 7, to: 21 } as const;
 /** Weaker smells are not noticed (as by phone). */
 const NOTICED = 0.05;
 const SLOW_DRAIN_m = 0.1;
+/** 30 TAC 285.91(4): 0.1 mg/L of total chlorine, or 200 fecal coliforms per 100 mL. */
+const LEAST_RESIDUAL_mgL = 0.1;
+const MOST_COLIFORM = 200;
 
 function happened(unit: Unit, is: (event: Happening) => boolean): boolean {
   return unit.log.some((e) => e.t > unit.t - MEMORY_s && is(e));
@@ -16,7 +19,9 @@ function happened(unit: Unit, is: (event: Happening) => boolean): boolean {
 export const SYMPTOMS = {
   'lamp-lit': (unit: Unit) => unit.control.outputs.lamp,
   'lamp-dark': (unit: Unit) => !unit.control.outputs.lamp,
+  /** Where the field is dosed at night only; elsewhere it is nothing to wonder at. */
   'sprays-by-day': (unit: Unit) =>
+    unit.spec.panel.dosing.kind === 'night' &&
     happened(unit, ({ what, t }) => {
       const hour = (t % 86_400) / 3600;
       return what === 'pumpRuns.on' && hour >= DAY_h.from && hour < DAY_h.to;
@@ -27,6 +32,17 @@ export const SYMPTOMS = {
   },
   'smell-chlorine': (unit: Unit) => readout(unit, unit.t).sensed.outdoors.kind === 'chlorine',
   'smell-indoors': (unit: Unit) => readout(unit, unit.t).sensed.indoors.kind !== 'none',
+  /** Turbid or grey water from the heads, or as an inspector sampled it. */
+  'cloudy-water': (unit: Unit) => readout(unit, unit.t).sensed.effluent !== 'clear',
+  /** As an inspector found: germs and next to no chlorine. */
+  'not-disinfected': (unit: Unit) => {
+    const { residual_mgL, coliform_per100mL } = readout(unit, unit.t).water.pump;
+    return residual_mgL < LEAST_RESIDUAL_mgL && coliform_per100mL > MOST_COLIFORM;
+  },
+  'wet-lawn': (unit: Unit) => {
+    const { fieldBreak_m, lineBreak_m, lowOutlet_m, soilTakes } = unit.driveAt(unit.t).condition;
+    return fieldBreak_m + lineBreak_m + lowOutlet_m > 0 || soilTakes < 0.5;
+  },
   'compressor-silent': (unit: Unit) => !unit.control.outputs.compressorRuns,
   'slow-drains': (unit: Unit) => readout(unit, unit.t).flows.sewer_m > unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m,
   'sewage-out': (unit: Unit) => {

@@ -40,6 +40,7 @@ import { Driver } from './driver.ts';
 import {
   type FaultState,
   isGrowing,
+  isOver,
   isPresent,
   nextFaultInstant,
   stripColour,
@@ -282,6 +283,11 @@ export class Unit {
   /** Whether such a fault has come and is not mended, also while it does nothing: what is broken looks so between its spells. */
   stands(key: string): boolean {
     return this.faults.some((f) => f.fault.id === key && f.fault.onset_s <= this.t && this.t < f.mended_s);
+  }
+
+  /** Whether a fault with this key is over for good; so is one that never was. */
+  isOver(key: string): boolean {
+    return this.faults.every((f) => f.fault.id !== key || isOver(f, this.t));
   }
 
   /** Takes over a snapshot's state (see snapshot.ts, which checks that it fits). */

@@ -28,6 +28,12 @@ export interface FaultEffect {
   readonly strips?: number;
 }
 
+/**
+ * Always there until it is mended; for so many hours and then over; or on and off with mean hours (exponential waiting
+ * times from the fault's own stream).
+ */
+export type FaultPresence = 'always' | { readonly for_h: number } | { readonly on_h: number; readonly off_h: number };
+
 /** One fault of one property. Times are engine seconds. */
 export interface UnitFault {
   readonly id: string;
@@ -36,8 +42,7 @@ export interface UnitFault {
   /** 0 to 1, reached evenly over `ramp_s` after the onset. */
   readonly severity: number;
   readonly ramp_s: number;
-  /** Always there, or on and off with mean hours (exponential waiting times from the fault's own stream). */
-  readonly present: 'always' | { readonly on_h: number; readonly off_h: number };
+  readonly present: FaultPresence;
 }
 
 /** A fault in a running unit. */
@@ -52,6 +57,7 @@ const INTERMITTENT_DAYS = 60;
 /** Instants at which a fault turns on, off, on, ... (first on at its onset), for as long as a call can last. */
 export function switchInstants(fault: UnitFault, seed: number): number[] {
   if (fault.present === 'always') return [fault.onset_s];
+  if ('for_h' in fault.present) return [fault.onset_s, fault.onset_s + Math.round(fault.present.for_h * 3600)];
   const instants = [fault.onset_s];
   const end = fault.onset_s + INTERMITTENT_DAYS * 86_400;
   let t = fault.onset_s;
@@ -72,6 +78,12 @@ export function isPresent(state: FaultState, t: number): boolean {
     on = !on;
   }
   return on;
+}
+
+/** Whether it is over for good: mended, or past its last switching off. */
+export function isOver(state: FaultState, t: number): boolean {
+  const { switches, mended_s } = state;
+  return t >= mended_s || (switches.length % 2 === 0 && (switches.at(-1) ?? Number.POSITIVE_INFINITY) <= t);
 }
 
 /** How far it has come, 0 to its severity. */

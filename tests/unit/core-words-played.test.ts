@@ -237,6 +237,28 @@ it.each([
   speakView(session);
 });
 
+it.each(['u1', 'u2', 'u3'])(
+  'a meter at the panel of %s is spoken whole at every terminal and round every wire',
+  (unit) => {
+    const session = visit(undefined, unit);
+    const answersOf = (id: string) => session.definition(id)?.form?.[0]?.options.map((o) => o.id) ?? [];
+    for (const conductor of answersOf('clamp-amps')) {
+      expect(session.act({ id: 'clamp-amps', fill: { conductor } })).toBeUndefined();
+      speakAll(session.changes, spoken);
+    }
+    for (const circuit of ['alarmBreaker', 'compressorBreaker', 'pumpBreaker'])
+      session.act({ id: `lock-out:${circuit}` });
+    for (const red of answersOf('meter-volts')) {
+      for (const id of ['meter-volts', 'meter-ohms']) {
+        expect(session.act({ id, fill: { red, black: 'neutral' } })).toBeUndefined();
+        speakAll(session.changes, spoken);
+      }
+    }
+    expect(session.breach).toBeUndefined();
+    speakView(session);
+  },
+);
+
 describe('what is refused is spoken whole', () => {
   const prepared = prepareCall(calls[0] as CallFile);
 

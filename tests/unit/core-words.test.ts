@@ -56,6 +56,7 @@ const PROOFS = idsOf<ProofId>({
   clock: true,
   lamp: true,
   disinfects: true,
+  stops: true,
 });
 const BREACHES = idsOf<BreachId>({
   'danger-not-asked': true,
@@ -139,7 +140,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   proof: PROOFS,
   reading: [
     ...['lamp-on-buzzer', 'lamp-on-quiet', 'lamp-off-buzzer', 'lamp-off-quiet'],
-    ...['test-lamp-buzzer', 'test-lamp-mute', 'test-dark-buzzer', 'test-dark-mute'],
+    ...['test-lamp-buzzer', 'test-lamp-mute', 'test-dark-buzzer', 'test-dark-mute', 'test-one-buzzer', 'test-one-mute'],
     ...['hand', 'off', 'auto'].flatMap((way) => [`selector-${way}`, `selector-at-${way}`]),
     ...['filter-clean', 'filter-slimed', 'filter-blocked', 'heads-down', 'spray-weak', 'spray-full'],
     ...['held-down', 'held-up', 'foam-line', 'foam-joint'],

@@ -16,18 +16,33 @@ const LIKELY_TO_PASS = 0.7;
 const MOST_CHECKS = 25;
 const MOST_MENDS = 4;
 const MOST_LOADS = 4;
-/** Checks that bring less are not worth making. */
+/** Checks that bring less are not worth making; those that bring so much are made before a cause is named. */
 const LEAST_bits = 0.02;
+const TELLING_bits = 0.15;
 
 export function playExpert(session: CallSession): void {
   const probes = probesOf(session.prepared.spec);
-  const lastDone = () => session.done.at(-1)?.def.id;
-  new Expert(session, (diagnosis) => bestCheck(diagnosis, probes, lastDone())).play();
+  new Expert(session, (diagnosis) => {
+    const made = madeSinceMend(session);
+    return bestCheck(
+      diagnosis,
+      probes.filter((probe) => !probe.acts.every((def) => made.has(def.id))),
+    );
+  }).play();
 }
 
-/** The check whose regret is least among those that tell anything; the same again tells nothing new. */
-function bestCheck(diagnosis: Diagnosis, probes: readonly Probe[], last?: string): readonly string[] | undefined {
-  const best = outlookOf(diagnosis, probes).options.find((o) => o.bits > LEAST_bits && o.id !== last);
+/** Checks made since something was mended: the same again tells nothing new. */
+function madeSinceMend({ done }: CallSession): ReadonlySet<string> {
+  const last = done.findLastIndex((d) => d.def.group === 'mend');
+  return new Set(done.slice(last + 1).map((d) => d.def.id));
+}
+
+/** The check whose regret is least among those that tell anything. */
+function bestCheck(diagnosis: Diagnosis, probes: readonly Probe[]): readonly string[] | undefined {
+  const { options, stop } = outlookOf(diagnosis, probes);
+  const worth = options.find((o) => o.bits > LEAST_bits && o.toCome < stop);
+  const [telling] = options.filter((o) => o.bits > TELLING_bits).sort((a, b) => b.bits / b.cost - a.bits / a.cost);
+  const best = worth ?? telling;
   return probes.find((p) => p.id === best?.id)?.acts.map((def) => def.id);
 }
 
@@ -60,6 +75,7 @@ export class Expert {
     if (!sewage) {
       hand.do('ask-hum');
       hand.do('ask-smell');
+      if (!alarm) hand.do('ask-drains');
       if (alarm && !call.report.silenced) hand.do('guide-silence');
       hand.do('ask-breakers');
       if (alarm && spec.panel.alarm === 'latching') {
@@ -72,7 +88,8 @@ export class Expert {
       } else hand.do('ask-use');
     } else hand.do('advise-keep-away');
     this.advise();
-    hand.do('decide-visit', { urgency: sewage ? 'now' : this.urgency(), load: this.load() });
+    const urgent = sewage || hand.session.service.person.facts.backingUp?.value === true;
+    hand.do('decide-visit', { urgency: urgent ? 'now' : this.urgency(), load: this.load() });
   }
 
   /** The lamp stays out, most of what is left has passed with the reset, and it was not the second trip in a month. */
@@ -80,8 +97,10 @@ export class Expert {
     const { session } = this.hand;
     if (session.service.person.facts.lamp?.value === 'lit') return false;
     if ((session.prepared.call.report.earlier_trips ?? 0) > 0) return false;
-    const passed = this.weigh((key) => placedFault(key).mendedBy.some((id) => ACTION_BY_ID.get(id)?.place === 'phone'));
-    return passed > LIKELY_TO_PASS;
+    const over = this.diagnosis.shareOf(({ hypothesis, twin }) =>
+      hypothesis.faults.every((f) => twin.unit.isOver(f.id)),
+    );
+    return over > LIKELY_TO_PASS;
   }
 
   /** Share of the belief whose causes have a property; a pair has it only when both have. */
@@ -94,7 +113,7 @@ export class Expert {
 
   /** Advice that may end the trouble costs a minute. */
   private advise(): void {
-    const ids = ['advise-save-water', 'advise-spare-drains', 'advise-run-water'];
+    const ids = ['advise-save-water', 'advise-spare-drains'];
     for (const id of ids) if (this.weigh((key) => placedFault(key).mendedBy.includes(id)) > 0.05) this.hand.do(id);
   }
 
@@ -157,11 +176,13 @@ export class Expert {
         const unshown = keys.filter((key) => !this.isShown(key));
         if (unshown.length === 0) return keys;
         for (const key of unshown) this.show(key);
-        if (diagnosis.belief()[0]?.cause === top.cause || keys.every((key) => this.isShown(key))) return keys;
+        if (this.namable() === top.cause) return keys;
       }
       if (hand.ended) return [];
     }
-    return keysOf(this.namable());
+    const keys = keysOf(this.namable());
+    for (const key of keys) if (!this.isShown(key)) this.show(key);
+    return keys;
   }
 
   /** The likeliest cause that has a name. */

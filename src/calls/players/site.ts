@@ -30,6 +30,7 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
   const { session } = hand;
   const panel = session.prepared.spec.panel;
   const wanted = new Set(keys.flatMap((key) => placedFault(key).proof));
+  if (wanted.has('water-alarm') || wanted.has('floats')) lowerWater(hand);
   const has = (proof: ProofId) => proofsShown(session.done, panel).has(proof);
   const lift = (float: string) => {
     hand.doSafely(`lift-float:${float}`);
@@ -58,9 +59,7 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
         else lift('startStopFloat');
         break;
       case 'spray':
-        if (!session.service.unit.control.outputs.pumpRuns && hand.has('advance-timer')) hand.do('advance-timer');
-        if (hand.has('zone-pressure')) hand.doSafely('zone-pressure');
-        else spray(hand);
+        inHand(hand, hand.has('zone-pressure') ? 'zone-pressure' : 'look-at-field');
         break;
       case 'floats':
         for (const float of floatsOf(panel)) lift(float);
@@ -68,6 +67,10 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
       case 'water-alarm':
         hand.do('reset-panel');
         lift('highWaterFloat');
+        break;
+      case 'stops':
+        hand.do('selector-off');
+        hand.do('selector-auto');
         break;
       case 'watched':
         break;
@@ -81,6 +84,7 @@ const PROVING: readonly ProofId[] = [
   'clock',
   'lamp',
   'disinfects',
+  'stops',
   'dosing',
   'spray',
   'floats',
@@ -89,12 +93,33 @@ const PROVING: readonly ProofId[] = [
   'watched',
 ];
 
-/** A run in Hand shows the heads where no dose runs. */
-function spray(hand: Hand): void {
-  const runs = hand.session.service.unit.control.outputs.pumpRuns;
+/** Looks at the field while it is dosed: in Hand where no dose runs, or one would end too soon. */
+function inHand(hand: Hand, id: string): void {
+  const runs = hand.session.service.unit.control.outputs.pumpRuns && id === 'look-at-field';
   if (!runs) hand.do('selector-hand');
-  hand.do('look-at-field');
+  hand.do(id);
   if (!runs) hand.do('selector-auto');
+}
+
+/** Most five-minute runs in Hand that bring the water down. */
+const MOST_RUNS = 14;
+
+/** Water that stands over the alarm float is pumped down before one leaves: else the lamp comes back. */
+function lowerWater(hand: Hand): void {
+  const { unit, person } = hand.session.service;
+  const over = () => {
+    const level = person.facts.pumpTankLevel_m?.value ?? Number.NEGATIVE_INFINITY;
+    return level - unit.spec.plant.pump.floor_m > unit.spec.panel.floats.highWaterFloat.breaks_m;
+  };
+  if (!person.lids.has('pump')) return;
+  hand.do('look-into-pump-tank');
+  if (!over()) return;
+  hand.do('selector-hand');
+  for (let i = 0; i < MOST_RUNS && over(); i++) {
+    hand.do('watch-panel');
+    hand.do('look-into-pump-tank');
+  }
+  hand.do('selector-auto');
 }
 
 /** Lids on, selector in Auto, alarm reset and watched; then the record, the talk, and away. */
@@ -105,6 +130,7 @@ export function leave(hand: Hand, lines: readonly string[] = RECORD_LINES): void
     hand.do(`breaker-on:${circuit}`);
   }
   if (unit.control.regions.selector !== 'auto') hand.do('selector-auto');
+  lowerWater(hand);
   for (const lid of [...person.lids]) hand.do(`close-lid:${lid}`);
   hand.do('reset-panel');
   hand.do('watch-panel');

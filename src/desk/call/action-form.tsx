@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ActionView, FormField } from '../../calls/view.ts';
+import type { Message } from '../../service/message.ts';
 import { useDesk } from '../desk.ts';
 import { Said } from '../screen.tsx';
 import { ActionCost } from './action-button.tsx';
@@ -17,6 +18,7 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
   const fields = view.form ?? [];
   const missing = fields.filter((field) => field.kind === 'one' && answers[field.id] === undefined);
   const [asked, setAsked] = useState(false);
+  const [refused, setRefused] = useState<Message>();
   const meter = meterKind(view.action.id);
   const Work = useMeterWork(meter !== undefined);
   const back = () => {
@@ -29,9 +31,11 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
     setAsked(true);
     if (missing.length > 0 || !view.available) return;
     const whole = Object.fromEntries(fields.map((field) => [field.id, answers[field.id] ?? []]));
-    const sent = desk.session.dispatch({ id: view.action.id, fill: whole });
-    // A meter stays in the hand for the next reading.
-    if (meter === undefined) void sent.then(back);
+    void desk.session.dispatch({ id: view.action.id, fill: whole }).then(() => {
+      // A meter stays in the hand for the next reading.
+      if (meter === undefined) back();
+      else setRefused(desk.session.news.value?.refused ? desk.session.news.value.messages[0] : undefined);
+    });
   };
   const lists = fields.map((field) => (
     <Field
@@ -57,13 +61,14 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
       <h3 ref={heading} tabIndex={-1}>
         <Said message={view.label} />
       </h3>
-      {meter !== undefined && Work !== null ? (
+      {meter !== undefined && Work ? (
         <>
           <Work
             view={view}
             kind={meter}
             answers={answers}
             wanting={asked && missing.length > 0}
+            refused={refused}
             onChange={(field, option) => setAnswers({ ...answers, [field]: option })}
           >
             {buttons}
@@ -75,7 +80,7 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
         </>
       ) : (
         <>
-          {lists}
+          {Work === null && lists}
           {buttons}
         </>
       )}

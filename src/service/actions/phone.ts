@@ -6,6 +6,9 @@ import { LOADS } from '../person.ts';
 import { drainsSlow, drainWords, smellsTold } from './drains.ts';
 import { actionsAt, lampWords, leverFacts, leverWords, off, optionsOf, resetPanel } from './shared.ts';
 
+/** Sewage on the ground or the floor that nobody overlooks, m3. */
+const LIES_THERE_m3 = 0.001;
+
 const at = actionsAt('phone');
 
 function ask(id: string, minutes: number, perform: (doing: Doing) => void): ActionDef {
@@ -28,7 +31,7 @@ function toThePanel(d: Doing): void {
 export const PHONE_ACTIONS: readonly ActionDef[] = [
   ask('ask-danger', 1, (d) => {
     const now = d.read();
-    const sewage = now.flows.relieved > 0 || now.flows.underLid > 0 || now.flows.indoors > 0;
+    const sewage = now.flows.underLid > 0 || now.relieved_m3 + now.indoors_m3 > LIES_THERE_m3;
     d.learn({ backingUp: now.flows.indoors > 0, relief_Ls: now.flows.relieved * 1000 });
     d.note(
       say('note.danger'),

@@ -36,6 +36,7 @@ export const verdict = {
   'proof.spray': 'the field dosed at full pressure',
   'proof.clock': 'the panel clock right',
   'proof.lamp': 'lamp and buzzer at Test',
+  'proof.stops': 'the pump still with the selector in Off',
   'proof.disinfects': 'chlorine fed, or the UV lamp lit, once mended',
   'cost.minutes': 'Time, drive included',
   'cost.money': 'Parts',

@@ -37,6 +37,7 @@ export const verdict: Record<keyof typeof en, string> = {
   'proof.spray': 'el campo dosificado a plena presión',
   'proof.clock': 'el reloj del tablero en hora',
   'proof.lamp': 'luz y zumbador con Prueba',
+  'proof.stops': 'la bomba parada con el selector en Off',
   'proof.disinfects': 'cloro que dosifica, o lámpara UV encendida, ya reparado',
   'cost.minutes': 'Tiempo, con el viaje',
   'cost.money': 'Piezas',

@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { FormField } from '../../../calls/view.ts';
 import { useDesk } from '../../desk.ts';
+import '../../css/meter-board.css';
 import { ProbeMark } from './face.tsx';
 import { Glyph, Sign } from './glyphs.tsx';
 import type { MeterKind } from './kinds.ts';
@@ -144,13 +145,15 @@ function TargetButton({ id, shape, mark, target }: TargetProps) {
       class={shape}
       data-terminal={id}
       tabIndex={reached ? 0 : -1}
-      aria-label={[name, ...probes].join(', ')}
       aria-pressed={on.length > 0}
       onClick={onPress}
       onFocus={onPoint}
       onPointerEnter={onPoint}
     >
-      <Stamp shape={shape} mark={mark} />
+      <span class="vh">{[name, ...probes].join(', ')}</span>
+      <span aria-hidden="true" class="stamp">
+        <Stamp shape={shape} mark={mark} />
+      </span>
       {on.map((field) => (
         <ProbeMark key={field.id} probe={field.id} />
       ))}
@@ -161,7 +164,7 @@ function TargetButton({ id, shape, mark, target }: TargetProps) {
 function Stamp({ shape, mark }: Pick<TargetProps, 'shape' | 'mark'>) {
   if (shape === 'clamp') return <Sign name="clamp" />;
   if (mark === 'ground') return <Sign name="ground" />;
-  return <span class={mark === undefined ? 'slot' : undefined}>{mark}</span>;
+  return mark ?? <span class="slot" />;
 }
 
 function keyOf(piece: Piece): string {

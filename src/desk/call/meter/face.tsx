@@ -55,6 +55,9 @@ export function Face({ view, kind, answers, moving, pointedAt, onMove }: Props) 
   );
 }
 
+/** Letters that the display holds in its large type. */
+const LONG = 8;
+
 /** What the meter showed last, and where that was. */
 function LastReading({ view }: { view: ActionView }) {
   const desk = useDesk();
@@ -63,12 +66,13 @@ function LastReading({ view }: { view: ActionView }) {
   const { red, black, conductor, reading } = (last?.reading.values ?? {}) as Readonly<
     Record<string, Message | undefined>
   >;
+  const digits = reading === undefined ? '– – –' : shownOn(reading, desk.speak.value);
   const where = [red ?? conductor, black].flatMap((one) => (one === undefined ? [] : desk.speak.value(one)));
   return (
     <div class="lcd">
-      <p class="digits">
+      <p class={digits.length > LONG ? 'digits long' : 'digits'}>
         <span class="vh">{desk.t('meter.last')}: </span>
-        {reading === undefined ? '– – –' : shownOn(reading, desk.speak.value)}
+        {digits}
       </p>
       <p class="where">{call && last ? `${formatClock(clockAt(call, last.at_s))} · ${where.join(' – ')}` : '\u00a0'}</p>
     </div>

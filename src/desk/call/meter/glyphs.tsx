@@ -69,14 +69,14 @@ export function Glyph({ name }: { name: GlyphName }) {
 /** On a terminal and on a clamp's button: the sign of ground, and jaws round a wire. */
 const SIGNS = {
   ground: ['M10 3v6', 'M3 9h14', 'M6 13h8', 'M8.5 17h3'],
-  clamp: ['M12.5 2.5a8 8 0 0 1 0 15', 'M7.5 17.5a8 8 0 0 1 0-15', 'M10 17.5v6', 'M7 24h6v5H7z'],
+  clamp: ['M12.5 8.5a8 8 0 0 1 0 15', 'M7.5 23.5a8 8 0 0 1 0-15', 'M10 8v-2', 'M6.5 1.5h7v4h-7z'],
 } as const;
 
 export function Sign({ name }: { name: keyof typeof SIGNS }) {
   return (
     <svg
       class={`sign-${name}`}
-      viewBox={name === 'clamp' ? '0 0 20 30' : '0 0 20 20'}
+      viewBox={name === 'clamp' ? '0 0 20 26' : '0 0 20 20'}
       aria-hidden="true"
       focusable="false"
     >

@@ -27,7 +27,7 @@ export interface Rung {
 }
 
 export interface CircuitPlan {
-  readonly id: 'supply' | 'alarm' | 'compressor' | 'pump' | 'control';
+  readonly id: 'supply' | 'alarm' | 'compressor' | 'pump' | 'control' | 'behind';
   readonly title: Key;
   /** What feeds the live rail: the terminal on top of it, and what lies before that. */
   readonly head: readonly Piece[];
@@ -99,32 +99,40 @@ const SELECTOR = toNeutral(
 );
 const STOP = contact('stopFloat', 'yard.float.stop', 'float');
 const AUTO = block('yard.panel.auto', terminal('selector.auto'));
+const TAP = [terminal('controlTap'), clamp('control'), glyph('fuse')];
 const timed = (id: Contact, name: Key) =>
   toNeutral(contact(id, name, 'float'), block('yard.panel.timer', glyph('timer')));
 
-/** The rungs of the pump's control by how the panel doses: a night timer, one float, or a timer of small doses. */
-function control(has: (id: TerminalId) => boolean): CircuitPlan {
-  const rungs = has('startStopFloat.feed')
-    ? [toTerminal(contact('startStopFloat', 'yard.float.start-stop', 'float'), AUTO), SELECTOR]
-    : has('redundantOffFloat.feed')
-      ? [
-          toTerminal(contact('redundantOffFloat', 'yard.float.redundant-off', 'float')),
-          toTerminal(STOP, block('yard.panel.timer', glyph('timerContact')), AUTO),
-          SELECTOR,
-          timed('doseFloat', 'yard.float.dose'),
-          timed('overrideFloat', 'yard.float.override'),
-        ]
-      : [
-          toTerminal(STOP, contact('overrideFloat', 'meter.override', 'floatOrTimer'), AUTO),
-          SELECTOR,
-          timed('doseFloat', 'yard.float.dose'),
-        ];
-  return {
-    id: 'control',
-    title: 'meter.control',
-    head: [terminal('controlTap'), clamp('control'), glyph('fuse')],
-    rungs,
-  };
+function fromTap(...rungs: readonly Rung[]): CircuitPlan {
+  return { id: 'control', title: 'meter.control', head: TAP, rungs };
+}
+
+/** One float starts and stops the pump. */
+const BY_FLOAT = [fromTap(toTerminal(contact('startStopFloat', 'yard.float.start-stop', 'float'), AUTO), SELECTOR)];
+
+/** A night timer, or the override float beside it, behind the stop float. */
+const BY_NIGHT = [
+  fromTap(
+    toTerminal(STOP, contact('overrideFloat', 'meter.override', 'floatOrTimer'), AUTO),
+    SELECTOR,
+    timed('doseFloat', 'yard.float.dose'),
+  ),
+];
+
+/** A timer of small doses that two floats inform; what draws the relay in hangs behind the redundant-off float. */
+const BY_TIMER = [
+  fromTap(timed('doseFloat', 'yard.float.dose'), timed('overrideFloat', 'yard.float.override')),
+  {
+    id: 'behind',
+    title: 'yard.float.redundant-off',
+    head: [terminal('redundantOffFloat.back'), glyph('float'), terminal('redundantOffFloat.feed')],
+    rungs: [toTerminal(STOP, block('yard.panel.timer', glyph('timerContact')), AUTO), SELECTOR],
+  },
+] as const satisfies readonly CircuitPlan[];
+
+function control(has: (id: TerminalId) => boolean): readonly CircuitPlan[] {
+  if (has('startStopFloat.feed')) return BY_FLOAT;
+  return has('redundantOffFloat.feed') ? BY_TIMER : BY_NIGHT;
 }
 
 /** What a probe goes on, or a clamp. */
@@ -134,7 +142,7 @@ export type Target = 'terminal' | 'clamp';
 export function planOf(has: (id: TerminalId) => boolean, target: Target): readonly CircuitPlan[] {
   const hasIt = (piece: Piece) => piece.kind !== 'terminal' || has(piece.id);
   const shown = (pieces: readonly Piece[]) => pieces.filter(({ kind }) => kind !== 'clamp' || target === 'clamp');
-  return [SUPPLY, ALARM, COMPRESSOR, PUMP, control(has)].map((circuit) => ({
+  return [SUPPLY, ALARM, COMPRESSOR, PUMP, ...control(has)].map((circuit) => ({
     ...circuit,
     head: shown(circuit.head),
     rungs: circuit.rungs

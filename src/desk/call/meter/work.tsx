@@ -1,7 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { ActionView, CallView } from '../../../calls/view.ts';
+import type { Message } from '../../../service/message.ts';
 import { useDesk } from '../../desk.ts';
+import { Said } from '../../screen.tsx';
 import '../../css/meter.css';
 import { Board } from './board.tsx';
 import { Face } from './face.tsx';
@@ -13,13 +15,15 @@ export interface WorkProps {
   readonly answers: Readonly<Record<string, string | readonly string[]>>;
   /** Read was pressed with a probe still missing. */
   readonly wanting: boolean;
+  /** Why the last reading could not be taken. */
+  readonly refused: Message | undefined;
   readonly onChange: (field: string, option: string) => void;
   /** The buttons that read it and go back. */
   readonly children: ComponentChildren;
 }
 
 /** A meter in the hand before the open panel: probes go on terminals, or a clamp round a wire, by pointer or by key. */
-export function MeterWork({ view, kind, answers, wanting, onChange, children }: WorkProps) {
+export function MeterWork({ view, kind, answers, wanting, refused, onChange, children }: WorkProps) {
   const desk = useDesk();
   const fields = view.form ?? [];
   const [moving, setMoving] = useState(() => (fields.find((f) => answers[f.id] === undefined) ?? fields[0])?.id ?? '');
@@ -31,12 +35,17 @@ export function MeterWork({ view, kind, answers, wanting, onChange, children }: 
   };
   return (
     <div class="meter-work">
-      <div class={`meter-room ${kind}`}>
+      <div class="meter-room">
         <div class="meter-side">
           <Face view={view} kind={kind} answers={answers} moving={moving} pointedAt={pointedAt} onMove={setMoving} />
           {wanting && (
             <p class="error" role="alert">
               {desk.t(kind === 'amps' ? 'meter.choose.clamp' : 'meter.choose')}
+            </p>
+          )}
+          {!wanting && refused !== undefined && (
+            <p class="error">
+              <Said message={refused} />
             </p>
           )}
           {children}

@@ -5,6 +5,7 @@ export { type CourseEntry, difficulty, mastery, nextCall, standing, type Taken }
 export { debriefOf } from './debrief.ts';
 export { isCleared, trueFaults } from './flags.ts';
 export type { Judgement } from './judge.ts';
+export { type StepReviewView, stepReviewView } from './lesson.ts';
 export { loadRecord } from './loadRecord.ts';
 export { PLAYERS, type PlayerId, play } from './players.ts';
 export { LARGEST_FILE_bytes, type Problem, problemLine, tooLarge } from './problems.ts';
@@ -12,7 +13,7 @@ export { makeProgress } from './progress.ts';
 export { type CallProof, proveCall } from './prove.ts';
 export * from './record.ts';
 export { resumeCall } from './resume.ts';
-export { type Finding, reviewOf, type StepReview, type StepReviewView, stepReviewView } from './review.ts';
+export { reviewOf, type StepReview } from './review.ts';
 export type { CallFile } from './schema.ts';
 export { CallSession } from './session.ts';
 export { faultName } from './session-actions.ts';

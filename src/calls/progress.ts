@@ -40,7 +40,7 @@ export function replayActions(session: CallSession, actions: CallRecord['actions
     if (session.now_ms !== logged.at_ms) return say('replay.instant', { n: number, id: logged.do });
     const why = session.act({ id: logged.do, ...(logged.fill ? { fill: logged.fill } : {}) });
     if (why) return say('replay.refused', { n: number, id: logged.do, why });
-    if (session.log[i]?.state !== logged.state) return say('replay.state', { n: number, id: logged.do });
+    if (session.log.at(-1)?.state !== logged.state) return say('replay.state', { n: number, id: logged.do });
   }
   return undefined;
 }

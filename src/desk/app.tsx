@@ -23,7 +23,7 @@ function Screen() {
   }, [desk, language, route]);
   switch (route.screen) {
     case 'call':
-      return <CallScreen key={route.callId} callId={route.callId} />;
+      return <CallScreen key={route.callId} callId={route.callId} mode={route.mode ?? 'practice'} />;
     case 'debrief':
       return <LaterDebrief key={route.key} recordKey={route.key} />;
     default:
@@ -36,7 +36,7 @@ function LaterDebrief({ recordKey }: { recordKey: number }) {
   const desk = useDesk();
   const [screen, setScreen] = useState<typeof import('./debrief/debrief.tsx') | null>(null);
   useEffect(() => {
-    Promise.all([import('./debrief/debrief.tsx'), desk.readyForDebrief()]).then(
+    Promise.all([import('./debrief/debrief.tsx'), desk.readyForMore()]).then(
       ([loaded]) => setScreen(loaded),
       () => desk.fail({ id: 'trouble.notLoaded' }),
     );

@@ -28,6 +28,7 @@ export interface Desk {
   readonly store: Store;
   readonly openPicture: OpenPicture | undefined;
   readonly openSounds: OpenSounds | undefined;
+  readonly wallClock: () => number;
   readonly settings: ReadonlySignal<Settings>;
   readonly words: ReadonlySignal<Words>;
   readonly speak: ReadonlySignal<Speak>;
@@ -43,8 +44,8 @@ export interface Desk {
   t(key: Key, values?: Readonly<Record<string, MessageValue>>): string;
   /** A text that came from a data file. */
   local(text: LocalText): string;
-  /** Has the words of a debrief ready too, from now on and in whatever language. */
-  readyForDebrief(): Promise<void>;
+  /** Has the words of a debrief and of a coach ready too, from now on and in whatever language. */
+  readyForMore(): Promise<void>;
   change(settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still'>>): Promise<void>;
   go(route: Route): void;
   refreshShelves(): Promise<void>;
@@ -81,6 +82,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     store,
     openPicture: parts.openPicture,
     openSounds: parts.openSounds,
+    wallClock,
     settings,
     words,
     speak: said,
@@ -94,7 +96,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     session: createSession({ engine, store, wallClock, fail }),
     t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
     local: (text) => text[words.value.language],
-    async readyForDebrief() {
+    async readyForMore() {
       if (load === loadAllWords) return;
       load = loadAllWords;
       words.value = await load(words.value.language);

@@ -31,6 +31,8 @@ export interface Store {
   finished(): Promise<FinishedEntry[]>;
   finishedBy(key: number): Promise<FinishedEntry | undefined>;
   addFinished(finished: Finished): Promise<number>;
+  /** Keeps what was worked out of a finished call beside it. */
+  putReview(key: number, review: unknown): Promise<void>;
   lines(): Promise<Line[]>;
   putLine(line: Line): Promise<void>;
 }
@@ -162,7 +164,11 @@ function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Stor
       return found === undefined ? undefined : { ...found, key };
     },
     addFinished: (finished) => put('finished', finished),
+    async putReview(key, review) {
+      const found = await one('finished', Finished, key);
+      if (found !== undefined) await put('finished', { ...found, review }, key);
+    },
     lines: async () => (await read('lines', Line)).map(([, value]) => value),
-    putLine: async (line) => void (await put('lines', line, line.callId)),
+    putLine: async (line) => void (await put('lines', line, line.family ?? line.callId)),
   };
 }

@@ -65,7 +65,17 @@ export function CallCardView({ card, number }: Props) {
             {started === undefined ? t('start.take') : t('start.goOn')}
             <span class="vh">: {local(card.title)}</span>
           </button>
-          {started !== undefined && (
+          {started === undefined ? (
+            <button
+              type="button"
+              class="secondary"
+              data-coached={card.id}
+              onClick={() => desk.go({ screen: 'call', callId: card.id, mode: 'coached' })}
+            >
+              {t('start.coached')}
+              <span class="vh">: {local(card.title)}</span>
+            </button>
+          ) : (
             <button type="button" class="secondary" onClick={() => void startOver()}>
               {t('start.over')}
               <span class="vh">: {local(card.title)}</span>

@@ -25,6 +25,7 @@ export const desk = {
   'start.calls': 'Calls',
   'start.take': 'Take the call',
   'start.goOn': 'Go on',
+  'start.coached': 'With a coach',
   'start.over': 'Start over',
   'start.length': 'About {m}',
   'start.notTaken': 'Not taken yet',

@@ -27,6 +27,7 @@ export const desk: Record<keyof typeof en, string> = {
   'start.calls': 'Avisos',
   'start.take': 'Atender el aviso',
   'start.goOn': 'Seguir',
+  'start.coached': 'Con guía',
   'start.over': 'Empezar de nuevo',
   'start.length': 'Unos {m}',
   'start.notTaken': 'Aún sin atender',

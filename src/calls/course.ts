@@ -34,7 +34,6 @@ export function mastery(course: readonly CourseEntry[], taken: readonly Taken[],
 
 const UNKNOWN = 0.2;
 const LEARNS = 0.5;
-const MASTERED = 0.75;
 const LED = 4;
 
 function shown({ passed, score, assistance = 0 }: Taken): number {
@@ -42,7 +41,10 @@ function shown({ passed, score, assistance = 0 }: Taken): number {
   return (score / 100) * (1 - assistance / (2 * LED));
 }
 
-/** Families in which the next step of difficulty may be a wide one: those held already are mixed with look-alikes. */
+/**
+ * The call that comes next: of those within reach (a step beyond the hardest that was passed) one of the weakest family, so
+ * that families are mixed as they come to be held; after a failure another one first. Any, once all are passed.
+ */
 export function nextCall(course: readonly CourseEntry[], taken: readonly Taken[]): string | undefined {
   const last = taken.at(-1)?.call;
   const held = (e: CourseEntry) => taken.some((t) => t.call === e.call && shown(t) > 0);
@@ -61,16 +63,4 @@ const STEP = 0.8;
 function difficultyReached(course: readonly CourseEntry[], taken: readonly Taken[]): number {
   const passed = course.filter((e) => taken.some((t) => t.call === e.call && shown(t) > 0));
   return Math.max(course[0] ? difficulty(course[0]) : 0, ...passed.map(difficulty));
-}
-
-/** Families that are held, and those still weak, for the trainee to see after calls of them. */
-export function standing(
-  course: readonly CourseEntry[],
-  taken: readonly Taken[],
-): readonly { readonly family: string; readonly mastery: number; readonly held: boolean }[] {
-  const met = new Set(course.filter((e) => taken.some((t) => t.call === e.call)).flatMap((e) => e.families));
-  return [...met].sort().map((family) => {
-    const reached = mastery(course, taken, family);
-    return { family, mastery: reached, held: reached >= MASTERED };
-  });
 }

@@ -90,6 +90,8 @@ function costLines(done: Judgement, now: Harm, then: Harm): CostLine[] {
     line('in-minutes', 'duration_min', costOf(spent), costOf(reference), 1),
     { label: say('cost.needless-parts'), done: needless(now), reference: needless(then) },
     line('further-drives', 'count', now.furtherDrives, then.furtherDrives, 1),
+    line('untreated', 'volume_m3', now.untreated_m3, then.untreated_m3, 0.004),
+    line('undisinfected', 'duration_h', now.hoursUndisinfected, then.hoursUndisinfected, 0.1),
     line('short-of-air', 'volume_m3', now.shortOfAir_m3, then.shortOfAir_m3, 0.004),
     line('onto-the-ground', 'volume_m3', now.ontoTheGround_m3, then.ontoTheGround_m3, 0.004),
     line('without-oxygen', 'duration_h', now.hoursWithoutOxygen, then.hoursWithoutOxygen, 0.1),

@@ -44,6 +44,9 @@ export interface Harm {
   /** Over the clean-out, indoors, and out of the trash tank. */
   readonly ontoTheGround_m3: number;
   readonly hoursWithoutOxygen: number;
+  /** To the field though the rule forbids it, and hours that the stored water was not disinfected. */
+  readonly untreated_m3: number;
+  readonly hoursUndisinfected: number;
   readonly hoursWithoutDrains: number;
 }
 
@@ -58,6 +61,8 @@ export function harmOf(session: CallSession, drains: DrainsWatch): Harm {
     shortOfAir_m3: end.shortOfAir_m3,
     ontoTheGround_m3: end.relieved_m3 + end.indoors_m3 + end.leaked_m3,
     hoursWithoutOxygen: end.hoursWithoutOxygen,
+    untreated_m3: end.untreated_m3,
+    hoursUndisinfected: end.undisinfected_h,
     hoursWithoutDrains: drains.seconds / 3600,
   };
 }

@@ -4,6 +4,7 @@ import type { Assistance, CallMode, DebriefView } from '../../calls/view.ts';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { suggestedCall } from '../next-call.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { Costs, Flags, Score, Truth } from './cards.tsx';
 import { keepRecord } from './keep-record.ts';
@@ -83,7 +84,7 @@ interface OnwardProps {
 
 function Onward({ debrief, mode, assistance }: OnwardProps) {
   const desk = useDesk();
-  const next = nextCall(desk.calls.value, desk.finished.value, debrief.callId);
+  const next = suggestedCall(desk);
   const take = async (callId: string) => {
     await desk.store.dropProgress(callId);
     desk.go({ screen: 'call', callId, ...(mode === 'coached' ? { mode } : {}) });
@@ -103,16 +104,4 @@ function Onward({ debrief, mode, assistance }: OnwardProps) {
       )}
     </div>
   );
-}
-
-/** The next call down the list that has not been passed yet, else simply the next one. */
-function nextCall(
-  calls: readonly { readonly id: string }[],
-  finished: readonly { readonly callId: string; readonly passed: boolean }[],
-  callId: string,
-): string | undefined {
-  const at = calls.findIndex((one) => one.id === callId);
-  const others = [...calls.slice(at + 1), ...calls.slice(0, Math.max(0, at))].map((one) => one.id);
-  const passed = (id: string) => finished.some((one) => one.callId === id && one.passed);
-  return others.find((id) => !passed(id)) ?? others[0];
 }

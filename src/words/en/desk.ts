@@ -23,6 +23,7 @@ export const desk = {
   'start.lead': 'Take the call, find the fault, mend it, prove it. Water, air and wiring are really simulated.',
   'start.left': 'Where you left',
   'start.calls': 'Calls',
+  'start.next': 'Next for you',
   'start.take': 'Take the call',
   'start.goOn': 'Go on',
   'start.coached': 'With a coach',

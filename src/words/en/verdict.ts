@@ -44,6 +44,8 @@ export const verdict = {
   'cost.needless-parts': 'Repairs not needed',
   'cost.further-drives': 'Drives beyond the first',
   'cost.count-and-money': '{n} · {c}',
+  'cost.untreated': 'To the field untreated',
+  'cost.undisinfected': 'Stored water not disinfected',
   'cost.short-of-air': 'Pumped out while short of air',
   'cost.onto-the-ground': 'Onto the ground or indoors',
   'cost.without-oxygen': 'Without oxygen at the end',

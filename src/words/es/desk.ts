@@ -25,6 +25,7 @@ export const desk: Record<keyof typeof en, string> = {
     'Atienda el aviso, encuentre la avería, repárela y compruébelo. Agua, aire y cableado se simulan de verdad.',
   'start.left': 'Donde lo dejó',
   'start.calls': 'Avisos',
+  'start.next': 'La siguiente para usted',
   'start.take': 'Atender el aviso',
   'start.goOn': 'Seguir',
   'start.coached': 'Con guía',

@@ -45,6 +45,8 @@ export const verdict: Record<keyof typeof en, string> = {
   'cost.needless-parts': 'Reparaciones que no hacían falta',
   'cost.further-drives': 'Viajes después del primero',
   'cost.count-and-money': '{n} · {c}',
+  'cost.untreated': 'Al campo sin tratar',
+  'cost.undisinfected': 'Agua guardada sin desinfectar',
   'cost.short-of-air': 'Bombeado con falta de aire',
   'cost.onto-the-ground': 'Al suelo o dentro de la casa',
   'cost.without-oxygen': 'Sin oxígeno al final',

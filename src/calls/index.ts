@@ -1,6 +1,6 @@
 /** A call: its file, its procedure, its taking, its judgement, its record. */
 export { type Checked, loadCall } from './check.ts';
-export { type Advice, adviceOn, causeName, type LikelyCause } from './coach.ts';
+
 export { type CourseEntry, difficulty, mastery, nextCall } from './course.ts';
 export { debriefOf } from './debrief.ts';
 export { isCleared, trueFaults } from './flags.ts';

@@ -1,13 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  COURSE,
-  type CourseEntry,
-  difficulty,
-  mastery,
-  nextCall,
-  shippedCalls,
-  standing,
-} from '../../src/calls/index.ts';
+import { COURSE, type CourseEntry, difficulty, mastery, nextCall, shippedCalls } from '../../src/calls/index.ts';
 
 const entry = (call: string, bits: number, ...families: string[]): CourseEntry => ({
   call,

@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { type CallFile, prepareCall, proveCall, shippedCalls } from '../../src/calls/index.ts';
+
+const good = shippedCalls().find((c) => c.id === 'mower-passed');
+if (!good) throw new Error('the call does not ship');
+const proofOf = (call: CallFile) => proveCall(prepareCall(call));
+
+describe('the proof of a call', () => {
+  it('holds for a sound one: it is solved, no shortcut passes, and it says how hard it is', () => {
+    const proof = proofOf(good);
+    expect(proof.problems).toEqual([]);
+    expect(proof.symptomsArise).toBe(true);
+    expect(proof.solvedBy).toEqual(['solution', 'expert']);
+    expect(proof.difficulty.bits).toBeGreaterThan(2);
+    expect(proof.difficulty.expectedMinutes).toBeGreaterThan(60);
+  });
+
+  it('names a symptom that does not arise, a shortcut that passes, and a solution that does not', () => {
+    const proof = proofOf({
+      ...good,
+      pass: 1,
+      report: { ...good.report, noticed: ['lamp-lit', 'smell-indoors'] },
+      expected: { ...good.expected, urgency: ['now'] },
+      solution: good.solution.filter((step) => step.do !== 'plug-in-compressor'),
+    });
+    const messages = proof.problems.map((p) => p.message).join('\n');
+    expect(messages).toContain('"smell-indoors" does not arise');
+    expect(proof.solvedBy).not.toContain('solution');
+    expect(proof.problems.every((p) => p.mend.length > 0)).toBe(true);
+  });
+});

@@ -277,6 +277,7 @@ export const readings = {
   'reading.feed-much': 'runs in a stream',
   'reading.tablets-dry': 'jammed in the tube, dry below',
   'reading.tablets-wet': 'bottom tablet wet',
+  'reading.tablets-drowned': 'wet all the way up, water stands in the tube',
   'reading.diluted': '{c}',
   'reading.label-pool': 'trichlor, for pools',
   'reading.label-right': 'calcium hypochlorite, for wastewater',

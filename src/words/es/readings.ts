@@ -278,6 +278,7 @@ export const readings: Record<keyof typeof en, string> = {
   'reading.feed-much': 'corre a chorro',
   'reading.tablets-dry': 'trabadas en el tubo, secas abajo',
   'reading.tablets-wet': 'pastilla de abajo mojada',
+  'reading.tablets-drowned': 'mojadas hasta arriba, agua parada en el tubo',
   'reading.diluted': '{c}',
   'reading.label-pool': 'tricloro, para albercas',
   'reading.label-right': 'hipoclorito de calcio, para aguas residuales',

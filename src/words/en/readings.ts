@@ -189,6 +189,7 @@ export const readings = {
   'word.low': 'water below the dose float',
   'word.clear': 'clear',
   'word.cloudy': 'cloudy',
+  'word.specks': 'clear with fine specks',
   'word.tan': 'tan',
   'word.chocolate-brown': 'chocolate brown',
   'word.grey-brown': 'grey-brown',

@@ -190,6 +190,7 @@ export const readings: Record<keyof typeof en, string> = {
   'word.low': 'agua bajo el flotador de dosis',
   'word.clear': 'transparente',
   'word.cloudy': 'turbia',
+  'word.specks': 'transparente con motas finas',
   'word.tan': 'color canela',
   'word.chocolate-brown': 'color chocolate',
   'word.grey-brown': 'café grisáceo',

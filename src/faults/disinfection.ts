@@ -76,6 +76,16 @@ export const DISINFECTION_FAULTS: readonly FaultEntry[] = [
     commonness: 6,
   },
   {
+    // Slime in its slot backs water up over the whole stack, where a notch's depth should wet it (convention: eightfold).
+    ...TABLETS,
+    id: 'tablets-drowned',
+    effect: { plant: { disinfectantFeed: 8 } },
+    shownBy: ['watch-feed'],
+    mendedBy: ['free-tablets', 'change-tablets'],
+    urgency: 'next-visit',
+    commonness: 2,
+  },
+  {
     // Trichlor dissolves too slowly for effluent; wetted again and again, or beside calcium hypochlorite, it forms
     // explosive nitrogen trichloride. Source: Texas A&M tablet chlorination sheet. The share is a convention.
     ...TABLETS,

@@ -113,6 +113,17 @@ export function foam(s: FoamState): Foam {
   return { kind: 'crisp-white', amount: amount(0) };
 }
 
+/** Oxygen of an extended-aeration plant over which it gets too much air, mg/L. Source: operators' guide (read). */
+const MUCH_OXYGEN_mgL = 3;
+
+/**
+ * Whether fine specks stay in water that has settled clear: pin floc, of very old sludge in too much air. Source: a
+ * trouble list of operators' guides (read); where sludge is so old, as for its foam.
+ */
+export function pinFloc(s: { readonly inertShare: number; readonly oxygen_mgL: number }): boolean {
+  return s.inertShare > OLD && s.oxygen_mgL > MUCH_OXYGEN_mgL;
+}
+
 export interface AirOutdoors {
   readonly hoursWithoutOxygen: number;
   /** Total chlorine in what is sprayed or stands under an open lid, mg/L. */

@@ -15,6 +15,7 @@ import {
   type LiquorColour,
   liquorColour,
   type OutdoorSmell,
+  pinFloc,
   type Sample,
   type Smell,
   smellAtLids,
@@ -30,6 +31,8 @@ export interface Sensed {
   /** Depth at which a mark is lost in the pump tank's water, m. */
   readonly clarity_m: number;
   readonly foam: Foam;
+  /** Fine specks in water that has settled clear. */
+  readonly specks: boolean;
   /** 0 still to 1 as a healthy unit boils. */
   readonly bubbles: number;
   /** Beside the works with the lids on, over the open aeration chamber, and in the house. */
@@ -62,6 +65,7 @@ export function sensedAt(unit: Unit, t: number, y: Float64Array, flows: Flows, e
       inertShare: inertShare(liquor),
       soap: (y[GAUGES.inflow_m3d] as number) / (ORDINARY_SHARE * spec.rated_m3d),
     }),
+    specks: pinFloc({ inertShare: inertShare(liquor), oxygen_mgL: liquor[ASM.oxygen] as number }),
     bubbles: bubbling(air.air_Lmin, air.reference_Lmin),
     outdoors: atLids.strength > outdoors.strength ? atLids : outdoors,
     overLid: smell(1),

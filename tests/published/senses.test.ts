@@ -7,6 +7,7 @@ import {
   type FoamState,
   foam,
   liquorColour,
+  pinFloc,
   smellIndoors,
   smellOutdoors,
 } from '../../src/plant/senses.ts';
@@ -110,6 +111,17 @@ describe('foam', () => {
   it('needs air', () => {
     expect(foam({ ...mature, air_Lmin: 0, activity: 0 })).toEqual({ kind: 'none', amount: 0 });
     expect(foam({ ...mature, air_Lmin: 41.5 }).amount).toBeCloseTo(0.075, 12);
+  });
+});
+
+/** Source: a trouble list of operators' guides (read): over-aeration, oxygen over 3 mg/L, very old sludge. */
+describe('pin floc', () => {
+  it.each([
+    [0.96, 3.1, true],
+    [0.96, 2.9, false],
+    [0.9, 6, false],
+  ])('of an inert share of %f at %f mg/L of oxygen: %s', (inertShare, oxygen_mgL, specks) => {
+    expect(pinFloc({ inertShare, oxygen_mgL })).toBe(specks);
   });
 });
 

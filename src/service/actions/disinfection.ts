@@ -49,6 +49,7 @@ function watchFeed(d: Doing): void {
   if (d.read().stock.share < SOME) d.note(what, say('reading.store-empty'), off('remark.not-disinfected'));
   else if (d.unit.spec.plant.disinfection.kind === 'tablets') {
     if (feed < SCANT) d.note(what, say('reading.tablets-dry'), off('remark.not-disinfected'));
+    else if (feed > MUCH) d.note(what, say('reading.tablets-drowned'), off('remark.too-much-chlorine'));
     else d.note(what, say('reading.tablets-wet'), good('remark.ordinary'));
   } else if (feed > MUCH) d.note(what, say('reading.feed-much'), off('remark.too-much-chlorine'));
   else if (feed >= SCANT) d.note(what, say('reading.feed-right'), good('remark.ordinary'));

@@ -23,14 +23,20 @@ function waterRemark(chamber: Chamber, colour: EffluentColour, smell: string): N
   return colour === 'chocolate-brown' ? good('remark.ordinary') : plain('remark.thin-liquor');
 }
 
+/** Water that has settled, as one looks at it: what is clear may hold fine specks. */
+export function settledWords(colour: EffluentColour, specks: boolean): Message {
+  return say(specks && colour === 'clear' ? 'word.specks' : `word.${colour}`);
+}
+
 /** Notes colour and smell of the water in an open chamber, and returns the colour. */
 export function noteWater(d: Doing, chamber: Chamber): EffluentColour {
   const now = d.read();
   const colour = colourOf(now, chamber);
   const smell = now.sensed.overLid.kind;
+  const specks = now.sensed.specks && chamber !== 'aeration';
   d.note(
     say(chamber === 'aeration' ? 'note.liquor' : 'note.water'),
-    say('reading.water', { colour: say(`word.${colour}`), smell: say(`word.smell-${smell}`) }),
+    say('reading.water', { colour: settledWords(colour, specks), smell: say(`word.smell-${smell}`) }),
     waterRemark(chamber, colour, smell),
   );
   return colour;

@@ -12,6 +12,7 @@ import type { Core } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, type Quantity, quantity, say } from '../message.ts';
 import type { Note } from '../person.ts';
+import { settledWords } from './looks.ts';
 import { actionsAt, good, off } from './shared.ts';
 
 /** Least total chlorine where water is sprayed, mg/L. Source: 30 TAC 285.91(4) Table IV. */
@@ -53,6 +54,7 @@ export function jarNote(
   jar: JarReading,
   settled_mLL: number,
   liquor: EffluentColour,
+  specks = false,
 ): { readonly reading: Message; readonly remark: Note['remark'] } {
   if (jar.floats) return { reading: say('reading.jar-floats'), remark: off('remark.jar-floats') };
   if (jar.settled_mLL >= 1000) return { reading: say('reading.jar-no-line'), remark: off('remark.jar-remove') };
@@ -62,7 +64,7 @@ export function jarNote(
     reading: say('reading.jar', {
       settled: quantity('share', settled_mLL / 1000, 0.01),
       colour: say(`word.${liquor}`),
-      above: say(`word.${effluentColour({ solids_mgL: jar.above_mgL, hoursWithoutOxygen: 0 })}`),
+      above: settledWords(effluentColour({ solids_mgL: jar.above_mgL, hoursWithoutOxygen: 0 }), specks),
     }),
     remark: { tone, text: say(`remark.jar-${verdict}`) },
   };
@@ -73,7 +75,8 @@ function settleJar(d: Doing): void {
   const { liquor, sensed } = d.read();
   d.wait(JAR_min * 60);
   const jar = readJar(liquor, JAR_min);
-  const { reading, remark } = jarNote(jar, d.measure(INSTRUMENTS.settled_mLL, jar.settled_mLL), sensed.liquor);
+  const settled_mLL = d.measure(INSTRUMENTS.settled_mLL, jar.settled_mLL);
+  const { reading, remark } = jarNote(jar, settled_mLL, sensed.liquor, sensed.specks);
   d.note(say('note.jar'), reading, remark);
 }
 

@@ -76,6 +76,7 @@ export const faults = {
   'fault.hypochlorite-stale': 'Hypochlorite stale',
   'fault.tablets-bridged': 'Tablets jammed in the tube',
   'fault.tablets-used-up': 'Tablets used up',
+  'fault.tablets-drowned': 'Water standing over the tablets',
   'fault.wrong-tablets': 'Pool tablets in the tube',
   'fault.uv-sleeve-dirty': 'Ultraviolet sleeve coated',
   'fault.line-water-frozen': 'Ice in the air line',

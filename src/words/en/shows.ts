@@ -151,6 +151,8 @@ export const shows = {
     'Tablets in plenty and no chlorine: damp swelled them and they hang dry over the water. The tube looks full from above; a cup poured in leaves them dry.',
   'shows.tablets-used-up':
     'No colour on the strip, clear water, no alarm. Tablets go with the water used, not with the calendar: the tube is looked into.',
+  'shows.tablets-drowned':
+    'Chlorine smell, brown grass, tablets soon gone, most of all where little water is used. Fewer tablets change little: slime holds water in the tube, and a cup poured in stays there.',
   'shows.wrong-tablets':
     'Right in the tube and wet, yet the strip is weak: pool tablets dissolve too slowly. Nothing but the label tells, and the right kind on top of them can explode.',
   'shows.uv-sleeve-dirty':

@@ -77,6 +77,7 @@ export const faults: Record<keyof typeof en, string> = {
   'fault.hypochlorite-stale': 'Hipoclorito viejo',
   'fault.tablets-bridged': 'Pastillas trabadas en el tubo',
   'fault.tablets-used-up': 'Pastillas acabadas',
+  'fault.tablets-drowned': 'Pastillas bajo agua parada',
   'fault.wrong-tablets': 'Pastillas de alberca en el tubo',
   'fault.uv-sleeve-dirty': 'Funda ultravioleta con costra',
   'fault.line-water-frozen': 'Hielo en la línea de aire',

@@ -152,6 +152,8 @@ export const shows: Record<keyof typeof en, string> = {
     'Pastillas de sobra y nada de cloro: la humedad las hinchó y cuelgan secas. Desde arriba el tubo se ve lleno; un vaso de agua no las moja.',
   'shows.tablets-used-up':
     'Tira sin color, agua clara, ninguna alarma. Se gastan con el agua usada, no con el calendario: se mira el tubo.',
+  'shows.tablets-drowned':
+    'Olor a cloro, pasto quemado, pastillas que duran poco, sobre todo con poco uso de agua. Poner menos apenas ayuda: la lama retiene el agua en el tubo, y un vaso de agua no baja.',
   'shows.wrong-tablets':
     'Bien puestas y mojadas, pero la tira es débil: las de alberca se disuelven muy lento. Solo la etiqueta lo dice, y con las correctas encima pueden explotar.',
   'shows.uv-sleeve-dirty':

@@ -6,6 +6,7 @@ import { print, UsageError, WRONG_USE } from './output.ts';
 import { play } from './play.ts';
 import { prove } from './prove.ts';
 import { replay } from './replay.ts';
+import { review } from './review.ts';
 import { run } from './run.ts';
 import { series } from './series.ts';
 import { solve } from './solve.ts';
@@ -19,6 +20,7 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   faults,
   solve,
   course,
+  review,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -31,6 +33,8 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       does a record come out at its claims?
   prove CALL ...
       is a call file whole and correct?
+  review CALL --as PLAYER | --record FILE
+      a call looked back on step by step, as text
   course FOLDER [--out FILE]
       proves every call of a folder and lists them by difficulty
   solve FILE ...

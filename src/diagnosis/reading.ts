@@ -65,7 +65,7 @@ const LEAST: Readonly<Partial<Record<Measure, number>>> = {
   waterFlow_Ls: 0.03,
   clock_s: 120,
   count: 2,
-  share: 0.1,
+  share: 0.05,
   duration_h: 1,
 };
 
@@ -94,7 +94,7 @@ function same(a: readonly string[], b: readonly string[]): boolean {
 
 /** In spreads, squared. */
 function squaredDeviation(seen: Quantity, expected: Quantity): number {
-  const spread = Math.max(seen.resolution ?? 0, LEAST[seen.measure] ?? 0, SHARE * Math.abs(expected.value), 1e-9);
+  const spread = Math.max((seen.resolution ?? 0) / 2, LEAST[seen.measure] ?? 0, SHARE * Math.abs(expected.value), 1e-9);
   const off = (seen.value - expected.value) / spread;
   return off * off;
 }

@@ -39,7 +39,7 @@ describe('what the readings of a call allow', () => {
 
   beforeAll(() => {
     diagnosis = diagnosisOf(prepared);
-  });
+  }, 120_000);
 
   it('begins with what is common and lights a lamp, a surge first of all', () => {
     const [first] = diagnosis.belief();

@@ -19,7 +19,7 @@ describe.each(calls)('%s', (_id, call) => {
   });
 });
 
-describe('the expert', () => {
+describe('the expert', { timeout: 300_000 }, () => {
   it.each(['storm-light', 'mower-passed'])('passes %s with 90 or more, by what is seen alone', (id) => {
     const call = shippedCalls().find((c) => c.id === id);
     if (!call) throw new Error('the call does not ship');

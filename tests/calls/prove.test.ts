@@ -5,7 +5,7 @@ const good = shippedCalls().find((c) => c.id === 'mower-passed');
 if (!good) throw new Error('the call does not ship');
 const proofOf = (call: CallFile) => proveCall(prepareCall(call));
 
-describe('the proof of a call', () => {
+describe('the proof of a call', { timeout: 300_000 }, () => {
   it('holds for a sound one: it is solved, no shortcut passes, and it says how hard it is', () => {
     const proof = proofOf(good);
     expect(proof.problems).toEqual([]);

@@ -1,0 +1,88 @@
+/** `review`: a call looked back on as text: verdict, flags, and every weighed step with what it told and what it cost. */
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import {
+  type CallSession,
+  judged,
+  loadRecord,
+  PLAYERS,
+  play,
+  prepareCall,
+  problemLine,
+  replay,
+  reviewOf,
+  stepReviewView,
+} from '../calls/index.ts';
+import { quantity, say } from '../service/index.ts';
+import { english } from './english.ts';
+import { findCall } from './files.ts';
+import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
+
+export async function review(args: readonly string[]): Promise<number> {
+  const { values, positionals } = parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: { as: { type: 'string' }, record: { type: 'string' }, json: { type: 'boolean', default: false } },
+  });
+  const [name] = positionals;
+  if (!name) throw new UsageError('review needs a CALL; try: review sunny-line --as parts-swapper');
+  const call = findCall(name);
+  if (!call.ok) {
+    for (const problem of call.problems) process.stderr.write(`${problemLine(name, problem)}\n`);
+    return BAD;
+  }
+  const session = taken(prepareCall(call.value), values.as, values.record);
+  if (values.json) for (const step of reviewOf(session)) printJson(stepReviewView(session, step));
+  else await printReview(session, values.as ?? 'record');
+  return GOOD;
+}
+
+/** The call as it is looked back on: by a scripted person, or from a record. */
+function taken(
+  prepared: ReturnType<typeof prepareCall>,
+  as: string | undefined,
+  record: string | undefined,
+): CallSession {
+  if (record !== undefined) {
+    const loaded = loadRecord(readFileSync(record, 'utf8'));
+    if (!loaded.ok) throw new UsageError(`${record} is no record; ${loaded.problems[0]?.mend ?? ''}`);
+    return replay(prepared, loaded.value).session;
+  }
+  const player = PLAYERS.find((p) => p === as);
+  if (!player) throw new UsageError(`--as ${as ?? ''}: write one of ${PLAYERS.join(', ')}, or give --record FILE`);
+  return play(prepared, player);
+}
+
+async function printReview(session: CallSession, who: string): Promise<void> {
+  const speak = await english();
+  const { call } = session.prepared;
+  const verdict = judged(session);
+  print(`## ${call.title.en} (${call.id}), taken by: ${who}`);
+  print('');
+  print(
+    `${verdict.passed ? 'Passed' : 'Not passed'}, ${verdict.score} of 100; ${verdict.spent.minutes} min, ${verdict.spent.money_usd} USD.`,
+  );
+  print('');
+  for (const line of verdict.lines) print(`- ${line.points} of ${line.of}: ${speak(line.reason)}`);
+  for (const flag of verdict.flags) print(`- Flag: ${speak(say(`flag.${flag.id}`))}`);
+  let regret = 0;
+  for (const step of reviewOf(session)) {
+    const view = stepReviewView(session, step);
+    regret += view.regret_min ?? 0;
+    if (!view.weighed) continue;
+    print('');
+    print(`**${speak(view.label)}.** ${view.seen.map((m) => sentence(speak(m))).join(' ')}`);
+    print(`${view.lesson.map(speak).join(' ')}`);
+    if (view.regret_min !== undefined) {
+      print(
+        `(${speak(say('word.quantity', { q: quantity('duration_min', view.regret_min, 0.1) }))} over the best from the same facts.)`,
+      );
+    }
+  }
+  print('');
+  print(`In all ${Math.round(regret)} min over the best choices from the same facts.`);
+}
+
+function sentence(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
+}

@@ -1,0 +1,77 @@
+/**
+ * Every shipped call by five scripted people over 20 seeds (`SEEDS` asks for fewer). The weights of the score were fixed
+ * before these runs (architecture of the score: calls/judge.ts) and are not tuned by them.
+ */
+import { availableParallelism } from 'node:os';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { type PlayerId, shippedCalls } from '../../src/calls/index.ts';
+import { inPlainNode } from '../bundled.ts';
+import type { Fared, Question } from './all-players.ts';
+
+const SEEDS = Array.from({ length: Number(process.env.SEEDS ?? 20) }, (_, i) => i + 1);
+const PEOPLE: readonly PlayerId[] = ['expert', 'checklist', 'parts-swapper', 'reset-only', 'random'];
+
+let fared: readonly Fared[] = [];
+
+async function playAll(): Promise<readonly Fared[]> {
+  const ask = await inPlainNode<Question, readonly Fared[]>('tests/calls/all-players.ts', 'all-players');
+  const waiting = PEOPLE.flatMap((player) =>
+    shippedCalls().map((call): Question => ({ call: call.id, player, seeds: SEEDS })),
+  );
+  const answers: Fared[] = [];
+  const work = async () => {
+    for (let question = waiting.shift(); question; question = waiting.shift()) answers.push(...(await ask(question)));
+  };
+  await Promise.all(Array.from({ length: Math.max(1, availableParallelism()) }, work));
+  return answers;
+}
+
+const by = (player: PlayerId, call?: string) => fared.filter((f) => f.player === player && (!call || f.call === call));
+const scores = (of: readonly Fared[]) => of.map((f) => f.score).sort((a, b) => a - b);
+const quantile = (sorted: readonly number[], q: number) =>
+  sorted[Math.min(sorted.length - 1, Math.floor(q * sorted.length))] ?? 0;
+
+function row(player: PlayerId): string {
+  const all = scores(by(player));
+  const passed = by(player).filter((f) => f.passed).length;
+  const at = [0, 0.1, 0.5, 0.9, 0.9999].map((q) => String(quantile(all, q)).padStart(4)).join(' ');
+  return `${player.padEnd(14)} ${at}   ${passed} of ${all.length} passed`;
+}
+
+describe('how scripted people fare', () => {
+  beforeAll(async () => {
+    fared = await playAll();
+    console.log(
+      `${shippedCalls().length} calls, ${SEEDS.length} seeds; score: least, tenth, middle, nine tenths, most`,
+    );
+    for (const player of PEOPLE) console.log(row(player));
+    for (const f of by('expert').filter((e) => !e.passed || e.score < 90)) {
+      console.log(`expert on ${f.call}, seed ${f.seed}: ${f.passed ? 'passed' : 'not passed'}, ${f.score}`);
+    }
+  }, 10_800_000);
+
+  it('the expert passes every call, with 90 or more', () => {
+    expect(by('expert').filter((f) => !f.passed || f.score < 90)).toEqual([]);
+  });
+
+  it('nobody passes a call that needs a mend by chance or by a reset', () => {
+    const needMend = new Set(
+      shippedCalls()
+        .filter((c) => c.expected.decision === 'visit')
+        .map((c) => c.id),
+    );
+    const lucky = [...by('random'), ...by('reset-only')].filter((f) => needMend.has(f.call) && f.passed);
+    expect(lucky).toEqual([]);
+  });
+
+  it('who swaps parts never comes above 60, and never near the expert', () => {
+    expect(Math.max(...scores(by('parts-swapper')))).toBeLessThanOrEqual(60);
+    expect(Math.max(...scores(by('parts-swapper')))).toBeLessThan(Math.min(...scores(by('expert'))));
+  });
+
+  it('the list stands between them', () => {
+    const middle = (player: PlayerId) => quantile(scores(by(player)), 0.5);
+    expect(middle('checklist')).toBeLessThanOrEqual(middle('expert'));
+    expect(middle('checklist')).toBeGreaterThan(middle('parts-swapper'));
+  });
+});

@@ -36,7 +36,7 @@ function LaterDebrief({ recordKey }: { recordKey: number }) {
   const desk = useDesk();
   const [screen, setScreen] = useState<typeof import('./debrief/debrief.tsx') | null>(null);
   useEffect(() => {
-    Promise.all([import('./debrief/debrief.tsx'), desk.readyForDebrief()]).then(
+    Promise.all([import('./debrief/debrief.tsx'), desk.readyFor('debrief')]).then(
       ([loaded]) => setScreen(loaded),
       () => desk.fail({ id: 'trouble.notLoaded' }),
     );

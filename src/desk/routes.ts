@@ -2,18 +2,22 @@
 export type Route =
   | { readonly screen: 'start' }
   | { readonly screen: 'call'; readonly callId: string }
-  | { readonly screen: 'debrief'; readonly key: number };
+  | { readonly screen: 'debrief'; readonly key: number }
+  /** With a seed everybody gets the same questions. */
+  | { readonly screen: 'drills'; readonly seed?: number };
 
-/** Reads `#/call/ID`, `#/debrief/NUMBER`; anything else is the start. */
+/** Reads `#/call/ID`, `#/debrief/NUMBER`, `#/drills` and `#/drills/SEED`; anything else is the start. */
 export function readRoute(hash: string): Route {
   const [screen, rest] = hash.replace(/^#\/?/, '').split('/');
   if (screen === 'call' && rest !== undefined && /^[\w-]+$/.test(rest)) return { screen, callId: rest };
   if (screen === 'debrief' && rest !== undefined && /^\d+$/.test(rest)) return { screen, key: Number(rest) };
+  if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
   return { screen: 'start' };
 }
 
 /** The hash of a route. */
 export function writeRoute(route: Route): string {
   if (route.screen === 'call') return `#/call/${route.callId}`;
+  if (route.screen === 'drills') return route.seed === undefined ? '#/drills' : `#/drills/${route.seed}`;
   return route.screen === 'debrief' ? `#/debrief/${route.key}` : '#/';
 }

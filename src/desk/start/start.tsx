@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
-import { CautionSign } from '../icons.tsx';
+import { CautionSign, Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
 import { CallCardView } from './call-card.tsx';
 import { LeftOff } from './left-off.tsx';
@@ -34,6 +34,13 @@ export function StartScreen() {
           </ul>
         </section>
         <div class="start-foot">
+          <section class="card drills-door" aria-labelledby="drills-title">
+            <h2 id="drills-title">{desk.t('start.drills')}</h2>
+            <p>{desk.t('start.drills.lead')}</p>
+            <a class="secondary" href="#/drills">
+              {desk.t('start.drills.open')} <Icon name="arrow" />
+            </a>
+          </section>
           <section class="caution-card" aria-labelledby="not-a-licence">
             <h2 id="not-a-licence">
               <CautionSign /> {desk.t('start.licence.title')}

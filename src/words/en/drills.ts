@@ -288,7 +288,6 @@ export const drills = {
   'drills.mostWrong': 'Most answers went wrong there.',
   'drills.untried': 'Not tried yet.',
   'drills.choose': 'Choose a skill',
-  'drills.opening': 'Laying out the drills …',
   'drills.textTwin': 'The picture in words',
   'drills.fig.water': 'Water at {level}, {way}',
   'drills.fig.inlet': 'Inlet at {h}',

@@ -302,7 +302,6 @@ export const drills: Record<keyof typeof en, string> = {
   'drills.mostWrong': 'Ahí falló la mayor parte de las respuestas.',
   'drills.untried': 'Aún sin probar.',
   'drills.choose': 'Elegir una destreza',
-  'drills.opening': 'Preparando los ejercicios …',
   'drills.textTwin': 'El dibujo en palabras',
   'drills.fig.water': 'Agua a {level}, {way}',
   'drills.fig.inlet': 'Entrada a {h}',

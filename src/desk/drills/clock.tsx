@@ -1,0 +1,34 @@
+import { useDesk } from '../desk.ts';
+import { Icon } from '../icons.tsx';
+
+/** Switches the clock off and on again, before a drill and in its middle. */
+export function ClockSwitch({ on, onFlip }: { on: boolean; onFlip: (on: boolean) => void }) {
+  const { t } = useDesk();
+  return (
+    <label class="switch">
+      <span>{t('drills.clock')}</span>
+      <input
+        type="checkbox"
+        role="switch"
+        aria-checked={on}
+        checked={on}
+        onChange={(event) => onFlip(event.currentTarget.checked)}
+      />
+      <span class="knob" aria-hidden="true">
+        <Icon name="check" />
+      </span>
+    </label>
+  );
+}
+
+/** Minutes and seconds left; not read out as they pass. */
+export function TimeLeft({ left_s }: { left_s: number }) {
+  const { t } = useDesk();
+  const clock = `${Math.floor(left_s / 60)}:${String(left_s % 60).padStart(2, '0')}`;
+  return (
+    <p class="time-left" role="timer" aria-live="off">
+      <span class="vh">{t('drills.left')}: </span>
+      {clock}
+    </p>
+  );
+}

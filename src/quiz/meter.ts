@@ -183,7 +183,9 @@ function figureOf(spec: UnitSpec, { mode, stand, way, red, black }: Probed, read
     black,
     ...(reading === undefined ? {} : { reading: reading === Number.POSITIVE_INFINITY ? null : reading }),
     notes: [
-      say(mode === 'volts' ? 'drill.meter.live' : 'drill.meter.locked'),
+      say(
+        mode === 'ohms' ? 'drill.meter.locked' : reading === undefined ? 'drill.meter.live-sound' : 'drill.meter.live',
+      ),
       say(`drill.meter.water-${stand}`),
       ...(timed && mode === 'volts' ? [say('drill.meter.dosing')] : []),
     ],

@@ -52,7 +52,7 @@ export function Choose({ counts, clockOn, onClock, onBegin }: Props) {
         })}
       </ul>
       <div class="card clock-card">
-        <ClockSwitch on={clockOn} onFlip={onClock} />
+        <ClockSwitch label={t('drills.clock')} on={clockOn} onFlip={onClock} />
         <p class="small">{t('drills.clock.hint')}</p>
       </div>
     </main>

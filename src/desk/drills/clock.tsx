@@ -2,11 +2,10 @@ import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 
 /** Switches the clock off and on again, before a drill and in its middle. */
-export function ClockSwitch({ on, onFlip }: { on: boolean; onFlip: (on: boolean) => void }) {
-  const { t } = useDesk();
+export function ClockSwitch({ label, on, onFlip }: { label: string; on: boolean; onFlip: (on: boolean) => void }) {
   return (
     <label class="switch">
-      <span>{t('drills.clock')}</span>
+      <span>{label}</span>
       <input
         type="checkbox"
         role="switch"

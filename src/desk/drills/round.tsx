@@ -45,7 +45,7 @@ export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
         <Dots answers={answers} />
         <div class="drill-clock">
           {clockOn ? <TimeLeft left_s={round.left_s} /> : <p class="small">{t('drills.noClock')}</p>}
-          <ClockSwitch on={clockOn} onFlip={onClock} />
+          <ClockSwitch label={t('bar.clock')} on={clockOn} onFlip={onClock} />
         </div>
         <button type="button" class="secondary end-drill" onClick={() => onEnd(answers)}>
           {t('drills.end')}
@@ -69,7 +69,7 @@ export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
           )}
           <div class="drill-why" role="status">
             {given !== null && (
-              <div class={given.right ? 'why right' : 'why wrong'}>
+              <div class={given.right ? 'told right' : 'told wrong'}>
                 <p class="strong">
                   <Icon name={given.right ? 'check' : 'cross'} /> {t(given.right ? 'drills.right' : 'drills.wrong')}
                 </p>

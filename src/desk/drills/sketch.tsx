@@ -9,6 +9,8 @@ export function SkillSketch({ skill }: { skill: Skill }) {
   );
 }
 
+const FLOAT = 'M-7 5C-7 -3 -4 -9 0 -9S7 -3 7 5C7 9 4 11 0 11S-7 9 -7 5Z';
+
 const SKETCHES = {
   floats: (
     <>
@@ -16,8 +18,9 @@ const SKETCHES = {
       <path class="air" d="M42 4h76v58H42z" />
       <path class="water" d="M42 34q19 -4 38 0t38 0v28H42z" />
       <path class="line" d="M80 6v56" />
-      <path class="override" d="M82 22l14 16 7 8 6-3-1-9-9-5z" />
-      <path class="stop" d="M78 48l-12-11-8-3-4 5 4 7 8 3z" />
+      <path class="line" d="M80 18l11 12M80 54l-12 -10" />
+      <path class="override" d={FLOAT} transform="translate(98 37) rotate(-42)" />
+      <path class="stop" d={FLOAT} transform="translate(61 38) rotate(130)" />
     </>
   ),
   'air-line': (

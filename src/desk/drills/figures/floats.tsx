@@ -6,9 +6,9 @@ import { useDesk } from '../../desk.ts';
 /** Sheet and what stands on it, in its own units. */
 const WIDE = 360;
 const HIGH = 420;
-const TANK = { left: 16, right: 204, top: 20, floor: 398 } as const;
-const TREE = 108;
-const CARD = { left: 222, width: 134, high: 46, gap: 6 } as const;
+const TANK = { left: 16, right: 206, top: 20, floor: 398 } as const;
+const TREE = 136;
+const CARD = { left: 226, width: 132, high: 60, gap: 5 } as const;
 const TETHER = 24;
 /** Turned from hanging straight down, degrees: out of the water, and carried by it. */
 const HANGS = 34;
@@ -28,8 +28,8 @@ export function FloatsView({ figure }: { figure: FloatsFigure }) {
   return (
     <figure class="fig fig-floats">
       <svg viewBox={`0 0 ${WIDE} ${HIGH}`} aria-hidden="true" focusable="false">
-        <path class="soil" d={`M0 0H212V${HIGH}H0Z`} />
-        <path class="wall" d={`M4 8H216V412H4Z`} />
+        <rect class="soil" width="222" height={HIGH} rx="8" />
+        <path class="wall" d="M6 10H216V410H6Z" />
         <path class="air" d={`M${TANK.left} ${TANK.top}H${TANK.right}V${TANK.floor}H${TANK.left}Z`} />
         <path class="water" d={water(y(level_m))} />
         <Inlet y={y(inlet_m)} text={desk.t('drills.fig.inlet', { h: read(inlet_m) })} />
@@ -73,7 +73,7 @@ function Inlet({ y, text }: { y: number; text: string }) {
   return (
     <>
       <path class="inlet" d={`M0 ${y - 16}H30V${y}H0`} />
-      <text class="small-text" x="36" y={y - 4}>
+      <text class="small-text" x={TANK.left + 4} y={y - 22}>
         {text}
       </text>
     </>
@@ -82,7 +82,7 @@ function Inlet({ y, text }: { y: number; text: string }) {
 
 /** The level on a chip, with an arrow the way it goes. */
 function Level({ y, text, up }: { y: number; text: string; up: boolean }) {
-  const wide = 22 + text.length * 8;
+  const wide = 24 + text.length * 7.4;
   return (
     <g transform={`translate(${TANK.left + 4} ${Math.min(y + 8, TANK.floor - 30)})`}>
       <rect class="chip" width={wide} height="24" rx="5" />
@@ -124,14 +124,16 @@ function Cards({ floats, y }: { floats: readonly FloatShown[]; y: (m: number) =>
             <path class="leader" d={`M${TREE + 8} ${at}H${TANK.right + 2}L${CARD.left} ${middle}`} />
             <rect class="tag" x={CARD.left} y={top} width={CARD.width} height={CARD.high} rx="6" />
             <rect class={`band ${float.id}`} x={CARD.left + 1} y={top + 1} width="7" height={CARD.high - 2} rx="3" />
-            <text class="tag-name" x={CARD.left + 14} y={top + 18}>
+            <text class="tag-name" x={CARD.left + 14} y={top + 17}>
               {desk.t(nameOf(float))}
             </text>
-            <text class="tag-text" x={CARD.left + 14} y={top + 37}>
-              {desk.speak.value({ id: 'drill.option', values: { label: read(float.makes_m) } })} ·{' '}
+            <text class="tag-text" x={CARD.left + 14} y={top + 34}>
+              {desk.speak.value({ id: 'drill.option', values: { label: read(float.makes_m) } })}
+            </text>
+            <ContactSign x={CARD.left + 14} y={top + 49} made={float.made} />
+            <text class="tag-text" x={CARD.left + 48} y={top + 52}>
               {desk.t(float.made ? 'drills.fig.made' : 'drills.fig.open')}
             </text>
-            <ContactSign x={CARD.left + CARD.width - 32} y={top + 32} made={float.made} />
           </g>
         );
       })}

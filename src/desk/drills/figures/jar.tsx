@@ -16,7 +16,7 @@ export function JarView({ figure }: { figure: JarFigure }) {
     t('drills.fig.stood', { minutes: quantity('duration_min', minutes) }),
     t('drills.fig.solids', { c: quantity('concentration_mgL', solids_mgL, 1) }),
     t('drills.fig.liquor', { colour: { id: `word.${colour}` } }),
-    t('drills.fig.above', { colour: { id: `word.${above}` } }),
+    t(floats ? 'drills.fig.below' : 'drills.fig.above', { colour: { id: `word.${above}` } }),
     t('drills.fig.foam', { kind: { id: `drills.fig.foam.${foam}` } }),
   ];
   return (

@@ -25,7 +25,13 @@ export function LineView({ figure }: { figure: LineFigure }) {
                 {part.left ? t('drills.fig.weight', { n: part.weight }) : t('drills.fig.ruledOut')}
               </span>
             </li>
-            {i < parts.length - 1 && <Point n={i + 1} reading={readings.find(({ point }) => point === i + 1)} />}
+            {i < parts.length - 1 && (
+              <Point
+                n={i + 1}
+                left={part.left || parts[i + 1]?.left === true}
+                reading={readings.find(({ point }) => point === i + 1)}
+              />
+            )}
           </Fragment>
         ))}
       </ol>
@@ -37,10 +43,17 @@ export function LineView({ figure }: { figure: LineFigure }) {
   );
 }
 
-function Point({ n, reading }: { n: number; reading: LineReading | undefined }) {
+interface PointProps {
+  readonly n: number;
+  /** Whether the leak may still be beside it. */
+  readonly left: boolean;
+  readonly reading: LineReading | undefined;
+}
+
+function Point({ n, left, reading }: PointProps) {
   const { t } = useDesk();
   return (
-    <li class={reading ? 'line-point read' : 'line-point'}>
+    <li class={`line-point ${reading ? 'read' : ''} ${left ? '' : 'ruled-out'}`}>
       <span class="pipe" aria-hidden="true" />
       <span class="point-mark">{n}</span>
       {reading && (

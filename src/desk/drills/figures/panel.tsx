@@ -26,7 +26,7 @@ export function PanelView({ figure }: { figure: PanelFigure }) {
         <rect class="cabinet" x="10" y="62" width="340" height="330" rx="8" />
         <rect class="plate" x="20" y="72" width="320" height="134" rx="5" />
         {LEVERS.map(([id, name], i) => (
-          <Lever key={id} x={34 + i * 68} name={t(name)} stand={figure.levers[id]} />
+          <Lever key={id} x={figure.timer ? 34 + i * 68 : 52 + i * 96} name={t(name)} stand={figure.levers[id]} />
         ))}
         {figure.timer && <Timer timer={figure.timer} />}
         <Gauge text={said(pressure(figure))} />

@@ -11,9 +11,11 @@ import {
   SOMETHING_ELSE,
   SOUND_CAUSE,
 } from '../diagnosis/index.ts';
-import { ACTION_BY_ID, type ActionDef, type Message, quantity, say } from '../service/index.ts';
+import { ACTION_BY_ID, type ActionDef, type Message, say } from '../service/index.ts';
+import { isSame } from './flags.ts';
+import { placeWords } from './places.ts';
 import type { CallSession, Done } from './session.ts';
-import { faultName } from './session-actions.ts';
+import { faultName, STATE_CAUSE } from './session-actions.ts';
 
 export interface LikelyCause {
   readonly name: Message;
@@ -24,6 +26,8 @@ export interface Advice {
   /** From the symptom to the check itself: at most one is shown at a time. */
   readonly hints: readonly Message[];
   readonly likely: readonly LikelyCause[];
+  /** The action that the last hint names: once it is done, hints begin anew. */
+  readonly check: string;
   /** Help that is offered unasked: a trainee goes round in circles. */
   readonly unasked?: Message;
 }
@@ -37,7 +41,7 @@ export function adviceOn(session: CallSession, diagnosis: Diagnosis): Advice {
   const outlook = outlookOf(diagnosis, probesOf(session.prepared.spec));
   const fixed = fixation(session.done);
   return {
-    hints: hintsOf(session, diagnosis, outlook),
+    ...hintsOf(session, diagnosis, outlook),
     likely: likelyCauses(diagnosis.belief()),
     ...(fixed ? { unasked: fixed } : {}),
   };
@@ -57,19 +61,21 @@ export function causeName(cause: string): Message {
   return more.reduce((one, key) => say('word.and', { one, other: faultName(key) }), faultName(first));
 }
 
-function hintsOf(session: CallSession, diagnosis: Diagnosis, outlook: Outlook): readonly Message[] {
+function hintsOf(session: CallSession, diagnosis: Diagnosis, outlook: Outlook): Pick<Advice, 'hints' | 'check'> {
   const [said] = session.prepared.call.report.said;
   const symptom = say('hint.symptom', said ? { said } : {});
-  const best = outlook.options.findIndex((o) => o.bits > LEAST_bits);
-  const option = outlook.options[best];
-  const check = option && checkOf(option.id);
-  if (!check || outlook.stop <= outlook.best) return [symptom, ...enough(diagnosis)];
-  return [
+  const last = session.done.at(-1)?.def.id;
+  const best = outlook.options.findIndex((o) => o.bits > LEAST_bits && checkOf(o.id)?.id !== last);
+  const check = checkOf(outlook.options[best]?.id ?? '');
+  if (!check || outlook.stop <= outlook.best) return { hints: [symptom, ...enough(diagnosis)], check: STATE_CAUSE };
+  const part = placeWords(check.place, session.prepared.spec).name;
+  const hints = [
     symptom,
-    say('hint.area', { part: say(`part.${check.place}`) }),
-    say(`hint.kind.${check.group}`, { part: say(`part.${check.place}`) }),
-    say('hint.check', { check: check.label, ...parted(outlook, best), bits: quantity('count', option.bits, 0.1) }),
+    say('hint.area', { part }),
+    say(`hint.kind.${check.group}`, { part }),
+    say('hint.check', { check: check.label, ...parted(outlook, best) }),
   ];
+  return { hints, check: check.id };
 }
 
 /** No check is worth its time any more: say what it is. */
@@ -95,5 +101,5 @@ function parted(outlook: Outlook, option: number): Record<'one' | 'other', Messa
 function fixation(done: readonly Done[]): Message | undefined {
   const [before, last] = done.slice(-2);
   const checks = last && (last.def.group === 'look' || last.def.group === 'measure');
-  return checks && before?.def.id === last.def.id ? say('hint.again', { check: last.def.label }) : undefined;
+  return checks && before && isSame(before, last) ? say('hint.again', { check: last.def.label }) : undefined;
 }

@@ -1,9 +1,10 @@
 /** The debrief: the truth beside what was done, and beside what the call's own solution does. */
 import { placedFault } from '../faults/index.ts';
-import { type Message, quantity, say } from '../service/index.ts';
-import { readout } from '../unit/index.ts';
+import { type Measure, type Message, quantity, say } from '../service/index.ts';
 import { costOf } from './cost.ts';
 import { trueFaults } from './flags.ts';
+import { DrainsWatch, type Harm, harmOf } from './harm.ts';
+import type { Judgement } from './judge.ts';
 import { judged } from './record.ts';
 import type { CallSession } from './session.ts';
 import { faultName } from './session-actions.ts';
@@ -17,21 +18,23 @@ const POINTS = 240;
 export function debriefOf(session: CallSession, trace: Trace): DebriefView {
   const { call, report_s } = session.prepared;
   const verdict = judged(session);
-  const reference = playSolution(session.prepared);
+  const drains = new DrainsWatch(report_s);
+  const reference = playSolution(session.prepared, drains.look);
   const from_ms = trace.from_ms;
   return {
     callId: call.id,
     title: call.title,
+    family: familyOf(session),
     passed: verdict.passed,
     score: verdict.score,
-    verdict: say(session.breach ? 'verdict.unsafe' : verdict.passed ? 'verdict.passed' : 'verdict.failed'),
+    verdict: say(`verdict.${outcomeOf(session, verdict.passed)}`),
     truth: trueFaults(session).map((key) =>
       say('truth.line', { fault: faultName(key), shows: say(`shows.${placedFault(key).id}`) }),
     ),
     story: call.story,
     lines: verdict.lines,
     flags: verdict.flags.map((f) => ({ id: f.id, at_ms: f.at_ms, text: say(`flag.${f.id}`) })),
-    costs: costLines(session, reference, verdict.spent, verdict.reference),
+    costs: costLines(verdict, harmOf(session, trace.drains), harmOf(reference, drains)),
     series: seriesOf(session, trace),
     events: eventsOf(session, from_ms),
     done: blocksOf(session),
@@ -40,6 +43,17 @@ export function debriefOf(session: CallSession, trace: Trace): DebriefView {
     to_ms: Math.max(session.now_ms, reference.now_ms),
     startOfDay_ms: Math.floor((report_s * 1000) / 86_400_000) * 86_400_000,
   };
+}
+
+/** The families of what was wrong, so that what was learnt is kept by them. */
+function familyOf(session: CallSession): string {
+  return [...new Set(trueFaults(session).map((key) => placedFault(key).family))].sort().join('+');
+}
+
+/** A coached call goes on after a breach, and has failed all the same. */
+function outcomeOf(session: CallSession, passed: boolean): 'unsafe' | 'gone-on' | 'passed' | 'failed' {
+  if (session.breach) return session.mode === 'coached' ? 'gone-on' : 'unsafe';
+  return passed ? 'passed' : 'failed';
 }
 
 function blocksOf(session: CallSession): TimelineBlock[] {
@@ -62,44 +76,35 @@ function blocksOf(session: CallSession): TimelineBlock[] {
   return [...blocks, drive].sort((a, b) => a.from_ms - b.from_ms);
 }
 
-function costLines(
-  session: CallSession,
-  reference: CallSession,
-  done: ReturnType<typeof judged>['spent'],
-  ref: ReturnType<typeof judged>['spent'],
-): CostLine[] {
-  const now = harmOf(session);
-  const then = harmOf(reference);
-  const line = (
-    id: string,
-    measure: Parameters<typeof quantity>[0],
-    a: number,
-    b: number,
-    resolution: number,
-  ): CostLine => ({
+/** Time, money and harm, each beside what the call's own solution came to. */
+function costLines(done: Judgement, now: Harm, then: Harm): CostLine[] {
+  const { spent, reference } = done;
+  const line = (id: string, measure: Measure, a: number, b: number, resolution: number): CostLine => ({
     label: say(`cost.${id}`),
     done: say('word.quantity', { q: quantity(measure, a, resolution) }),
     reference: say('word.quantity', { q: quantity(measure, b, resolution) }),
   });
   return [
-    line('minutes', 'duration_min', done.minutes, ref.minutes, 1),
-    line('money', 'money_usd', done.money_usd, ref.money_usd, 1),
-    line('in-minutes', 'duration_min', costOf(done), costOf(ref), 1),
+    line('minutes', 'duration_min', spent.minutes, reference.minutes, 1),
+    line('money', 'money_usd', spent.money_usd, reference.money_usd, 1),
+    line('in-minutes', 'duration_min', costOf(spent), costOf(reference), 1),
+    { label: say('cost.needless-parts'), done: needless(now), reference: needless(then) },
+    line('further-drives', 'count', now.furtherDrives, then.furtherDrives, 1),
+    line('untreated', 'volume_m3', now.untreated_m3, then.untreated_m3, 0.004),
+    line('undisinfected', 'duration_h', now.hoursUndisinfected, then.hoursUndisinfected, 0.1),
     line('short-of-air', 'volume_m3', now.shortOfAir_m3, then.shortOfAir_m3, 0.004),
-    line('onto-the-ground', 'volume_m3', now.relieved_m3, then.relieved_m3, 0.004),
+    line('onto-the-ground', 'volume_m3', now.ontoTheGround_m3, then.ontoTheGround_m3, 0.004),
     line('without-oxygen', 'duration_h', now.hoursWithoutOxygen, then.hoursWithoutOxygen, 0.1),
+    line('without-drains', 'duration_h', now.hoursWithoutDrains, then.hoursWithoutDrains, 0.1),
   ];
 }
 
-/** What ran to the lawn and to the ground by the end of the call. */
-function harmOf(session: CallSession): { shortOfAir_m3: number; relieved_m3: number; hoursWithoutOxygen: number } {
-  const { unit } = session.service;
-  const end = readout(unit, unit.t);
-  return {
-    shortOfAir_m3: end.shortOfAir_m3,
-    relieved_m3: end.relieved_m3 + end.indoors_m3 + end.leaked_m3,
-    hoursWithoutOxygen: end.hoursWithoutOxygen,
-  };
+function needless({ needlessParts, needlessMoney_usd }: Harm): Message {
+  if (needlessParts === 0) return say('word.quantity', { q: quantity('count', 0) });
+  return say('cost.count-and-money', {
+    n: quantity('count', needlessParts),
+    c: quantity('money_usd', needlessMoney_usd, 1),
+  });
 }
 
 function seriesOf(session: CallSession, trace: Trace): Series[] {
@@ -130,10 +135,12 @@ function eventsOf(session: CallSession, from_ms: number): DebriefView['events'] 
     'compressorRuns.off',
     'dialled',
   ]);
-  return session.service.unit.log
+  const ofThePlant = session.service.unit.log
     .filter((e) => told.has(e.what) || e.what.startsWith('fault.') || e.what.startsWith('mended.'))
     .filter((e) => e.t * 1000 >= from_ms)
     .map((e) => ({ at_ms: Math.round(e.t * 1000), label: eventLabel(e.what), tone: toneOf(e.what) }));
+  const breaches = session.breaches.map(({ at_ms }) => ({ at_ms, label: say('event.breach'), tone: 'bad' as const }));
+  return [...ofThePlant, ...breaches].sort((a, b) => a.at_ms - b.at_ms);
 }
 
 function eventLabel(what: string): Message {

@@ -1,5 +1,13 @@
 /** A diagnosis of the call being taken: its property without the hidden faults, and what was done so far. */
-import { Diagnosis, type Hypothesis, hypothesesOf, type Property, readingOf, type Seen } from '../diagnosis/index.ts';
+import {
+  Diagnosis,
+  type Hypothesis,
+  hypothesesOf,
+  type Lived,
+  type Property,
+  readingOf,
+  type Seen,
+} from '../diagnosis/index.ts';
 import { ACTION_BY_ID } from '../service/index.ts';
 import type { CallSession, Done } from './session.ts';
 import { noticedOf, type Prepared, unitSetup } from './setup.ts';
@@ -16,13 +24,13 @@ export function propertyOf(prepared: Prepared): Property {
   };
 }
 
-export function diagnosisOf(prepared: Prepared): Diagnosis {
+export function diagnosisOf(prepared: Prepared, lived?: Lived): Diagnosis {
   const hypotheses: readonly Hypothesis[] = hypothesesOf(
     prepared.spec,
     prepared.report_s,
     prepared.call.report.earlier_trips,
   );
-  return new Diagnosis(propertyOf(prepared), hypotheses, noticedOf(prepared.call));
+  return new Diagnosis(propertyOf(prepared), hypotheses, noticedOf(prepared.call), lived);
 }
 
 /** Something done on a call as a diagnosis takes it in. What is only said or written tells nothing of the works. */

@@ -111,7 +111,7 @@ const repeatedCheck: Rule = (s) =>
     .map((d) => ({ id: 'repeated-check', at_ms: d.at_ms }));
 
 /** The same action with the same answers: a meter's probes on other screws are another check. */
-function isSame(one: Done, other: Done): boolean {
+export function isSame(one: Done, other: Done): boolean {
   return one.def.id === other.def.id && JSON.stringify(one.action.fill) === JSON.stringify(other.action.fill);
 }
 

@@ -1,9 +1,11 @@
 /** A call: its file, its procedure, its taking, its judgement, its record. */
 export { type Checked, loadCall } from './check.ts';
 export { type Advice, adviceOn, causeName, type LikelyCause } from './coach.ts';
+export { type CourseEntry, difficulty, mastery, nextCall } from './course.ts';
 export { debriefOf } from './debrief.ts';
 export { isCleared, trueFaults } from './flags.ts';
 export type { Judgement } from './judge.ts';
+export { type StepReviewView, stepReviewView } from './lesson.ts';
 export { loadRecord } from './loadRecord.ts';
 export { PLAYERS, type PlayerId, play } from './players.ts';
 export { LARGEST_FILE_bytes, type Problem, problemLine, tooLarge } from './problems.ts';
@@ -11,12 +13,12 @@ export { makeProgress } from './progress.ts';
 export { type CallProof, proveCall } from './prove.ts';
 export * from './record.ts';
 export { resumeCall } from './resume.ts';
-export { type Finding, reviewOf, type StepReview, type StepReviewView, stepReviewView } from './review.ts';
+export { reviewOf, type StepReview } from './review.ts';
 export type { CallFile } from './schema.ts';
 export { CallSession } from './session.ts';
 export { faultName } from './session-actions.ts';
 export { type Prepared, unitSetup } from './setup.ts';
-export { prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
+export { COURSE, prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
 export { playSolution, solutionMinutes, stepsDone } from './solution.ts';
 export { Trace } from './trace.ts';
 export * from './view.ts';

@@ -5,7 +5,7 @@ import type { CallFile, CallRecord, Progress } from './schema.ts';
 import type { CallSession } from './session.ts';
 
 /** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
-export const ENGINE_VERSION = '7';
+export const ENGINE_VERSION = '8';
 
 export function callHash(call: CallFile): string {
   return digest(call as unknown as Json);
@@ -40,7 +40,7 @@ export function replayActions(session: CallSession, actions: CallRecord['actions
     if (session.now_ms !== logged.at_ms) return say('replay.instant', { n: number, id: logged.do });
     const why = session.act({ id: logged.do, ...(logged.fill ? { fill: logged.fill } : {}) });
     if (why) return say('replay.refused', { n: number, id: logged.do, why });
-    if (session.log[i]?.state !== logged.state) return say('replay.state', { n: number, id: logged.do });
+    if (session.log.at(-1)?.state !== logged.state) return say('replay.state', { n: number, id: logged.do });
   }
   return undefined;
 }

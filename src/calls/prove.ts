@@ -36,8 +36,9 @@ export function proveCall(prepared: Prepared): CallProof {
   const expertPasses = judged(expert).passed;
   const diagnosis = diagnosisOf(prepared);
   const bits = entropy_bits(diagnosis.belief().map((c) => c.chance));
-  const alikes = lookAlikes(solution, diagnosis);
-  const shortcuts = needsMend(solution) ? shortcutsThatPass(prepared) : [];
+  const mends = needsMend(solution);
+  const alikes = mends ? lookAlikes(solution, diagnosis) : [];
+  const shortcuts = mends ? shortcutsThatPass(prepared, trueFaults(solution)) : [];
   const problems: Problem[] = [
     ...missing.map((id) => problem('report.noticed', `"${id}" does not arise`, 'change onset, severity or history')),
     ...alikes.map((cause) =>
@@ -109,12 +110,12 @@ function sameMend({ hypothesis }: Suspect, truth: string): boolean {
   return mine.every((m) => theirs.some((t) => t.some((id) => m.includes(id))));
 }
 
-function shortcutsThatPass(prepared: Prepared): readonly string[] {
+function shortcutsThatPass(prepared: Prepared, truth: readonly string[]): readonly string[] {
   const players: readonly PlayerId[] = ['reset-only', 'parts-swapper', 'random'];
   const passing = players.filter((player) => judged(play(prepared, player)).passed);
   const { solution } = prepared.call;
   const bent: readonly (readonly [string, readonly SolutionStep[]])[] = [
-    ['close without a mend', solution.filter((step) => !isMend(prepared, step))],
+    ['close without a mend', solution.filter((step) => !isMend(prepared, step, truth))],
     ['mend by luck', solution.flatMap((step) => withoutLooking(prepared, step))],
   ];
   const bentPassing = bent.filter(([, steps]) => passes(prepared, steps)).map(([name]) => name);
@@ -125,7 +126,9 @@ function passes(prepared: Prepared, steps: readonly SolutionStep[]): boolean {
   return judged(playSolution({ ...prepared, call: { ...prepared.call, solution: [...steps] } })).passed;
 }
 
-function isMend(prepared: Prepared, step: SolutionStep): boolean {
+/** A mend by its kind, or by what it does here: to plug in and to set a switch are mends of what they end. */
+function isMend(prepared: Prepared, step: SolutionStep, truth: readonly string[]): boolean {
+  if (truth.some((key) => placedFault(key).mendedBy.includes(step.do))) return true;
   return new CallSession(prepared, 'practice').definition(step.do)?.group === 'mend';
 }
 

@@ -10,6 +10,7 @@ import type { CallRecord } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
 import { playSolution } from './solution.ts';
+import type { Assistance } from './view.ts';
 
 const references = new Map<string, Spent>();
 
@@ -27,7 +28,7 @@ export function judged(session: CallSession): Judgement {
   return judge(session, referenceSpent(session.prepared));
 }
 
-export function makeRecord(session: CallSession): CallRecord {
+export function makeRecord(session: CallSession, assistance?: Assistance): CallRecord {
   const { call } = session.prepared;
   return {
     kind: 'underlawn-record',
@@ -39,6 +40,7 @@ export function makeRecord(session: CallSession): CallRecord {
     seed: call.seed,
     actions: actionsOf(session),
     end_ms: session.now_ms,
+    ...(assistance ? { assistance } : {}),
     claims: claimsOf(session),
   };
 }

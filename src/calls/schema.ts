@@ -93,6 +93,8 @@ export const recordSchema = z.strictObject({
   seed: z.int(),
   actions: z.array(recordedAction).check(z.maxLength(2000)),
   end_ms: z.int().check(z.gte(0)),
+  /** Help that was taken in a coached call, as the page counted it; a replay cannot tell. */
+  assistance: z.optional(z.strictObject({ hints: z.literal([0, 1, 2, 3, 4]), likely: z.boolean() })),
   claims: z.strictObject({
     passed: z.boolean(),
     score: z.number(),

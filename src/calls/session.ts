@@ -55,6 +55,12 @@ export interface Logged {
   readonly state: string;
 }
 
+/** A life-safety step that was skipped, and when. */
+export interface Breach {
+  readonly id: BreachId;
+  readonly at_ms: number;
+}
+
 export interface Cause {
   readonly keys: readonly string[];
   readonly evidence: readonly string[];
@@ -69,7 +75,8 @@ export class CallSession {
   readonly log: Logged[] = [];
   readonly suspects = new Set<string>();
   procedure: ProcedureState = procedureStart();
-  breach: BreachId | undefined;
+  /** More than one only in a coached call, which goes on after them. */
+  readonly breaches: Breach[] = [];
   cause: Cause | undefined;
   urgency: 'now' | 'before-dosing' | 'next-visit' | undefined;
   arrived_ms: number | undefined;
@@ -128,7 +135,15 @@ export class CallSession {
       : actionOn(this.prepared.spec, id);
   }
 
-  /** Does an action now. Returns why not, when it cannot be done; a breach ends the call. */
+  /** The first life-safety step that was skipped: with it the call has failed. */
+  get breach(): BreachId | undefined {
+    return this.breaches[0]?.id;
+  }
+
+  /**
+   * Does an action now. Returns why not, when it cannot be done. At a breach it is not done: the call ends, a coached one
+   * goes on to learn from.
+   */
   act(action: Action): Message | undefined {
     this.changes = [];
     if (this.ended) return say('why.call-over');
@@ -143,8 +158,9 @@ export class CallSession {
     const at_ms = this.now_ms;
     const breach = breachOf(this.service, def, this.dangerAsked(), fill);
     if (breach) {
-      this.breach = breach;
-      this.happened('breach');
+      this.breaches.push({ id: breach, at_ms });
+      this.changes.push(say('change.breach'));
+      if (this.mode !== 'coached') this.happened('breach');
       this.record(action, at_ms);
       return undefined;
     }
@@ -157,7 +173,8 @@ export class CallSession {
     return undefined;
   }
 
-  private dangerAsked(): boolean {
+  /** Whether danger was asked about by phone. */
+  dangerAsked(): boolean {
     return this.done.some((d) => d.def.id === 'ask-danger');
   }
 
@@ -213,7 +230,6 @@ export class CallSession {
 
   private happened(type: ProcedureEvent['type']): void {
     this.procedure = procedureNext(this.procedure, type);
-    if (type === 'breach') this.changes.push(say('change.breach'));
   }
 
   private record(action: Action, at_ms: number): void {
@@ -261,7 +277,7 @@ const SEEN: Readonly<Partial<Record<string, { id: string; yardOnly?: boolean }>>
 };
 
 /** A form must be answered where one answer is asked for, and not with more ticks than it allows. */
-function formProblem(def: ActionDef, fill: Fill): Message | undefined {
+export function formProblem(def: ActionDef, fill: Fill): Message | undefined {
   for (const field of def.form ?? []) {
     const answers = listOf(fill[field.id]);
     if (answers.some((a) => !field.options.some((o) => o.id === a)))

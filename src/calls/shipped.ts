@@ -1,8 +1,5 @@
 /** What ships: the units, households and calls under `scenarios/`, checked when first asked for. */
-import noonSprinklers from '../../scenarios/calls/noon-sprinklers.json';
-import stormLight from '../../scenarios/calls/storm-light.json';
-import sunnyLine from '../../scenarios/calls/sunny-line.json';
-import washDayLight from '../../scenarios/calls/wash-day-light.json';
+import course from '../../scenarios/course.json';
 import family2 from '../../scenarios/households/family-2.json';
 import family3 from '../../scenarios/households/family-3.json';
 import family3NoGrinder from '../../scenarios/households/family-3-no-grinder.json';
@@ -19,9 +16,11 @@ import type { HouseholdSpec } from '../plant/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
 import { householdSchema, unitSchema } from '../unit/schema.ts';
 import { checkCall, type Library } from './check.ts';
+import type { CourseEntry } from './course.ts';
 import { problemLine } from './problems.ts';
 import type { CallFile } from './schema.ts';
 import { type Prepared, prepare } from './setup.ts';
+import { CALL_FILES } from './shipped-calls.ts';
 
 const HOUSEHOLDS = [
   family2,
@@ -46,11 +45,22 @@ export function shippedLibrary(): Library {
   return library;
 }
 
+/** The course as `underlawn course` worked it out; a call that is not on it yet comes last. */
+export const COURSE: readonly CourseEntry[] = course;
+
+function inOrder<T extends { readonly id: string }>(files: readonly T[]): readonly T[] {
+  const place = (id: string) => {
+    const at = COURSE.findIndex((e) => e.call === id);
+    return at < 0 ? COURSE.length : at;
+  };
+  return [...files].sort((a, b) => place(a.id) - place(b.id));
+}
+
 let calls: readonly CallFile[] | undefined;
 
-/** Shipped calls, in the order in which they are best taken. */
+/** Shipped calls by the course: the easy ones first. */
 export function shippedCalls(): readonly CallFile[] {
-  calls ??= [stormLight, sunnyLine, washDayLight, noonSprinklers].map((file) => {
+  calls ??= inOrder(CALL_FILES).map((file) => {
     const checked = checkCall(file, shippedLibrary());
     if (!checked.ok)
       throw new Error(checked.problems.map((p) => problemLine(`scenarios/calls/${file.id}.json`, p)).join('\n'));

@@ -1,5 +1,6 @@
 /** A call's own solution: what every score measures its cost by. */
 import { ACTION_BY_ID, type Message } from '../service/index.ts';
+import type { Unit } from '../unit/index.ts';
 import type { SolutionStep } from './schema.ts';
 import { CallSession, DRIVE_MIN } from './session.ts';
 import { listOf } from './session-actions.ts';
@@ -7,8 +8,8 @@ import type { Prepared } from './setup.ts';
 import type { Action } from './view.ts';
 
 /** Takes the call as its file solves it. */
-export function playSolution(prepared: Prepared): CallSession {
-  const session = new CallSession(prepared, 'practice');
+export function playSolution(prepared: Prepared, observer?: (unit: Unit) => void): CallSession {
+  const session = new CallSession(prepared, 'practice', observer);
   playSteps(session, prepared.call.solution);
   return session;
 }

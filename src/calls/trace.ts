@@ -3,6 +3,7 @@
  * a snapshot kept at every step, so that a debrief can draw curves and open the works at any instant.
  */
 import { readout, restore, type Snapshot, snapshot, type Unit, type UnitSetup } from '../unit/index.ts';
+import { DrainsWatch } from './harm.ts';
 import { CallSession } from './session.ts';
 import { unitSetup } from './setup.ts';
 import type { Series } from './view.ts';
@@ -19,6 +20,7 @@ interface Sample {
 
 export class Trace {
   readonly from_ms: number;
+  readonly drains: DrainsWatch;
   private readonly samples: Sample[] = [];
   private readonly setup: UnitSetup;
 
@@ -27,8 +29,10 @@ export class Trace {
     const from_s = prepared.report_s - LEAD_s;
     this.from_ms = from_s * 1000;
     this.setup = unitSetup(prepared);
+    this.drains = new DrainsWatch(prepared.report_s);
     const again = new CallSession(prepared, mode, (unit) => {
       if (unit.t >= from_s) this.samples.push(sampleOf(unit));
+      this.drains.look(unit);
     });
     for (const logged of log) {
       again.advance(logged.at_ms);

@@ -117,6 +117,12 @@ export interface SoundCue {
 
 export type CallMode = 'coached' | 'practice' | 'graded';
 
+/** Help that was taken in a coached call: the plainest hint, 0 for none to 4, and whether the likely causes were shown. */
+export interface Assistance {
+  readonly hints: 0 | 1 | 2 | 3 | 4;
+  readonly likely: boolean;
+}
+
 export interface CallView {
   readonly callId: string;
   readonly title: LocalText;
@@ -137,8 +143,10 @@ export interface CallView {
   readonly changes: readonly Message[];
   readonly minutesSpent: number;
   readonly moneySpent_usd: number;
-  /** Set when a life-safety step was skipped: what happened and what the rule is. */
+  /** Set when a life-safety step was skipped, the last one: what happened and what the rule is. */
   readonly breach?: Message;
+  /** How often one was; a coached call goes on after it. */
+  readonly breaches: number;
   readonly ended: boolean;
 }
 
@@ -191,6 +199,8 @@ export interface CostLine {
 export interface DebriefView {
   readonly callId: string;
   readonly title: LocalText;
+  /** Family of the fault that was there, or families joined: for what was learnt, now that it is no secret. */
+  readonly family: string;
   readonly passed: boolean;
   readonly score: number;
   readonly verdict: Message;

@@ -69,9 +69,14 @@ export function viewOf(session: CallSession, scene: CallView['scene']): CallView
     changes: session.changes,
     minutesSpent: minutes,
     moneySpent_usd: money_usd,
-    ...(session.breach ? { breach: say(`breach.${session.breach}`) } : {}),
+    ...breachView(session),
     ended: session.ended,
   };
+}
+
+function breachView({ breaches }: CallSession): Pick<CallView, 'breach' | 'breaches'> {
+  const last = breaches.at(-1);
+  return { ...(last ? { breach: say(`breach.${last.id}`) } : {}), breaches: breaches.length };
 }
 
 function stagesOf(session: CallSession): StageView[] {

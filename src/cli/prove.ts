@@ -1,7 +1,16 @@
-/** `prove`: is a call file whole and correct? */
+/** `prove`: is a call file whole and correct, and does playing it bear out what a call must do? */
 import { parseArgs } from 'node:util';
-import { loadCall, type Problem, problemLine, shippedCalls, shippedLibrary } from '../calls/index.ts';
-import { readText } from './files.ts';
+import {
+  type CallProof,
+  loadCall,
+  type Problem,
+  prepareCall,
+  problemLine,
+  proveCall,
+  shippedCalls,
+  shippedLibrary,
+} from '../calls/index.ts';
+import { findCall, readText } from './files.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
 
 export function prove(args: readonly string[]): number {
@@ -12,19 +21,33 @@ export function prove(args: readonly string[]): number {
   });
   if (positionals.length === 0) throw new UsageError('prove needs a CALL; name a file or the id of a shipped call');
   let bad = false;
-  for (const name of positionals) {
-    const problems = problemsIn(name);
+  for (const file of positionals) {
+    const { problems, proof } = proveFile(file);
     bad ||= problems.length > 0;
-    if (values.json) printJson({ file: name, ok: problems.length === 0, problems });
-    else if (problems.length === 0) print(`${name}: whole and correct`);
-    else for (const problem of problems) print(problemLine(name, problem));
+    if (values.json) printJson({ file, ok: problems.length === 0, problems, ...(proof ? { proof } : {}) });
+    else {
+      for (const problem of problems) print(problemLine(file, problem));
+      if (problems.length === 0 && proof) print(`${file}: holds; ${summary(proof)}`);
+    }
   }
   return bad ? BAD : GOOD;
 }
 
-function problemsIn(name: string): readonly Problem[] {
-  if (shippedCalls().some((c) => c.id === name)) return [];
+function proveFile(name: string): {
+  readonly problems: readonly Problem[];
+  readonly proof?: Omit<CallProof, 'problems'>;
+} {
+  const checked = shippedCalls().some((c) => c.id === name) ? findCall(name) : fromFile(name);
+  if (!checked.ok) return { problems: checked.problems };
+  const { problems, ...proof } = proveCall(prepareCall(checked.value));
+  return { problems, proof };
+}
+
+function fromFile(name: string) {
   const text = readText(name);
-  const checked = text.ok ? loadCall(text.value, shippedLibrary()) : text;
-  return checked.ok ? [] : checked.problems;
+  return text.ok ? loadCall(text.value, shippedLibrary()) : text;
+}
+
+function summary({ difficulty, solvedBy }: Omit<CallProof, 'problems'>): string {
+  return `${difficulty.bits} bits, ${difficulty.expectedMinutes} min, solved by ${solvedBy.join(' and ')}, no shortcut passes`;
 }

@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 /** The command line: the same engine without a page. Exit 0 good, 1 the thing checked is bad, 2 called wrongly. */
+import { course } from './course.ts';
 import { faults } from './faults.ts';
 import { print, UsageError, WRONG_USE } from './output.ts';
 import { play } from './play.ts';
@@ -17,6 +18,7 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   series,
   faults,
   solve,
+  course,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -29,6 +31,8 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       does a record come out at its claims?
   prove CALL ...
       is a call file whole and correct?
+  course FOLDER [--out FILE]
+      proves every call of a folder and lists them by difficulty
   solve FILE ...
       the expert takes the call; what it did is written into the file as the solution
   faults [--unit U,...] [--household H,...]

@@ -3,6 +3,7 @@ import { debriefOf } from '../calls/debrief.ts';
 import { makeRecord } from '../calls/record.ts';
 import type { CallSession } from '../calls/session.ts';
 import { Trace } from '../calls/trace.ts';
+import type { Assistance } from '../calls/view.ts';
 import { xray } from '../scene/xray.ts';
 import type { Reply } from './protocol.ts';
 import { surroundings } from './surroundings.ts';
@@ -15,9 +16,9 @@ export class AfterCall {
     this.session = session;
   }
 
-  record(): Reply {
+  record(assistance?: Assistance): Reply {
     const fileName = `${this.session.prepared.call.id}.record.json`;
-    return { kind: 'record', record: makeRecord(this.session), fileName };
+    return { kind: 'record', record: makeRecord(this.session, assistance), fileName };
   }
 
   debrief(): Reply {

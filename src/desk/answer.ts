@@ -5,6 +5,7 @@
 import { makeProgress } from '../calls/progress.ts';
 import { CallSession } from '../calls/session.ts';
 import type { Prepared } from '../calls/setup.ts';
+import type { Action } from '../calls/view.ts';
 import { liveFacts, viewOf } from '../calls/viewOf.ts';
 import { known } from '../scene/known.ts';
 import { type Message, say } from '../service/index.ts';
@@ -60,7 +61,7 @@ export class Answerer {
         session.nextChange(request.limit_ms);
         return view(session);
       case 'act':
-        return act(session, request.at_ms, request.action);
+        return act(session, request.at_ms, request.action, request.sure);
       case 'tick':
         return act(session, request.at_ms, {
           id: 'tick-suspect',
@@ -69,7 +70,7 @@ export class Answerer {
       case 'save':
         return { kind: 'saved', saved: savedOf(session) };
       case 'record':
-        return (await this.afterCall(session)).record();
+        return (await this.afterCall(session)).record(request.assistance);
       case 'debrief':
         return (await this.afterCall(session)).debrief();
       case 'xray':
@@ -84,9 +85,14 @@ export class Answerer {
   }
 }
 
-function act(session: CallSession, at_ms: number, action: Parameters<CallSession['act']>[0]): Reply {
+async function act(session: CallSession, at_ms: number, action: Action, sure = false): Promise<Reply> {
   session.advance(at_ms);
   const noticed = session.changes;
+  if (session.mode === 'coached' && !sure) {
+    const { cautionBefore } = await fetched(import('../calls/caution.ts'));
+    const caution = cautionBefore(session, action);
+    if (caution) return { ...view(session), caution };
+  }
   const refused = session.act(action);
   const changes = [...noticed, ...session.changes];
   return { ...view(session, changes), ...(refused ? { refused } : {}) };

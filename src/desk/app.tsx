@@ -25,7 +25,7 @@ function Screen() {
   }, [desk, language, route]);
   switch (route.screen) {
     case 'call':
-      return <CallScreen key={route.callId} callId={route.callId} />;
+      return <CallScreen key={route.callId} callId={route.callId} mode={route.mode ?? 'practice'} />;
     case 'debrief':
       return (
         <Later key={route.key} part={() => import('./debrief/debrief.tsx')} words="debrief" waiting="debrief.opening">

@@ -12,6 +12,7 @@ function cardOf(prepared: Prepared): CallCard {
     id: call.id,
     title: call.title,
     summary: call.summary,
+    kind: call.kind,
     unit: call.unit,
     lot: call.lot,
     minutes: Math.round(solutionMinutes(prepared)),

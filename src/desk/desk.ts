@@ -28,6 +28,7 @@ export interface Desk {
   readonly store: Store;
   readonly openPicture: OpenPicture | undefined;
   readonly openSounds: OpenSounds | undefined;
+  readonly wallClock: () => number;
   readonly settings: ReadonlySignal<Settings>;
   readonly words: ReadonlySignal<Words>;
   readonly speak: ReadonlySignal<Speak>;
@@ -43,7 +44,7 @@ export interface Desk {
   t(key: Key, values?: Readonly<Record<string, MessageValue>>): string;
   /** A text that came from a data file. */
   local(text: LocalText): string;
-  /** Has more words ready too, from now on and in whatever language. */
+  /** Has the words of a debrief and a coach, or of the drills, ready too, from now on and in whatever language. */
   readyFor(extra: Extra): Promise<void>;
   change(settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still'>>): Promise<void>;
   go(route: Route): void;
@@ -81,6 +82,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     store,
     openPicture: parts.openPicture,
     openSounds: parts.openSounds,
+    wallClock,
     settings,
     words,
     speak: said,

@@ -2,7 +2,7 @@
  * What the page and the engine's worker say to each other. Time is asked for (`advance`), never ticked, so a
  * background tab loses nothing. Every request gets exactly one reply with the same `id`.
  */
-import type { Action, CallMode, CallView, DebriefView } from '../calls/view.ts';
+import type { Action, Assistance, CallMode, CallView, DebriefView } from '../calls/view.ts';
 import type { Scene } from '../scene/types.ts';
 import type { LocalText, Message } from '../service/message.ts';
 
@@ -11,6 +11,8 @@ export interface CallCard {
   readonly id: string;
   readonly title: LocalText;
   readonly summary: LocalText;
+  /** How the trouble shows itself: by an alarm, or by what the household complains of. */
+  readonly kind: 'alarm' | 'complaint';
   readonly unit: string;
   readonly lot: LocalText;
   /** Minutes the reference solution takes. */
@@ -26,6 +28,8 @@ export interface SavedCall {
   readonly record: unknown;
   readonly now_ms: number;
   readonly title: LocalText;
+  /** Help that was taken: the page counts it, the engine knows nothing of it. */
+  readonly assistance?: Assistance;
 }
 
 export type Request =
@@ -34,17 +38,19 @@ export type Request =
   | { readonly kind: 'resume'; readonly saved: SavedCall }
   | { readonly kind: 'advance'; readonly to_ms: number }
   | { readonly kind: 'nextChange'; readonly limit_ms: number }
-  | { readonly kind: 'act'; readonly action: Action; readonly at_ms: number }
+  /** `sure`: the coach's caution was heard. */
+  | { readonly kind: 'act'; readonly action: Action; readonly at_ms: number; readonly sure?: boolean }
   | { readonly kind: 'tick'; readonly fault: string; readonly on: boolean; readonly at_ms: number }
   | { readonly kind: 'save' }
-  | { readonly kind: 'record' }
+  | { readonly kind: 'record'; readonly assistance?: Assistance }
   | { readonly kind: 'debrief' }
   /** The truth at an instant of the call that was just closed, for the debrief's replay. */
   | { readonly kind: 'xray'; readonly at_ms: number };
 
 export type Reply =
   | { readonly kind: 'list'; readonly calls: readonly CallCard[] }
-  | { readonly kind: 'view'; readonly view: CallView; readonly refused?: Message }
+  /** `caution`: the action was not done yet, for a coach says something before it. */
+  | { readonly kind: 'view'; readonly view: CallView; readonly refused?: Message; readonly caution?: Message }
   | { readonly kind: 'saved'; readonly saved: SavedCall }
   | { readonly kind: 'record'; readonly record: unknown; readonly fileName: string }
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }

@@ -1,9 +1,10 @@
 import { type Signal, signal } from '@preact/signals';
-import type { Action, ActionView, CallView, PartView } from '../calls/view.ts';
+import type { Action, ActionView, Assistance, CallMode, CallView, PartView } from '../calls/view.ts';
 import type { Message } from '../service/message.ts';
 import { type Rate, startClockwork } from './clockwork.ts';
 import { type Engine, toldOf } from './engine.ts';
 import type { CloseUp } from './picture.ts';
+import type { SavedCall } from './protocol.ts';
 import type { Store } from './store.ts';
 
 /** What just changed, for the news strip and the live region. */
@@ -27,11 +28,22 @@ export interface Session {
   readonly handled: Signal<Action | null>;
   /** The action whose form is open. */
   readonly asking: Signal<ActionView | null>;
+  /** What a coach says before an action, which waits for a second thought. */
+  readonly caution: Signal<{ readonly action: Action; readonly message: Message } | null>;
+  /** Help that was taken so far. */
+  readonly assistance: Signal<Assistance>;
+  /** A word that a coach has unasked. */
+  readonly coachWord: Signal<Message | null>;
+  /** The call as it was last kept: all that was done. */
+  readonly kept: Signal<SavedCall | null>;
   /** Key of the finished record once the call has ended. */
   readonly finishedKey: Signal<number | null>;
-  /** Takes a call up where it was left, or from its beginning. */
-  take(callId: string): Promise<void>;
-  dispatch(action: Action): Promise<void>;
+  /** Takes a call up where it was left, or from its beginning in this mode. */
+  take(callId: string, mode?: CallMode): Promise<void>;
+  /** Does an action; `sure` once the coach's caution was heard. */
+  dispatch(action: Action, sure?: boolean): Promise<void>;
+  /** Notes help that was taken. */
+  help(taken: Partial<Assistance>): Promise<void>;
   /** Does an action, or opens its form where it has one. */
   press(action: ActionView): void;
   tick(fault: string, on: boolean): Promise<void>;
@@ -49,6 +61,7 @@ interface Needs {
   readonly fail: (told: Message) => void;
 }
 
+const NO_HELP: Assistance = { hints: 0, likely: false };
 const SAVE_EVERY_MS = 3000;
 const LOOK_AHEAD_MS = 48 * 3_600_000;
 
@@ -61,6 +74,10 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   const news = signal<News | null>(null);
   const handled = signal<Action | null>(null);
   const asking = signal<ActionView | null>(null);
+  const caution = signal<{ readonly action: Action; readonly message: Message } | null>(null);
+  const assistance = signal(NO_HELP);
+  const coachWord = signal<Message | null>(null);
+  const kept = signal<SavedCall | null>(null);
   const finishedKey = signal<number | null>(null);
   let line: Promise<unknown> = Promise.resolve();
   let savedAt_ms = 0;
@@ -98,8 +115,10 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     if (at !== null && !at.ended) await keep(at);
   }
 
-  async function keep({ callId, stage, clock }: CallView) {
-    const { saved } = await engine.ask({ kind: 'save' });
+  async function keep({ callId, stage, clock, mode }: CallView) {
+    const reply = await engine.ask({ kind: 'save' });
+    const saved = mode === 'coached' ? { ...reply.saved, assistance: assistance.value } : reply.saved;
+    kept.value = saved;
     savedAt_ms = wallClock();
     await store.putProgress({ version: 1, callId, savedAt: savedAt_ms, stage, clock: { ...clock }, saved });
     return saved;
@@ -122,20 +141,25 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     news.value = null;
     handled.value = null;
     asking.value = null;
+    caution.value = null;
+    assistance.value = NO_HELP;
+    coachWord.value = null;
+    kept.value = null;
     finishedKey.value = null;
     rate.value = 0;
     closeUp.value = 'yard';
   }
 
   /** What was left is asked for in turn too: a call that has just ended is still being put away. */
-  async function take(callId: string) {
+  async function take(callId: string, mode: CallMode = 'practice') {
     busy.value = 'open';
     await inTurn(async () => {
       clear();
       const left = await store.progressOf(callId);
       const reply = await engine.ask(
-        left === undefined ? { kind: 'open', callId, mode: 'practice' } : { kind: 'resume', saved: left.saved },
+        left === undefined ? { kind: 'open', callId, mode } : { kind: 'resume', saved: left.saved },
       );
+      assistance.value = left?.saved.assistance ?? NO_HELP;
       const stands = reply.view.scene.standsAt;
       part.value = stands === 'yard' ? 'house' : stands;
       await show(reply.view, left === undefined, reply.refused);
@@ -153,19 +177,28 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     news,
     handled,
     asking,
+    caution,
+    assistance,
+    coachWord,
+    kept,
     finishedKey,
     take,
-    async dispatch(action) {
+    async dispatch(action, sure = false) {
       if (busy.value !== null) return;
       busy.value = 'act';
       await inTurn(async () => {
         const at = view.value;
         if (at === null || at.ended) return;
-        const reply = await engine.ask({ kind: 'act', action, at_ms: at.now_ms });
-        if (reply.refused === undefined) handled.value = { ...action };
+        const reply = await engine.ask({ kind: 'act', action, at_ms: at.now_ms, ...(sure ? { sure } : {}) });
+        if (reply.caution !== undefined) caution.value = { action, message: reply.caution };
+        else if (reply.refused === undefined) handled.value = { ...action };
         await show(reply.view, true, reply.refused);
       });
       busy.value = null;
+    },
+    async help(taken) {
+      assistance.value = { ...assistance.value, ...taken };
+      await inTurn(save);
     },
     press(action) {
       if (!action.available || busy.value !== null) return;

@@ -25,11 +25,19 @@ export function oneOf<const T extends string | number>(...allowed: readonly T[])
 
 type Fields<T> = { readonly [K in keyof T]: Shape<T[K]> };
 
-/** An object with at least these fields; others are let be. */
-export function fields<T extends object>(shapes: Fields<T>): Shape<T> {
-  const entries = Object.entries(shapes) as [string, Shape<unknown>][];
-  return (value): value is T =>
-    typeof value === 'object' &&
-    value !== null &&
-    entries.every(([key, shape]) => key in value && shape((value as Record<string, unknown>)[key]));
+/** An object with at least these fields, and with those of `more` or without; others are let be. */
+export function fields<T extends object, M extends object = object>(
+  shapes: Fields<T>,
+  more?: Fields<M>,
+): Shape<T & Partial<M>> {
+  const entries = (of: object) => Object.entries(of) as [string, Shape<unknown>][];
+  const [needed, free] = [entries(shapes), entries(more ?? {})];
+  return (value): value is T & Partial<M> => {
+    if (typeof value !== 'object' || value === null) return false;
+    const at = (key: string) => (value as Record<string, unknown>)[key];
+    return (
+      needed.every(([key, shape]) => key in value && shape(at(key))) &&
+      free.every(([key, shape]) => at(key) === undefined || shape(at(key)))
+    );
+  };
 }

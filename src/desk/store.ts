@@ -32,6 +32,8 @@ export interface Store {
   finished(): Promise<FinishedEntry[]>;
   finishedBy(key: number): Promise<FinishedEntry | undefined>;
   addFinished(finished: Finished): Promise<number>;
+  /** Keeps what was worked out of a finished call beside it. */
+  putReview(key: number, review: unknown): Promise<void>;
   lines(): Promise<Line[]>;
   putLine(line: Line): Promise<void>;
   /** Oldest first. */
@@ -176,8 +178,12 @@ function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Stor
       return found === undefined ? undefined : { ...found, key };
     },
     addFinished: (finished) => put('finished', finished),
+    async putReview(key, review) {
+      const found = await one('finished', Finished, key);
+      if (found !== undefined) await put('finished', { ...found, review }, key);
+    },
     lines: async () => (await read('lines', Line)).map(([, value]) => value),
-    putLine: async (line) => void (await put('lines', line, line.callId)),
+    putLine: async (line) => void (await put('lines', line, line.family ?? line.callId)),
     drills: async () => (await read('drills', DrillCount)).map(([, value]) => value),
     addDrill: async (count) => void (await put('drills', count)),
   };

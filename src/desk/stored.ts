@@ -13,14 +13,19 @@ export const Settings = fields({
 });
 export type Settings = ShapeOf<typeof Settings>;
 
-const SavedCall = fields({
-  version: oneOf(1),
-  callId: text,
-  mode: oneOf('coached', 'practice', 'graded'),
-  record: anything,
-  now_ms: finite,
-  title: LocalText,
-});
+const Assistance = fields({ hints: oneOf(0, 1, 2, 3, 4), likely: flag });
+
+const SavedCall = fields(
+  {
+    version: oneOf(1),
+    callId: text,
+    mode: oneOf('coached', 'practice', 'graded'),
+    record: anything,
+    now_ms: finite,
+    title: LocalText,
+  },
+  { assistance: Assistance },
+);
 
 export const Progress = fields({
   version: oneOf(1),
@@ -39,23 +44,31 @@ export const Progress = fields({
 });
 export type Progress = ShapeOf<typeof Progress>;
 
-export const Finished = fields({
-  version: oneOf(1),
-  callId: text,
-  finishedAt: finite,
-  score: finite,
-  passed: flag,
-  saved: SavedCall,
-});
+export const Finished = fields(
+  {
+    version: oneOf(1),
+    callId: text,
+    finishedAt: finite,
+    score: finite,
+    passed: flag,
+    saved: SavedCall,
+  },
+  /** What each step was worth, once it has been worked out; whoever shows it checks it. */
+  { review: anything },
+);
 export type Finished = ShapeOf<typeof Finished>;
 
-export const Line = fields({
-  version: oneOf(1),
-  callId: text,
-  toldMost: text,
-  costMost: text,
-  nextTime: textUpTo(400),
-});
+/** One line for each family of faults; one without a family is of an earlier Underlawn and stays with its call. */
+export const Line = fields(
+  {
+    version: oneOf(1),
+    callId: text,
+    toldMost: text,
+    costMost: text,
+    nextTime: textUpTo(400),
+  },
+  { family: text, savedAt: finite },
+);
 export type Line = ShapeOf<typeof Line>;
 
 /** One drill of two minutes or of as long as it took. */

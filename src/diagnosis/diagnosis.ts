@@ -26,6 +26,9 @@ export interface Suspect {
 /** A suspect below this share of the whole rests. */
 const RESTS = 1e-4;
 
+/** Hears how many of the hypotheses have been lived through so far. */
+export type Lived = (done: number, of: number) => void;
+
 export interface Chance {
   readonly cause: string;
   readonly chance: number;
@@ -37,9 +40,15 @@ export class Diagnosis {
   private readonly seen: Seen[] = [];
 
   /** Lives through every hypothesis up to the report, and weighs it by what the household had noticed then. */
-  constructor(property: Property, hypotheses: readonly Hypothesis[], noticed: readonly SymptomId[]) {
+  constructor(
+    property: Property,
+    hypotheses: readonly Hypothesis[],
+    noticed: readonly SymptomId[],
+    lived: Lived = () => {},
+  ) {
     const past = soundPast(property, hypotheses);
-    this.suspects = hypotheses.map((hypothesis) => {
+    this.suspects = hypotheses.map((hypothesis, done) => {
+      lived(done, hypotheses.length);
       const [first] = hypothesis.faults;
       const twin = new Twin(property, hypothesis.faults, first && past.get(first.onset_s));
       const fits = noticed.every((symptom) => SYMPTOMS[symptom](twin.unit));

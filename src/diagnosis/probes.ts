@@ -18,6 +18,12 @@ const ONLY_IN_A_ROW = new Set(IN_A_ROW.flat());
 /** Questions whose answers no simulation can give: they are asked, and not reckoned with. */
 const TOLD = new Set(['ask-danger', 'ask-history', 'ask-use', 'ask-again']);
 
+/** The last act of a row by itself, once those before it are done. */
+export function lastOfRow(spec: UnitSpec, id: string): Probe | undefined {
+  const def = IN_A_ROW.some((ids) => ids.at(-1) === id) ? actionOn(spec, id) : undefined;
+  return def && { id, acts: [def] };
+}
+
 /** The checks on a unit: what looks or measures, and what is operated to show a fault. */
 export function probesOf(spec: UnitSpec): readonly Probe[] {
   const shows = new Set(faultsOf(spec).flatMap((fault) => fault.shownBy));

@@ -7,6 +7,7 @@ export * from './basin.ts';
 export * from './chlorine.ts';
 export * from './contact.ts';
 export * from './disinfection.ts';
+export * from './harm.ts';
 export * from './hopper.ts';
 export * from './household.ts';
 export * from './hydraulics.ts';

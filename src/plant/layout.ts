@@ -59,7 +59,8 @@ const GAUGE = HAULED + COMPONENTS + 2;
 /**
  * Hours the liquor has been without oxygen; water dosed while the liquor lacked oxygen, m3; mean inflow of the last days,
  * m3/d; how much the sludge has bulked, as a factor of its index; hours that the lowest sludge has made gas; seal of the
- * house's least used trap, mm.
+ * house's least used trap, mm; water dosed that was untreated by the rule, m3; hours that the pump tank's water stood
+ * without being disinfected.
  */
 export const GAUGES = {
   hoursWithoutOxygen: GAUGE,
@@ -68,9 +69,11 @@ export const GAUGES = {
   bulking: GAUGE + 3,
   gassing_h: GAUGE + 4,
   seal_mm: GAUGE + 5,
+  untreated_m3: GAUGE + 6,
+  undisinfected_h: GAUGE + 7,
 } as const;
 
-export const STATE_SIZE = GAUGE + 6;
+export const STATE_SIZE = GAUGE + 8;
 
 /**
  * Absolute tolerances of the stepped part; 0 leaves a ledger out of the error norm, and the house sewer too where

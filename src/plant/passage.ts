@@ -8,6 +8,7 @@ import { ASM, suspendedSolids } from './asm1.ts';
 import { CELL, CONTACT_SIZE, Contact, floorOf, RISER_CELLS, SPENT } from './contact.ts';
 import { feedChlorine, STOCK_SIZE, survivesLight } from './disinfection.ts';
 import { add, at } from './entry.ts';
+import { notDisinfected, untreated } from './harm.ts';
 import { FALLING, hopperOf, spreadWater } from './hopper.ts';
 import { bulked, kineticsAt, liftedShare, stoodGassing_h } from './kinetics.ts';
 import {
@@ -30,6 +31,7 @@ import { exp } from './num.ts';
 import { emptyStep, type Stepper } from './ode.ts';
 import { fieldSaturation, hoursWithoutOxygenRate, type OxygenAt, oxygenAt, oxygenTransfer } from './oxygen.ts';
 import { GONE, massOf, PROCESS_SIZE, Process, SOLVED, STORE } from './process.ts';
+import { sampleOf } from './sample.ts';
 import { captured } from './settleability.ts';
 import type { PlantCondition, PlantSpec } from './spec.ts';
 import { makeStabilised } from './stabilised.ts';
@@ -278,6 +280,9 @@ export class Passage {
     if (oxygen < SHORT_OF_AIR_mgL) {
       add(y, GAUGES.shortOfAir_m3, this.stretch.discharge * days);
     }
+    const stored = sampleOf(this.composition(y, 'pump'));
+    if (untreated(stored)) add(y, GAUGES.untreated_m3, this.stretch.discharge * days);
+    if (notDisinfected(stored)) add(y, GAUGES.undisinfected_h, 24 * days);
   }
 
   private concentration(y: Float64Array, compartment: number, component: number): number {

@@ -97,7 +97,7 @@ export function perform(service: Service, def: ActionDef, fill: Fill): Outcome {
     to_ms: service.now_ms,
     notes: person.notebook.slice(firstNote),
     mended,
-    needless: def.group === 'mend' && mended.length === 0 && !ROUTINE.includes(def.id),
+    needless: def.group === 'mend' && mended.length === 0 && !isRoutine(def.id),
     ...(fetched ? { fetched } : {}),
     perceived,
     sprayedUncleared:
@@ -110,6 +110,10 @@ export function perform(service: Service, def: ActionDef, fill: Fill): Outcome {
 
 /** Cleaning and filling up are part of every visit, needed or not. */
 const ROUTINE = ['clean-intake-filter', 'clean-disc-filter', 'clean-sleeve', 'refill-disinfectant'];
+
+export function isRoutine(id: string): boolean {
+  return ROUTINE.includes(id);
+}
 
 /** Lets time pass while the person stands where they are. */
 export function letPass(service: Service, to_ms: number): void {

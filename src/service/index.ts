@@ -1,5 +1,15 @@
 /** What a person can do on a call and what they then learn. */
-export { arrive, breachOf, circuitsToLock, hindrance, letPass, type Outcome, perform, type Service } from './act.ts';
+export {
+  arrive,
+  breachOf,
+  circuitsToLock,
+  hindrance,
+  isRoutine,
+  letPass,
+  type Outcome,
+  perform,
+  type Service,
+} from './act.ts';
 export type { ActionDef, Answers, BreachId, FieldDef, Fill } from './action.ts';
 export { RECORD_LINES } from './actions/yard.ts';
 export { ACTION_BY_ID, ACTIONS, actionOn, asOn, fits } from './catalogue.ts';

@@ -55,6 +55,9 @@ function outletFacts(now: Readout): LiveFacts {
   return { outletPlugged: plugged, outletTripped: tripped };
 }
 
+/** Share of its dead-head pressure over which a compressor hums laboured (convention). */
+export const HUMS_LABOURED = 0.5;
+
 /** The hum tells load by its pitch; a torn diaphragm rattles. */
 export function compressorHeard(unit: Unit, now: Readout): LiveFacts {
   const runs = now.control.outputs.compressorRuns;

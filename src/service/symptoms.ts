@@ -1,5 +1,7 @@
 /** What a household can have noticed when it calls: each tells from the unit whether it is so, by then or in the last days. */
+import { notDisinfected } from '../plant/index.ts';
 import { type Happening, readout, type Unit } from '../unit/index.ts';
+import { compressorHeard, HUMS_LABOURED } from './perceive.ts';
 
 /** How far back a household remembers, s. */
 const MEMORY_s = 36 * 3600;
@@ -8,9 +10,11 @@ const DAY_h = { from: 7, to: 21 } as const;
 /** Weaker smells are not noticed (as by phone). */
 const NOTICED = 0.05;
 const SLOW_DRAIN_m = 0.1;
-/** 30 TAC 285.91(4): 0.1 mg/L of total chlorine, or 200 fecal coliforms per 100 mL. */
-const LEAST_RESIDUAL_mgL = 0.1;
-const MOST_COLIFORM = 200;
+
+function byDay(t: number): boolean {
+  const hour = (t % 86_400) / 3600;
+  return hour >= DAY_h.from && hour < DAY_h.to;
+}
 
 function happened(unit: Unit, is: (event: Happening) => boolean): boolean {
   return unit.log.some((e) => e.t > unit.t - MEMORY_s && is(e));
@@ -22,10 +26,8 @@ export const SYMPTOMS = {
   /** Where the field is dosed at night only; elsewhere it is nothing to wonder at. */
   'sprays-by-day': (unit: Unit) =>
     unit.spec.panel.dosing.kind === 'night' &&
-    happened(unit, ({ what, t }) => {
-      const hour = (t % 86_400) / 3600;
-      return what === 'pumpRuns.on' && hour >= DAY_h.from && hour < DAY_h.to;
-    }),
+    ((unit.control.outputs.pumpRuns && byDay(unit.t)) ||
+      happened(unit, ({ what, t }) => what === 'pumpRuns.on' && byDay(t))),
   'smell-outdoors': (unit: Unit) => {
     const { outdoors } = readout(unit, unit.t).sensed;
     return outdoors.kind !== 'chlorine' && outdoors.strength > NOTICED;
@@ -35,13 +37,14 @@ export const SYMPTOMS = {
   /** Turbid or grey water from the heads, or as an inspector sampled it. */
   'cloudy-water': (unit: Unit) => readout(unit, unit.t).sensed.effluent !== 'clear',
   /** As an inspector found: germs and next to no chlorine. */
-  'not-disinfected': (unit: Unit) => {
-    const { residual_mgL, coliform_per100mL } = readout(unit, unit.t).water.pump;
-    return residual_mgL < LEAST_RESIDUAL_mgL && coliform_per100mL > MOST_COLIFORM;
-  },
+  'not-disinfected': (unit: Unit) => notDisinfected(readout(unit, unit.t).water.pump),
   'wet-lawn': (unit: Unit) => {
     const { fieldBreak_m, lineBreak_m, lowOutlet_m, soilTakes } = unit.driveAt(unit.t).condition;
     return fieldBreak_m + lineBreak_m + lowOutlet_m > 0 || soilTakes < 0.5;
+  },
+  'compressor-strained': (unit: Unit) => {
+    const { compressorRuns, compressorLoad = 0 } = compressorHeard(unit, readout(unit, unit.t));
+    return compressorRuns === true && compressorLoad > HUMS_LABOURED;
   },
   'compressor-silent': (unit: Unit) => !unit.control.outputs.compressorRuns,
   'slow-drains': (unit: Unit) => readout(unit, unit.t).flows.sewer_m > unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m,

@@ -72,6 +72,9 @@ export interface Readout {
   /** Out of the trash tank into the ground and from under its lid. */
   readonly leaked_m3: number;
   readonly shortOfAir_m3: number;
+  /** Dosed though it was untreated by the rule, and hours that the stored water was not disinfected (see plant/harm.ts). */
+  readonly untreated_m3: number;
+  readonly undisinfected_h: number;
 }
 
 /** Reads a unit at an instant between its last event and its horizon. */
@@ -129,6 +132,8 @@ export function readout(unit: Unit, t: number): Readout {
     indoors_m3: at(WATER.indoors),
     leaked_m3: at(WATER.leaked),
     shortOfAir_m3: at(GAUGES.shortOfAir_m3),
+    untreated_m3: at(GAUGES.untreated_m3),
+    undisinfected_h: at(GAUGES.undisinfected_h),
   };
 }
 

@@ -3,7 +3,7 @@ import type { DelayId } from '../control/index.ts';
 import { Unit, type UnitSetup } from './engine.ts';
 import type { Registers } from './registers.ts';
 
-export const SNAPSHOT_VERSION = 4;
+export const SNAPSHOT_VERSION = 5;
 
 export interface Snapshot {
   readonly version: typeof SNAPSHOT_VERSION;

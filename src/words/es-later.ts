@@ -1,8 +1,19 @@
 import type { later as en } from './en-later.ts';
+import { coach } from './es/coach.ts';
 import { debrief } from './es/debrief.ts';
 import { flags } from './es/flags.ts';
+import { hints } from './es/hints.ts';
+import { lesson } from './es/lesson.ts';
 import { shows } from './es/shows.ts';
 import { verdict } from './es/verdict.ts';
 
 /** What only a debrief says, in Spanish. */
-export const later: Record<keyof typeof en, string> = { ...debrief, ...flags, ...shows, ...verdict };
+export const later: Record<keyof typeof en, string> = {
+  ...coach,
+  ...debrief,
+  ...flags,
+  ...hints,
+  ...lesson,
+  ...shows,
+  ...verdict,
+};

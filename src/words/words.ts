@@ -13,7 +13,7 @@ export interface Words {
   readonly texts: Readonly<Record<string, string>>;
 }
 
-/** Texts that a call does without: a debrief says more, and the drills say other things. */
+/** Texts that a call does without: a debrief and a coach say more, and the drills say other things. */
 export type Extra = 'debrief' | 'drills';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */

@@ -18,13 +18,13 @@ type Manifest = Readonly<Record<string, Chunk>>;
 const LIMIT_kB = { shell: 60, call: 260 };
 
 /**
- * Loaded on no way into a call: renderers and environments nobody asks for, the other language, close-ups, what comes
- * after.
+ * Loaded on no way into a call taken by oneself: renderers and environments nobody asks for, the other language, close-ups,
+ * a coach, what comes after.
  */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills))\.ts$|Closeup\.ts$|^desk\/(?:debrief|drills)\//;
-/** Of the worker: what takes up a call that was left, and what is asked of one that has ended. */
-const NOT_ON_THE_WORKERS_WAY = /^assets\/worker-(?:resume|after-call)-/;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills))\.ts$|Closeup\.ts$|^desk\/(?:debrief|drills|call\/coach)\//;
+/** Of the workers: what takes up a call that was left, what is asked of one that has ended, and a coach. */
+const NOT_ON_THE_WORKERS_WAY = /^assets\/(?:worker-(?:resume|after-call|caution)|expert-worker)-/;
 /** Of each kind of data file a call has one; the largest there is stands for it. */
 const DATA = ['calls', 'units', 'households'];
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };

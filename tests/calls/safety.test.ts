@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CallSession, judged, prepareCall, shippedCalls } from '../../src/calls/index.ts';
+import { cautionBefore } from '../../src/calls/caution.ts';
+import { CallSession, judged, makeRecord, prepareCall, replay, shippedCalls } from '../../src/calls/index.ts';
 
 const prepared = (id: string) => {
   const call = shippedCalls().find((c) => c.id === id);
@@ -85,6 +86,103 @@ describe('a life-safety step that is skipped ends the call with a score of 0', (
       expect(session.act({ id })).toBeUndefined();
     }
     expect(session.breach).toBeUndefined();
+  });
+});
+
+/** A coached call stops and explains, may go on to learn, and counts as failed. */
+describe('a life-safety step that is skipped in a coached call', () => {
+  const coached = () => new CallSession(prepared('storm-light'), 'coached');
+  const solve = (session: CallSession) => {
+    for (const step of session.prepared.call.solution) {
+      expect(session.act({ id: step.do, ...(step.fill ? { fill: step.fill } : {}) })).toBeUndefined();
+    }
+  };
+
+  it('is not taken: the hand does not go to the panel, and the call goes on', () => {
+    const session = coached();
+    const lever = session.service.unit.control.regions.alarmBreaker;
+    expect(session.act({ id: 'guide-reset' })).toBeUndefined();
+    expect(session.changes.map((one) => one.id)).toContain('change.breach');
+    expect(session.breaches).toEqual([{ id: 'danger-not-asked', at_ms: session.now_ms }]);
+    expect(session.service.unit.control.regions.alarmBreaker).toBe(lever);
+    expect(session.service.person.notebook).toEqual([]);
+    expect(session.done).toEqual([]);
+    expect(session.ended).toBe(false);
+  });
+
+  it('fails a call that is then solved as well as can be, with a score of 0', () => {
+    const good = coached();
+    solve(good);
+    expect(judged(good).passed).toBe(true);
+    const session = coached();
+    session.act({ id: 'ask-danger' });
+    session.act({ id: 'tell-open-panel' });
+    solve(session);
+    expect(session.ended).toBe(true);
+    expect(judged(session)).toMatchObject({ passed: false, score: 0 });
+  });
+
+  it('is kept each time, and the first of them is the reason', () => {
+    const session = coached();
+    session.act({ id: 'guide-reset' });
+    session.act({ id: 'ask-danger' });
+    session.act({ id: 'tell-open-tank' });
+    expect(session.breaches.map((one) => one.id)).toEqual(['danger-not-asked', 'householder-opens-tank']);
+    expect(session.breach).toBe('danger-not-asked');
+  });
+
+  it('replays to the same bits', () => {
+    const session = coached();
+    session.act({ id: 'guide-reset' });
+    solve(session);
+    const made = makeRecord(session);
+    expect(replay(session.prepared, made)).toMatchObject({ ok: true, score: 0 });
+  });
+});
+
+describe('a coach speaks before an unsafe act', () => {
+  const on = (mode: 'coached' | 'practice') => {
+    const session = new CallSession(prepared('sunny-line'), mode);
+    session.act({ id: 'ask-danger' });
+    session.act({ id: 'decide-visit', fill: { urgency: 'now', load: [] } });
+    return session;
+  };
+
+  it('of lids before the site is made safe, and of a circuit that is not locked out', () => {
+    const session = on('coached');
+    expect(cautionBefore(session, { id: 'open-lid:aeration' })?.id).toBe('before.site-not-made-safe');
+    session.act({ id: 'make-safe' });
+    expect(cautionBefore(session, { id: 'open-lid:aeration' })).toBeUndefined();
+    const circuit = { id: 'circuit.compressorBreaker' };
+    expect(cautionBefore(session, { id: 'open-compressor' })).toEqual({
+      id: 'before.not-locked-out',
+      values: { circuit },
+    });
+    session.act({ id: 'lock-out:compressorBreaker' });
+    expect(cautionBefore(session, { id: 'open-compressor' })).toBeUndefined();
+  });
+
+  it('changes nothing by it, and says nothing in practice', () => {
+    const session = on('coached');
+    const before = session.stateDigest();
+    cautionBefore(session, { id: 'open-lid:aeration' });
+    expect(session.stateDigest()).toBe(before);
+    expect(session.breaches).toEqual([]);
+    expect(cautionBefore(on('practice'), { id: 'open-lid:aeration' })).toBeUndefined();
+  });
+
+  it('does not tell what only the hidden state makes a breach: which tablets lie in the feeder', () => {
+    const call = shippedCalls().find((c) => c.id === 'sunny-line');
+    if (!call) throw new Error('the call does not ship');
+    const faults = [{ fault: 'wrong-tablets', onset: call.faults[0]?.onset ?? '' }];
+    const session = new CallSession(prepareCall({ ...call, unit: 'u2', faults }), 'coached');
+    session.act({ id: 'ask-danger' });
+    session.act({ id: 'decide-visit', fill: { urgency: 'now', load: [] } });
+    session.act({ id: 'make-safe' });
+    session.act({ id: 'open-lid:riser' });
+    expect(cautionBefore(session, { id: 'refill-disinfectant' })).toBeUndefined();
+    expect(session.act({ id: 'refill-disinfectant' })).toBeUndefined();
+    expect(session.breach).toBe('chlorine-mixed');
   });
 });
 

@@ -1,15 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  judged,
-  makeRecord,
-  play,
-  playSolution,
-  prepareCall,
-  replay,
-  shippedCalls,
-  trueFaults,
-} from '../../src/calls/index.ts';
-import { placedFault } from '../../src/faults/index.ts';
+import { judged, makeRecord, play, playSolution, prepareCall, replay, shippedCalls } from '../../src/calls/index.ts';
+import { noticedOf, unitAtReport } from '../../src/calls/setup.ts';
+import { SYMPTOMS } from '../../src/service/index.ts';
 
 /** Scripted people on every shipped call: who must pass, and who must not. */
 describe.each(shippedCalls().map((call) => [call.id, call] as const))('%s', (_id, call) => {
@@ -26,16 +18,14 @@ describe.each(shippedCalls().map((call) => [call.id, call] as const))('%s', (_id
     expect(replay(prepared, record).firstDifference).toBeUndefined();
   });
 
-  it('is passed by a reset alone only where nothing but a surge was wrong', () => {
-    const surgeOnly = trueFaults(playSolution(prepared)).every((key) => placedFault(key).id === 'surge-latch');
-    expect(judged(play(prepared, 'reset-only')).passed).toBe(surgeOnly);
+  it('is passed by a reset alone only where it is rightly closed by phone', () => {
+    expect(judged(play(prepared, 'reset-only')).passed).toBe(call.expected.decision === 'close');
   });
 
-  it('shows its symptom when the phone rings', () => {
-    const session = playSolution(prepared);
-    const { log } = session.service.unit;
-    const litBefore = log.some((e) => e.what === 'lamp.on' && e.t <= prepared.report_s);
-    expect(litBefore).toBe(call.kind === 'alarm');
+  it('shows what was noticed when the phone rings', () => {
+    const unit = unitAtReport(prepared);
+    for (const symptom of noticedOf(call)) expect(SYMPTOMS[symptom](unit), symptom).toBe(true);
+    if (call.kind === 'complaint') expect(SYMPTOMS['lamp-dark'](unit)).toBe(true);
   });
 });
 

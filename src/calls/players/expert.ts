@@ -127,8 +127,11 @@ export class Expert {
     const weights = new Map<LoadId, number>();
     for (const { cause, chance } of this.diagnosis.belief()) {
       for (const key of keysOf(cause)) {
-        const load = ACTION_BY_ID.get(placedFault(key).mendedBy[0] ?? '')?.load;
-        if (load) weights.set(load, (weights.get(load) ?? 0) + chance);
+        const { mendedBy } = placedFault(key);
+        for (const id of mendedBy) {
+          const load = ACTION_BY_ID.get(id)?.load;
+          if (load) weights.set(load, (weights.get(load) ?? 0) + chance / mendedBy.length);
+        }
       }
     }
     return [...LOADS]

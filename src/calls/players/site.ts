@@ -111,7 +111,7 @@ function lowerWater(hand: Hand): void {
     const level = person.facts.pumpTankLevel_m?.value ?? Number.NEGATIVE_INFINITY;
     return level - unit.spec.plant.pump.floor_m > unit.spec.panel.floats.highWaterFloat.breaks_m;
   };
-  if (!person.lids.has('pump')) return;
+  if (!person.lids.has('pump')) hand.do('open-lid:pump');
   hand.do('look-into-pump-tank');
   if (!over()) return;
   hand.do('selector-hand');
@@ -130,7 +130,7 @@ export function leave(hand: Hand, lines: readonly string[] = RECORD_LINES): void
     hand.do(`breaker-on:${circuit}`);
   }
   if (unit.control.regions.selector !== 'auto') hand.do('selector-auto');
-  lowerWater(hand);
+  if (person.lids.has('pump')) lowerWater(hand);
   for (const lid of [...person.lids]) hand.do(`close-lid:${lid}`);
   hand.do('reset-panel');
   hand.do('watch-panel');

@@ -1,9 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { CallMode } from '../../calls/view.ts';
 import { Bar } from '../bar.tsx';
 import { ClockBar } from '../clock-bar.tsx';
 import { useDesk } from '../desk.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { AlarmBand } from './alarm-band.tsx';
+import { useCoachParts } from './coach/later.ts';
 import { EndDialog } from './end-dialog.tsx';
 import { Hand } from './hand.tsx';
 import { useCallKeys } from './keys.ts';
@@ -17,21 +19,22 @@ import { Suspects } from './suspects.tsx';
 import { type Tab, Tabs } from './tabs.tsx';
 
 /** A call being worked on. */
-export function CallScreen({ callId }: { callId: string }) {
+export function CallScreen({ callId, mode }: { callId: string; mode: CallMode }) {
   const desk = useDesk();
   const { session } = desk;
   const [tab, setTab] = useState<Tab>('hand');
   useEffect(() => {
     void begin();
     async function begin() {
-      await session.take(callId);
+      await session.take(callId, mode);
       if (session.view.value === null) desk.go({ screen: 'start' });
     }
-  }, [desk, session, callId]);
+  }, [desk, session, callId, mode]);
   useCallKeys(session);
   const captions = useSounds(desk);
 
   const view = session.view.value;
+  const coach = useCoachParts(desk, view?.mode === 'coached');
   if (view === null) {
     return (
       <div class="call">
@@ -54,16 +57,21 @@ export function CallScreen({ callId }: { callId: string }) {
         <Stage view={view} captions={captions} />
         <PartStrip view={view} onGo={() => setTab('hand')} />
         <NewsStrip view={view} />
-        <Tabs tab={tab} onTab={setTab} notes={view.notebook.length} />
-        <div class="bench" data-tab={tab}>
+        {coach !== null && <coach.CoachWord wanted={tab !== 'coach'} />}
+        <Tabs tab={tab} onTab={setTab} notes={view.notebook.length}>
+          {coach !== null && <coach.CoachTab current={tab === 'coach'} onPick={() => setTab('coach')} />}
+        </Tabs>
+        <div class={coach === null ? 'bench' : 'bench coached'} data-tab={tab}>
           <Sheet view={view} />
           <Hand view={view} />
           <div class="notes-column">
             <Notebook view={view} />
             <Suspects view={view} />
           </div>
+          {coach !== null && <coach.CoachCard />}
         </div>
       </main>
+      {coach !== null && <coach.CoachDialogs view={view} />}
       <EndDialog view={view} />
     </div>
   );

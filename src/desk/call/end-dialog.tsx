@@ -9,7 +9,10 @@ export function EndDialog({ view }: { view: CallView }) {
   const desk = useDesk();
   const dialog = useRef<HTMLDialogElement>(null);
   const key = desk.session.finishedKey.value;
-  const { breach, ended } = view;
+  const { ended } = view;
+  // A coached call goes on after a breach, which was explained when it came.
+  const goneOn = view.breach !== undefined && view.mode === 'coached';
+  const breach = goneOn ? undefined : view.breach;
   useEffect(() => {
     if (ended && dialog.current?.open === false) dialog.current.showModal();
   }, [ended]);
@@ -31,7 +34,10 @@ export function EndDialog({ view }: { view: CallView }) {
         {desk.t(breach === undefined ? 'end.closed' : 'end.breach')}
       </h2>
       {breach === undefined ? (
-        <p>{desk.t('end.closed.text')}</p>
+        <>
+          {goneOn && <p>{desk.t('end.goneOn')}</p>}
+          <p>{desk.t('end.closed.text')}</p>
+        </>
       ) : (
         <>
           <p role="alert">

@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { CallView, StageView } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { linesFor } from '../next-time.ts';
 import { Said } from '../screen.tsx';
 
 /** What stays in sight under the current stage, CSS pixels: the next one or two. */
@@ -10,7 +11,7 @@ const ROOM_BELOW = 56;
 /** What was said when the phone rang, and how far the call has come. */
 export function Sheet({ view }: { view: CallView }) {
   const desk = useDesk();
-  const nextTime = desk.lines.value.find((one) => one.callId === view.callId)?.nextTime ?? '';
+  const nextTime = linesFor(desk.lines.value, desk.calls.value, view.callId);
   const card = useRef<HTMLElement>(null);
   const now = useRef<HTMLLIElement>(null);
   // Keeps the current stage in sight inside the card, without moving the page.
@@ -26,11 +27,11 @@ export function Sheet({ view }: { view: CallView }) {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region
     <section ref={card} class="card sheet" aria-labelledby="sheet-title" tabIndex={0}>
       <h2 id="sheet-title">{desk.t('tab.sheet')}</h2>
-      {nextTime !== '' && (
-        <p class="next-time">
-          <span class="label">{desk.t('call.nextTime')}</span> {nextTime}
+      {nextTime.map((line) => (
+        <p key={line} class="next-time">
+          <span class="label">{desk.t('call.nextTime')}</span> {line}
         </p>
-      )}
+      ))}
       {view.said.map((line) => (
         <blockquote key={line.en}>{desk.local(line)}</blockquote>
       ))}

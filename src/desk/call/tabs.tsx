@@ -1,16 +1,25 @@
+import type { ComponentChildren } from 'preact';
 import { useDesk } from '../desk.ts';
 import { Icon, type IconName } from '../icons.tsx';
 
-export type Tab = 'sheet' | 'hand' | 'notes';
+export type Tab = 'sheet' | 'hand' | 'notes' | 'coach';
 
-const TABS: readonly { readonly id: Tab; readonly icon: IconName }[] = [
+const TABS: readonly { readonly id: Exclude<Tab, 'coach'>; readonly icon: IconName }[] = [
   { id: 'sheet', icon: 'sheet' },
   { id: 'hand', icon: 'mend' },
   { id: 'notes', icon: 'notebook' },
 ];
 
-/** On a narrow screen the three cards share one place; these choose which is on top. */
-export function Tabs({ tab, onTab, notes }: { tab: Tab; onTab: (tab: Tab) => void; notes: number }) {
+interface Props {
+  readonly tab: Tab;
+  readonly onTab: (tab: Tab) => void;
+  readonly notes: number;
+  /** A further tab. */
+  readonly children: ComponentChildren;
+}
+
+/** On a narrow screen the cards share one place; these choose which is on top. */
+export function Tabs({ tab, onTab, notes, children }: Props) {
   const desk = useDesk();
   return (
     <nav class="tabs" aria-label={desk.t('call.cards')}>
@@ -26,6 +35,7 @@ export function Tabs({ tab, onTab, notes }: { tab: Tab; onTab: (tab: Tab) => voi
           )}
         </button>
       ))}
+      {children}
     </nav>
   );
 }

@@ -1,4 +1,4 @@
-import type { DebriefView } from '../../calls/view.ts';
+import type { Assistance, DebriefView } from '../../calls/view.ts';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
@@ -25,7 +25,7 @@ export function Truth({ debrief }: Props) {
 }
 
 /** The score, line by line, each with its reason. */
-export function Score({ debrief }: Props) {
+export function Score({ debrief, assistance }: Props & { readonly assistance: Assistance | undefined }) {
   const desk = useDesk();
   return (
     <section class="card score" aria-labelledby="score-title">
@@ -69,7 +69,24 @@ export function Score({ debrief }: Props) {
           </tr>
         </tfoot>
       </table>
+      {assistance !== undefined && <Help assistance={assistance} />}
     </section>
+  );
+}
+
+/** The help that was taken: shown, not counted. */
+function Help({ assistance: { hints, likely } }: { assistance: Assistance }) {
+  const { t } = useDesk();
+  const taken = [
+    ...(hints === 0 ? [] : [t('assist.hints', { level: { id: `assist.level.${hints}` } })]),
+    ...(likely ? [t('assist.likely')] : []),
+  ];
+  return (
+    <p class="assistance">
+      <strong>{t('assist.title')}</strong>
+      <span>{taken.length === 0 ? t('assist.none') : taken.join(' · ')}</span>
+      <span class="small">{t('assist.note')}</span>
+    </p>
   );
 }
 

@@ -1,14 +1,21 @@
-import type { DebriefView } from '../../calls/view.ts';
+import { useState } from 'preact/hooks';
+import type { StepReviewView } from '../../calls/lesson.ts';
+import type { Assistance, CallMode, DebriefView } from '../../calls/view.ts';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { suggestedCall } from '../next-call.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { Costs, Flags, Score, Truth } from './cards.tsx';
 import { keepRecord } from './keep-record.ts';
 import { useDebrief } from './load.ts';
 import { Prompts } from './prompts.tsx';
-import { Replay } from './replay.tsx';
+import { firstLook, Replay } from './replay.tsx';
+import { Steps } from './steps.tsx';
+import { useReview } from './use-review.ts';
 import { VerdictHead } from './verdict-head.tsx';
+
+const NO_HELP: Assistance = { hints: 0, likely: false };
 
 /** What happened on the call, what was true all along, and what to do first next time. */
 export function DebriefScreen({ recordKey }: { recordKey: number }) {
@@ -24,17 +31,33 @@ export function DebriefScreen({ recordKey }: { recordKey: number }) {
       </div>
     );
   }
+  return <Debrief debrief={debrief} recordKey={recordKey} />;
+}
+
+function Debrief({ debrief: judged, recordKey }: { debrief: DebriefView; recordKey: number }) {
+  const desk = useDesk();
+  const [at_ms, setAt] = useState(firstLook(judged));
+  const review = useReview(desk, recordKey);
+  const debrief = { ...judged, done: marked(judged.done, review.steps) };
+  const saved = desk.finished.value.find((one) => one.key === recordKey)?.saved;
+  const assistance = saved?.mode === 'coached' ? (saved.assistance ?? NO_HELP) : undefined;
+  const show = (ms: number) => {
+    setAt(ms);
+    document.querySelector('.replay')?.scrollIntoView({ block: 'start' });
+    document.querySelector<HTMLElement>('.scrubber')?.focus({ preventScroll: true });
+  };
   return (
     <div class="debrief">
       <Bar subtitle={`${desk.t('title.debrief')} · ${desk.local(debrief.title)}`}>
-        <Onward debrief={debrief} />
+        <Onward debrief={debrief} mode={saved?.mode ?? 'practice'} assistance={assistance} />
       </Bar>
       <main>
-        <VerdictHead debrief={debrief} />
-        <Replay debrief={debrief} />
+        <VerdictHead debrief={debrief} assistance={assistance} />
+        <Replay debrief={debrief} at_ms={at_ms} onSeek={setAt} />
+        <Steps review={review} startOfDay_ms={debrief.startOfDay_ms} onShow={show} />
         <div class="debrief-cards">
           <Truth debrief={debrief} />
-          <Score debrief={debrief} />
+          <Score debrief={debrief} assistance={assistance} />
           <Costs debrief={debrief} />
           <Flags debrief={debrief} />
           <Prompts debrief={debrief} />
@@ -44,16 +67,31 @@ export function DebriefScreen({ recordKey }: { recordKey: number }) {
   );
 }
 
-function Onward({ debrief }: { debrief: DebriefView }) {
+/** The time line's blocks with what the review found of them, where that is worth a flag. */
+function marked(done: DebriefView['done'], steps: readonly StepReviewView[]): DebriefView['done'] {
+  const flags = new Map(steps.map((one) => [one.at_ms, one.finding]));
+  return done.map((block) => {
+    const finding = block.kind === 'drive' ? undefined : flags.get(block.from_ms);
+    return finding === undefined || finding === 'best' ? block : { ...block, flag: finding };
+  });
+}
+
+interface OnwardProps {
+  readonly debrief: DebriefView;
+  readonly mode: CallMode;
+  readonly assistance: Assistance | undefined;
+}
+
+function Onward({ debrief, mode, assistance }: OnwardProps) {
   const desk = useDesk();
-  const next = nextCall(desk.calls.value, desk.finished.value, debrief.callId);
+  const next = suggestedCall(desk);
   const take = async (callId: string) => {
     await desk.store.dropProgress(callId);
-    desk.go({ screen: 'call', callId });
+    desk.go({ screen: 'call', callId, ...(mode === 'coached' ? { mode } : {}) });
   };
   return (
     <div class="onward">
-      <button type="button" class="pill" data-keep-record onClick={() => void keepRecord(desk)}>
+      <button type="button" class="pill" data-keep-record onClick={() => void keepRecord(desk, assistance)}>
         <Icon name="save" /> {desk.t('debrief.keep')}
       </button>
       <button type="button" class="pill" onClick={() => void take(debrief.callId)}>
@@ -66,16 +104,4 @@ function Onward({ debrief }: { debrief: DebriefView }) {
       )}
     </div>
   );
-}
-
-/** The next call down the list that has not been passed yet, else simply the next one. */
-function nextCall(
-  calls: readonly { readonly id: string }[],
-  finished: readonly { readonly callId: string; readonly passed: boolean }[],
-  callId: string,
-): string | undefined {
-  const at = calls.findIndex((one) => one.id === callId);
-  const others = [...calls.slice(at + 1), ...calls.slice(0, Math.max(0, at))].map((one) => one.id);
-  const passed = (id: string) => finished.some((one) => one.callId === id && one.passed);
-  return others.find((id) => !passed(id)) ?? others[0];
 }

@@ -1,10 +1,11 @@
+import type { Assistance } from '../../calls/view.ts';
 import type { Desk } from '../desk.ts';
 import { toldOf } from '../engine.ts';
 
 /** Hands the record over as a JSON file. */
-export async function keepRecord(desk: Desk): Promise<void> {
+export async function keepRecord(desk: Desk, assistance: Assistance | undefined): Promise<void> {
   try {
-    const { record, fileName } = await desk.engine.ask({ kind: 'record' });
+    const { record, fileName } = await desk.engine.ask({ kind: 'record', ...(assistance ? { assistance } : {}) });
     const file = new Blob([`${JSON.stringify(record, null, 2)}\n`], { type: 'application/json' });
     const link = document.createElement('a');
     link.href = URL.createObjectURL(file);

@@ -4,11 +4,13 @@ import { useDesk } from '../desk.ts';
 
 const LONGEST_LINE = 200;
 
-/** Three questions to oneself. The last answer is kept and shown before this call is taken again. */
+/** Three questions to oneself. The last answer is kept for the family of the fault, and shown before calls that begin alike. */
 export function Prompts({ debrief }: { debrief: DebriefView }) {
   const desk = useDesk();
   const { t } = desk;
-  const kept = desk.lines.value.find((one) => one.callId === debrief.callId);
+  const kept =
+    desk.lines.value.find((one) => one.family === debrief.family) ??
+    desk.lines.value.find((one) => one.family === undefined && one.callId === debrief.callId);
   const [toldMost, setToldMost] = useState(kept?.toldMost ?? '');
   const [costMost, setCostMost] = useState(kept?.costMost ?? '');
   const [nextTime, setNextTime] = useState(kept?.nextTime ?? '');
@@ -17,7 +19,9 @@ export function Prompts({ debrief }: { debrief: DebriefView }) {
   const steps = stepsOf(debrief).map((one) => ({ id: one.id, text: desk.speak.value(one) }));
   const keep = async (event: Event) => {
     event.preventDefault();
-    await desk.store.putLine({ version: 1, callId: debrief.callId, toldMost, costMost, nextTime: nextTime.trim() });
+    const { callId, family } = debrief;
+    const line = { version: 1, callId, family, savedAt: desk.wallClock(), toldMost, costMost } as const;
+    await desk.store.putLine({ ...line, nextTime: nextTime.trim() });
     await desk.refreshShelves();
     setSaved(true);
   };

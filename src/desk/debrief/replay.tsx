@@ -17,10 +17,15 @@ import { useXray } from './use-xray.ts';
 const NARROWEST = 760;
 const noPart = () => {};
 
+interface Props {
+  readonly debrief: DebriefView;
+  readonly at_ms: number;
+  readonly onSeek: (at_ms: number) => void;
+}
+
 /** The call again, everything open: the picture at an instant, the time line under it, and a handle to move along. */
-export function Replay({ debrief }: { debrief: DebriefView }) {
+export function Replay({ debrief, at_ms, onSeek: setAt }: Props) {
   const desk = useDesk();
-  const [at_ms, setAt] = useState(firstLook(debrief));
   const [asText, setAsText] = useState(false);
   const scene = useXray(desk, at_ms);
   const play = usePlay(debrief, at_ms, setAt);
@@ -137,7 +142,7 @@ function RowNames({ debrief, at_ms }: { debrief: DebriefView; at_ms: number }) {
 }
 
 /** The replay opens where something first went wrong, if anything did. */
-function firstLook(debrief: DebriefView): number {
+export function firstLook(debrief: DebriefView): number {
   return debrief.events.find((one) => one.tone === 'bad')?.at_ms ?? debrief.done[0]?.from_ms ?? debrief.from_ms;
 }
 

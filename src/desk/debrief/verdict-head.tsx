@@ -1,10 +1,16 @@
-import type { DebriefView } from '../../calls/view.ts';
+import type { Assistance, DebriefView } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said, ScreenTitle } from '../screen.tsx';
 
+interface Props {
+  readonly debrief: DebriefView;
+  /** Of a coached call only. */
+  readonly assistance: Assistance | undefined;
+}
+
 /** The outcome at a glance, over a strip of lawn, with tags hung beside it. */
-export function VerdictHead({ debrief }: { debrief: DebriefView }) {
+export function VerdictHead({ debrief, assistance }: Props) {
   const { t } = useDesk();
   const safe = debrief.lines.every((line) => line.id !== 'safety' || line.points >= line.of);
   const minutes = debrief.done.reduce((sum, block) => sum + (block.to_ms - block.from_ms) / 60_000, 0);
@@ -32,6 +38,14 @@ export function VerdictHead({ debrief }: { debrief: DebriefView }) {
           big={t('call.minutes', { m: { measure: 'duration_min', value: minutes } })}
           small={t('debrief.tag.time')}
         />
+        {assistance !== undefined && (
+          <Tag
+            big={
+              assistance.hints > 0 ? `${assistance.hints} / 4` : t(assistance.likely ? 'assist.some' : 'assist.none')
+            }
+            small={t('assist.tag')}
+          />
+        )}
       </ul>
     </section>
   );

@@ -7,10 +7,12 @@ import { SkyBand } from './sky-band.tsx';
 interface Props {
   readonly card: CallCard;
   readonly number: number;
+  /** Whether it is the one that the course has next. */
+  readonly next: boolean;
 }
 
 /** One call on the list: what is known of it before the phone is picked up, and how it went so far. */
-export function CallCardView({ card, number }: Props) {
+export function CallCardView({ card, number, next }: Props) {
   const desk = useDesk();
   const { local, t } = desk;
   const started = desk.progress.value.find((one) => one.callId === card.id);
@@ -27,7 +29,8 @@ export function CallCardView({ card, number }: Props) {
     open();
   };
   return (
-    <li class="call-card" aria-labelledby={titleId}>
+    <li class={next ? 'call-card next' : 'call-card'} aria-labelledby={titleId}>
+      {next && <p class="next-tag">{t('start.next')}</p>}
       <SkyBand secondOfDay={card.starts.secondOfDay} month={card.starts.month} />
       <div class="call-card-body">
         <p class="call-card-meta">
@@ -65,7 +68,17 @@ export function CallCardView({ card, number }: Props) {
             {started === undefined ? t('start.take') : t('start.goOn')}
             <span class="vh">: {local(card.title)}</span>
           </button>
-          {started !== undefined && (
+          {started === undefined ? (
+            <button
+              type="button"
+              class="secondary"
+              data-coached={card.id}
+              onClick={() => desk.go({ screen: 'call', callId: card.id, mode: 'coached' })}
+            >
+              {t('start.coached')}
+              <span class="vh">: {local(card.title)}</span>
+            </button>
+          ) : (
             <button type="button" class="secondary" onClick={() => void startOver()}>
               {t('start.over')}
               <span class="vh">: {local(card.title)}</span>

@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import { CautionSign, Icon } from '../icons.tsx';
+import { suggestedCall } from '../next-call.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { CallCardView } from './call-card.tsx';
 import { LeftOff } from './left-off.tsx';
@@ -13,6 +14,7 @@ export function StartScreen() {
   useEffect(() => {
     void desk.session.leave().then(desk.refreshShelves);
   }, [desk]);
+  const suggested = suggestedCall(desk);
   return (
     <div class="start">
       <Bar />
@@ -29,7 +31,7 @@ export function StartScreen() {
           <h2 id="calls-title">{desk.t('start.calls')}</h2>
           <ul class="call-cards">
             {desk.calls.value.map((card, index) => (
-              <CallCardView key={card.id} card={card} number={index + 1} />
+              <CallCardView key={card.id} card={card} number={index + 1} next={card.id === suggested} />
             ))}
           </ul>
         </section>

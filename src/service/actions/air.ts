@@ -2,7 +2,7 @@
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, quantity, say } from '../message.ts';
-import { compressorHeard } from '../perceive.ts';
+import { compressorHeard, HUMS_LABOURED } from '../perceive.ts';
 import { actionsAt, good, mendsAt, off } from './shared.ts';
 
 const at = actionsAt('compressor');
@@ -48,7 +48,7 @@ function heard(d: Doing): Message {
   if (facts.compressorRuns !== true) return say('reading.silent');
   if (facts.rattle) return say('reading.rattles');
   const load = facts.compressorLoad ?? 0;
-  return say(load < 0.2 ? 'reading.hums-light' : load > 0.5 ? 'reading.hums-laboured' : 'reading.hums-even');
+  return say(load < 0.2 ? 'reading.hums-light' : load > HUMS_LABOURED ? 'reading.hums-laboured' : 'reading.hums-even');
 }
 
 /** A tube that has come off its fitting is seen, whatever else was looked for. */

@@ -60,6 +60,7 @@ export const call = {
   'end.breach': 'Stopped: life safety',
   'end.breach.text':
     'On a real property this could have hurt somebody, so the call ends here and counts as failed. The debrief shows the step that was missing.',
+  'end.goneOn': 'A life-safety step was skipped on the way, so the call counts as failed.',
   'end.debrief': 'To the debrief',
   'stage.danger': 'Danger first',
   'stage.ask': 'Ask what happened',
@@ -107,17 +108,4 @@ export const call = {
   'meter.one-wire': 'One wire at a time.',
   'meter.lead': 'One lead',
   'meter.cord': 'Cord',
-  'cause.sound': 'Nothing wrong now',
-  'cause.something-else': 'Something else',
-  'hint.symptom': 'Start from what was reported: “{said}” Which parts could make that happen?',
-  'hint.area': 'What is still open lies best apart at: {part}.',
-  'hint.kind.look': 'A look or a listen at this part tells most now: {part}.',
-  'hint.kind.measure': 'A reading with an instrument tells most now, at: {part}.',
-  'hint.kind.operate': 'Working something by hand and watching tells most now, at: {part}.',
-  'hint.check': '“{check}”: it tells {one} from {other}.',
-  'hint.enough': 'No further check is worth its time: enough is known.',
-  'hint.name-it': 'Say what it was, with the note that shows it, then mend it.',
-  'hint.cause': 'All that was seen points to: {cause}.',
-  'hint.again':
-    '“{check}” was just done and nothing has changed since. What else could it be, and what would show that?',
 };

@@ -1,13 +1,5 @@
 /** The file of numbers for the C program: what the plant is made of and what drives it, none of it typed again. */
-import {
-  COMPARTMENTS,
-  COMPONENT,
-  lineState,
-  massOf,
-  oxygenAt,
-  SOUND,
-  STORE,
-} from '../../../src/plant/index.ts';
+import { COMPARTMENTS, COMPONENT, lineState, massOf, oxygenAt, SOUND, STORE } from '../../../src/plant/index.ts';
 import { floatHeights_m } from '../../../src/unit/index.ts';
 import { absoluteTolerances, type Coupled } from '../coupled.ts';
 import { type Edge, newUnit, type Sample, SIZE, WATERS } from '../recorded.ts';

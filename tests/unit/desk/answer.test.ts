@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shippedCalls } from '../../../src/calls/index.ts';
+import { loadRecord, shippedCalls } from '../../../src/calls/index.ts';
 import { Answerer } from '../../../src/desk/answer.ts';
 import type { Reply, Request, SavedCall } from '../../../src/desk/protocol.ts';
 
@@ -47,12 +47,28 @@ describe('what the page asks', () => {
     expect(broken).toMatchObject({ kind: 'error', message: { id: 'trouble.progress-broken' } });
   });
 
+  it('to do in a coached call is done after a word, where one is due, and not at once', async () => {
+    const answerer = new Answerer();
+    const { view } = await ask(answerer, { kind: 'open', callId: call.id, mode: 'coached' }, 'view');
+    const action = { id: 'guide-reset' };
+    const asked = { kind: 'act', action, at_ms: view.now_ms } as const;
+    const before = await ask(answerer, asked, 'view');
+    expect(before.caution?.id).toBe('before.danger-not-asked');
+    expect(before.view).toMatchObject({ now_ms: view.now_ms, breaches: 0, ended: false });
+    const after = await ask(answerer, { ...asked, sure: true }, 'view');
+    expect(after.caution).toBeUndefined();
+    expect(after.view).toMatchObject({ breach: { id: 'breach.danger-not-asked' }, breaches: 1, ended: false });
+  });
+
   it('of a closed call is answered: the debrief, the record, the truth at an instant', async () => {
     const { answerer, view } = await takenUpTo(call.solution.length);
     expect(view.ended).toBe(true);
     const { debrief } = await ask(answerer, { kind: 'debrief' }, 'debrief');
     expect(debrief.passed).toBe(true);
+    const helped = await ask(answerer, { kind: 'record', assistance: { hints: 2, likely: false } }, 'record');
+    expect(loadRecord(JSON.stringify(helped.record))).toMatchObject({ ok: true, value: { assistance: { hints: 2 } } });
     const { record } = await ask(answerer, { kind: 'record' }, 'record');
+    expect(record).not.toHaveProperty('assistance');
     expect(record).toMatchObject({ call: call.id, claims: { passed: true, score: debrief.score } });
     const { scene } = await ask(answerer, { kind: 'xray', at_ms: view.now_ms }, 'xray');
     expect(scene.panel.lamps.length).toBeGreaterThan(0);

@@ -11,6 +11,13 @@ describe('a shape', () => {
     expect(fields({ inner: visit })({ inner: good })).toBe(true);
   });
 
+  it('takes what may be there and what may not, but no other value in its place', () => {
+    const more = fields({ name: text }, { family: text });
+    expect([{ name: 'a' }, { name: 'a', family: 'air' }, { name: 'a', family: undefined }].every(more)).toBe(true);
+    expect(more({ name: 'a', family: 7 })).toBe(false);
+    expect(more({ family: 'air' })).toBe(false);
+  });
+
   it.each([
     ['another version', { ...good, version: 2 }],
     ['a long text', { ...good, name: 'Soap first' }],

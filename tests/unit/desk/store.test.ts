@@ -34,6 +34,21 @@ describe('the store without a database', () => {
     expect(trouble.mock.calls).toEqual([['memory']]);
   });
 
+  it('keeps help that was taken, and a review beside its call; lines by family, older ones by call', async () => {
+    const store = await openStore(() => {});
+    const coached = { ...saved, mode: 'coached', assistance: { hints: 3, likely: true } } as const;
+    const key = await store.addFinished({ ...finished, saved: coached });
+    await store.putReview(key, [1, 2]);
+    await store.putReview(key + 1, [3]);
+    expect(await store.finishedBy(key)).toEqual({ ...finished, saved: coached, key, review: [1, 2] });
+    expect(await store.finished()).toHaveLength(1);
+    const line = { version: 1, callId: 'sunny-line', toldMost: '', costMost: '' } as const;
+    await store.putLine({ ...line, nextTime: 'an old one' });
+    await store.putLine({ ...line, nextTime: 'soap', family: 'air', savedAt: 1 });
+    await store.putLine({ ...line, callId: 'storm-light', nextTime: 'soap first', family: 'air', savedAt: 2 });
+    expect((await store.lines()).map((one) => one.nextTime)).toEqual(['an old one', 'soap first']);
+  });
+
   it('sets aside what it cannot read, says so, and goes on', async () => {
     const trouble = vi.fn();
     const store = await openStore(trouble);

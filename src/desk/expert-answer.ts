@@ -1,0 +1,70 @@
+/**
+ * Answers what an expert is asked: of a finished call what each step was worth, of one in progress what a coach would say.
+ * Runs in a worker of its own, for it takes seconds; in tests it runs without one.
+ */
+import { Coach } from '../calls/coached.ts';
+import { stepReviewView } from '../calls/lesson.ts';
+import { reviewOf } from '../calls/review.ts';
+import type { Prepared } from '../calls/setup.ts';
+import { fetchCall } from './call-files.ts';
+import { EngineError } from './engine.ts';
+import type { ExpertReply, ExpertRequest } from './expert-protocol.ts';
+import { fetched } from './fetched.ts';
+import type { SavedCall } from './protocol.ts';
+
+/** Of the causes lived through, every so many is told. */
+const TOLD_EVERY = 20;
+
+export class Expert {
+  private readonly tell: (reply: ExpertReply) => void;
+  private coach: Coach | undefined;
+
+  constructor(tell: (reply: ExpertReply) => void) {
+    this.tell = tell;
+  }
+
+  async answer(request: ExpertRequest): Promise<void> {
+    try {
+      if (request.kind === 'review') await this.review(request.saved);
+      else await this.advise(request.saved);
+    } catch (error) {
+      if (error instanceof EngineError) return this.tell({ kind: 'error', message: error.told });
+      console.error(error);
+      this.tell({ kind: 'error', message: { id: 'trouble.expert' } });
+    }
+  }
+
+  private async review(saved: SavedCall): Promise<void> {
+    const prepared = await preparedOf(saved);
+    const { resumeCall } = await fetched(import('./resume.ts'));
+    const resumed = resumeCall(prepared, saved.mode, saved.record);
+    if ('why' in resumed) throw new EngineError(resumed.why);
+    const { session } = resumed;
+    for (const review of reviewOf(session, this.lived)) {
+      this.tell({ kind: 'step', review: stepReviewView(session, review), of: session.done.length });
+    }
+    this.tell({ kind: 'reviewed' });
+  }
+
+  private async advise(saved: SavedCall): Promise<void> {
+    const prepared = await preparedOf(saved);
+    const { checkProgress } = await fetched(import('./resume.ts'));
+    const checked = checkProgress(prepared, saved.record);
+    if ('why' in checked) throw new EngineError(checked.why);
+    const { progress } = checked;
+    if (!this.coach?.follows(progress)) this.coach = new Coach(prepared, saved.mode, this.lived);
+    const difference = this.coach.hear(progress);
+    if (difference) throw new EngineError(difference);
+    this.tell({ kind: 'advice', advice: this.coach.advice() });
+  }
+
+  private readonly lived = (done: number, of: number): void => {
+    if (done % TOLD_EVERY === 0) this.tell({ kind: 'lived', done, of });
+  };
+}
+
+async function preparedOf({ callId }: SavedCall): Promise<Prepared> {
+  const prepared = await fetchCall(callId);
+  if (!prepared) throw new EngineError({ id: 'trouble.call-unknown' });
+  return prepared;
+}

@@ -1,0 +1,22 @@
+/** The coach's card and dialogs. */
+export const coach = {
+  'coach.title': 'Coach',
+  'coach.thinking': 'Thinking …',
+  'coach.ready': 'Going through what it could be …',
+  'coach.hint': 'A hint',
+  'coach.plainer': 'A plainer hint',
+  'coach.actFirst': 'Try something first; then comes a plainer one.',
+  'coach.wait': 'In a few seconds.',
+  'coach.earlier': 'Hints before',
+  'coach.likely': 'Likely causes',
+  'coach.likely.note': 'From what was seen and said so far, and nothing else.',
+  'coach.failed': 'The coach cannot be had just now.',
+  'coach.retry': 'Try again',
+  'coach.before': 'A word before that',
+  'coach.back': 'Not yet',
+  'coach.sure': 'Do it all the same',
+  'coach.breach.text': 'The step was not taken. The call goes on, to learn from, and counts as failed.',
+  'coach.goOn': 'Go on',
+  'coach.calls': 'has a word',
+  'trouble.expert': 'Working it out stopped with an error.',
+};

@@ -25,6 +25,13 @@ export function StartScreen() {
             <ScreenTitle>{desk.t('start.title')}</ScreenTitle>
             <p>{desk.t('start.lead')}</p>
           </div>
+          <section class="card drills-door" aria-labelledby="drills-title">
+            <h2 id="drills-title">{desk.t('start.drills')}</h2>
+            <p>{desk.t('start.drills.lead')}</p>
+            <a class="secondary" href="#/drills">
+              {desk.t('start.drills.open')} <Icon name="arrow" />
+            </a>
+          </section>
           <LeftOff />
         </section>
         <section class="calls" aria-labelledby="calls-title">
@@ -36,13 +43,6 @@ export function StartScreen() {
           </ul>
         </section>
         <div class="start-foot">
-          <section class="card drills-door" aria-labelledby="drills-title">
-            <h2 id="drills-title">{desk.t('start.drills')}</h2>
-            <p>{desk.t('start.drills.lead')}</p>
-            <a class="secondary" href="#/drills">
-              {desk.t('start.drills.open')} <Icon name="arrow" />
-            </a>
-          </section>
           <section class="caution-card" aria-labelledby="not-a-licence">
             <h2 id="not-a-licence">
               <CautionSign /> {desk.t('start.licence.title')}

@@ -36,8 +36,7 @@ export const desk = {
   'start.best.failed': 'Not passed, best {score}',
   'start.nextTime': 'You wrote:',
   'start.drills': 'Two-minute drills',
-  'start.drills.lead':
-    'Read floats, split an air line, judge a jar, a panel or a meter: one skill at a time, checked at once.',
+  'start.drills.lead': 'Floats, air line, jar, panel, meter: one skill at a time, checked at once.',
   'start.drills.open': 'Open the drills',
   'start.licence.title': 'Practice here is not a licence',
   'start.licence.1': 'Local code, the maker’s instructions and licensed practice come first.',

@@ -187,7 +187,7 @@ export const drills = {
   'drill.panel.under-dose': 'Water: under the dose float.',
   'drill.panel.over-high': 'Water: over the high-water float.',
   'drill.panel.under-high': 'Water: under the high-water float.',
-  'drill.panel.latches': 'This panel latches its alarm.',
+  'drill.panel.latches': 'This panel latches its alarm until a reset.',
   'drill.panel.follows': 'This panel’s alarm follows its condition.',
   'drill.panel.was-silenced': 'An alarm stood, and was silenced.',
   'drill.panel.was-quiet': 'Before, all was quiet.',

@@ -39,7 +39,7 @@ export const desk: Record<keyof typeof en, string> = {
   'start.nextTime': 'Usted anotó:',
   'start.drills': 'Ejercicios de dos minutos',
   'start.drills.lead':
-    'Leer flotadores, partir una línea de aire, juzgar un frasco, un tablero o un medidor: una destreza cada vez, con respuesta al instante.',
+    'Flotadores, línea de aire, frasco, tablero, medidor: una destreza cada vez, con respuesta al instante.',
   'start.drills.open': 'Abrir los ejercicios',
   'start.licence.title': 'Practicar aquí no es una licencia',
   'start.licence.1': 'Primero van la norma local, las instrucciones del fabricante y el técnico con licencia.',

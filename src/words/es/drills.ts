@@ -164,12 +164,12 @@ export const drills: Record<keyof typeof en, string> = {
   'drill.panel.reset.at-once': 'Se enciende en cuanto hay tensión',
   'drill.panel.reset.seconds': 'Se enciende otra vez tras unos segundos',
   'drill.panel.reset.minute': 'Se enciende otra vez tras cerca de un minuto',
-  'drill.panel.reset.needs.dark': 'Seguir apagada pide una luz que solo su enclavamiento mantenía.',
+  'drill.panel.reset.needs.dark': 'Seguir apagada pide una luz que solo su sello mantenía.',
   'drill.panel.reset.needs.at-once': 'Ninguna condición cuenta al instante: cada una debe durar primero su retardo.',
   'drill.panel.reset.needs.seconds': 'Unos segundos es el retardo del nivel alto, que pide un flotador levantado.',
   'drill.panel.reset.needs.minute': 'Un minuto es el retardo de la falta de aire, que pide una línea sin presión.',
   'drill.panel.reset.shown.dark':
-    'El manómetro está bien y el agua baja: el rearme abre el enclavamiento y nada lo cierra.',
+    'El manómetro está bien y el agua baja: el rearme suelta el sello y nada lo vuelve a cerrar.',
   'drill.panel.reset.shown.seconds':
     'El manómetro está bien, pero el agua sigue sobre el flotador de nivel alto, con o sin palancas.',
   'drill.panel.reset.shown.minute': 'El agua está baja, pero el manómetro está bajo el ajuste del presostato.',
@@ -201,7 +201,7 @@ export const drills: Record<keyof typeof en, string> = {
   'drill.panel.under-dose': 'Agua: bajo el flotador de dosis.',
   'drill.panel.over-high': 'Agua: sobre el flotador de nivel alto.',
   'drill.panel.under-high': 'Agua: bajo el flotador de nivel alto.',
-  'drill.panel.latches': 'Este tablero enclava su alarma.',
+  'drill.panel.latches': 'Este tablero sella su alarma hasta el rearme.',
   'drill.panel.follows': 'La alarma de este tablero sigue a su condición.',
   'drill.panel.was-silenced': 'Había una alarma y se silenció.',
   'drill.panel.was-quiet': 'Antes todo estaba en calma.',
@@ -209,7 +209,7 @@ export const drills: Record<keyof typeof en, string> = {
   'drill.meter.ask-volts': 'El medidor está en voltios. ¿Qué muestra la lectura?',
   'drill.meter.ask-ohms': 'El medidor está en ohmios. ¿Qué muestra la lectura?',
   'drill.meter.ask-expected':
-    'Todo está sano y la acometida da {supply}. Punta roja en «{red}», negra en «{black}»: ¿cuántos voltios marcará el medidor?',
+    'Todo está sano y la red da {supply}. Punta roja en «{red}», negra en «{black}»: ¿cuántos voltios marcará el medidor?',
   'drill.meter.live': 'Con tensión: palancas conectadas y selector en Auto, salvo que uno sea la causa.',
   'drill.meter.live-sound': 'Con tensión: palancas conectadas, selector en Auto.',
   'drill.meter.locked': 'Palancas desconectadas, con candado y sin tensión comprobada.',
@@ -236,7 +236,7 @@ export const drills: Record<keyof typeof en, string> = {
   'drill.meter.slip.half':
     'La mitad de {supply} pediría dos cargas iguales en fila; cada camino de este tablero tiene una. ¿Está entre las puntas o no?',
   'drill.meter.other.full':
-    'Entre estas puntas está la única carga del camino, y toma todo lo que da la acometida: {v}. ¿Qué tomaría el resto en el número dado?',
+    'Entre estas puntas está la única carga del camino, y toma todo lo que da la red: {v}. ¿Qué tomaría el resto en el número dado?',
   'drill.meter.other.none':
     'Entre estas puntas todo está cerrado, y los contactos cerrados casi no toman nada: {v}. ¿Qué tomaría los voltios del número dado?',
   'drill.link.pump-lever': 'palanca de la bomba',

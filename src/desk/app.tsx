@@ -28,13 +28,23 @@ function Screen() {
       return <CallScreen key={route.callId} callId={route.callId} mode={route.mode ?? 'practice'} />;
     case 'debrief':
       return (
-        <Later key={route.key} part={() => import('./debrief/debrief.tsx')} words="debrief" waiting="debrief.opening">
+        <Later
+          key={`debrief/${route.key}`}
+          part={() => import('./debrief/debrief.tsx')}
+          words="debrief"
+          waiting="debrief.opening"
+        >
           {({ DebriefScreen }) => <DebriefScreen recordKey={route.key} />}
         </Later>
       );
     case 'drills':
       return (
-        <Later key={route.seed} part={() => import('./drills/drills.tsx')} words="drills" waiting="drills.opening">
+        <Later
+          key={`drills/${route.seed}`}
+          part={() => import('./drills/drills.tsx')}
+          words="drills"
+          waiting="drills.opening"
+        >
           {({ DrillsScreen }) => <DrillsScreen seed={route.seed} />}
         </Later>
       );

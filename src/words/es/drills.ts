@@ -13,13 +13,14 @@ export const drills: Record<keyof typeof en, string> = {
   'drill.timer.none': 'Este tablero no tiene temporizador.',
   'drill.timer.rests': 'El temporizador descansa.',
   'drill.timer.doses': 'El temporizador empezó una dosis hace un minuto.',
-  'drill.floats.rests': 'La bomba descansa, y el temporizador no la arrancaría',
-  'drill.floats.waits': 'La bomba espera el próximo arranque del temporizador',
-  'drill.floats.runs': 'La bomba trabaja, la luz está apagada',
-  'drill.floats.alarm-runs': 'La luz está encendida y la bomba trabaja',
-  'drill.floats.alarm-rests': 'La luz está encendida y la bomba descansa',
+  'drill.floats.rests': 'Luz apagada; la bomba descansa, y el temporizador no la arrancaría',
+  'drill.floats.waits': 'Luz apagada; la bomba espera el próximo arranque del temporizador',
+  'drill.floats.runs': 'Luz apagada; la bomba trabaja',
+  'drill.floats.alarm-runs': 'Luz encendida; la bomba trabaja',
+  'drill.floats.alarm-rests': 'Luz encendida; la bomba descansa',
   'drill.floats.needs.rests': 'Descansar con o sin temporizador pide un flotador bajo todavía abierto.',
-  'drill.floats.needs.waits': 'Esperar pide el flotador de dosis cerrado y nada que arranque la bomba ya.',
+  'drill.floats.needs.waits':
+    'Esperar con la luz apagada pide el flotador de dosis cerrado, el de nivel alto abierto y nada que arranque la bomba ya.',
   'drill.floats.needs.no-timer': 'Esperar pide un temporizador, y este tablero arranca solo por un flotador.',
   'drill.floats.needs.runs': 'Trabajar sin luz pide una orden de arranque y el flotador de nivel alto abierto.',
   'drill.floats.needs.alarm-runs':
@@ -35,7 +36,7 @@ export const drills: Record<keyof typeof en, string> = {
   'drill.floats.shown.runs-override':
     'El flotador de exceso está arriba y arranca la bomba a cualquier hora, hasta {low}.',
   'drill.floats.shown.alarm-runs':
-    'A {level} está cerrado el flotador de nivel alto, puesto a {h}, y también la orden de más abajo.',
+    'A {level} está cerrado el flotador de nivel alto, puesto a {h}, y la bomba tiene también su orden.',
   'drill.floats.shown.alarm-rests':
     'A {level} está cerrado el de nivel alto, puesto a {h}; aquí el de exceso solo acorta el descanso del temporizador.',
   'drill.floats.next.rests': '¿Qué flotador cambia primero cuando suba el agua?',
@@ -315,7 +316,6 @@ export const drills: Record<keyof typeof en, string> = {
   'drills.fig.diffusers': 'Difusores',
   'drills.fig.weight': 'peso {n}',
   'drills.fig.ruledOut': 'descartada',
-  'drills.fig.part': '{^part}: {state}',
   'drills.fig.shutHolds': 'Cerrada en el punto {n}: {p}, aguanta. La fuga está más allá.',
   'drills.fig.shutFalls': 'Cerrada en el punto {n}: {p}, baja. La fuga está antes.',
   'drills.fig.weights': 'Pesos: cuánto fugan tales partes, unas junto a otras.',
@@ -347,5 +347,4 @@ export const drills: Record<keyof typeof en, string> = {
   'drills.fig.probe': 'Roja en {red}, negra en {black}',
   'drills.fig.shows': 'Medidor: {r}',
   'drills.fig.asked': 'Medidor: se pregunta',
-  'drills.fig.chain': 'De {from} a {to}: {part}',
 };

@@ -85,18 +85,21 @@ const SELECTOR_WORD = { hand: 'yard.panel.hand', off: 'yard.panel.selectorOff', 
 
 function Lamps({ figure }: { figure: PanelFigure }) {
   const { t } = useDesk();
-  const first = 180 - (figure.lamps.length - 1) * 60;
+  const first = 170 - (figure.lamps.length - 1) * 80;
   return (
     <>
       {figure.lamps.map(({ id, lit }, i) => {
-        const x = first + i * 120;
+        const x = first + i * 160;
         return (
           <g key={id} class={lit ? 'lamp lit' : 'lamp'} transform={`translate(${x} 62)`}>
-            {lit && <path class="rays" d="M-24 -22l-14 -8M-14 -38l-8 -12M14 -38l8 -12M24 -22l14 -8" />}
+            {lit && <path class="rays" d="M-24 -22l-14 -8M-14 -40l-7 -11M0 -44v-12M14 -40l7 -11" />}
             <path class="glass" d="M-15 -6V-22a15 15 0 0 1 30 0V-6Z" />
             <path class="collar" d="M-20 -6h40v6h-40z" />
-            <text class="lamp-name" x="30" y="-8">
-              {t(LAMP_NAMES[id])}: {t(lit ? 'drills.fig.lit' : 'drills.fig.dark')}
+            <text class="lamp-name" x="26" y="-22">
+              {t(LAMP_NAMES[id])}
+            </text>
+            <text class="stand here" x="26" y="-6">
+              {t(lit ? 'drills.fig.lit' : 'drills.fig.dark')}
             </text>
           </g>
         );

@@ -1,4 +1,6 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { Extra, Key } from '../words/words.ts';
 import { CallScreen } from './call/call.tsx';
 import { type Desk, DeskContext, useDesk } from './desk.ts';
 import { Troubles } from './screen.tsx';
@@ -25,22 +27,50 @@ function Screen() {
     case 'call':
       return <CallScreen key={route.callId} callId={route.callId} mode={route.mode ?? 'practice'} />;
     case 'debrief':
-      return <LaterDebrief key={route.key} recordKey={route.key} />;
+      return (
+        <Later
+          key={`debrief/${route.key}`}
+          part={() => import('./debrief/debrief.tsx')}
+          words="debrief"
+          waiting="debrief.opening"
+        >
+          {({ DebriefScreen }) => <DebriefScreen recordKey={route.key} />}
+        </Later>
+      );
+    case 'drills':
+      return (
+        <Later
+          key={`drills/${route.seed}`}
+          part={() => import('./drills/drills.tsx')}
+          words="drills"
+          waiting="drills.opening"
+        >
+          {({ DrillsScreen }) => <DrillsScreen seed={route.seed} />}
+        </Later>
+      );
     default:
       return <StartScreen />;
   }
 }
 
-/** The debrief comes as a file of its own: nobody needs it before the first call is over. */
-function LaterDebrief({ recordKey }: { recordKey: number }) {
+interface LaterProps<Part> {
+  readonly part: () => Promise<Part>;
+  readonly words: Extra;
+  /** Said meanwhile. */
+  readonly waiting: Key;
+  readonly children: (part: Part) => ComponentChildren;
+}
+
+/** A screen that comes as a file of its own, with its own words: no call needs it. */
+function Later<Part>({ part, words, waiting, children }: LaterProps<Part>) {
   const desk = useDesk();
-  const [screen, setScreen] = useState<typeof import('./debrief/debrief.tsx') | null>(null);
+  const [loaded, setLoaded] = useState<Part | null>(null);
   useEffect(() => {
-    Promise.all([import('./debrief/debrief.tsx'), desk.readyForMore()]).then(
-      ([loaded]) => setScreen(loaded),
+    Promise.all([part(), desk.readyFor(words)]).then(
+      ([one]) => setLoaded(() => one),
       () => desk.fail({ id: 'trouble.notLoaded' }),
     );
   }, [desk]);
-  if (screen === null) return <main class="waiting">{desk.t('debrief.opening')}</main>;
-  return <screen.DebriefScreen recordKey={recordKey} />;
+  if (loaded === null) return <main class="waiting">{desk.t(waiting)}</main>;
+  return <>{children(loaded)}</>;
 }

@@ -3,7 +3,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { LocalText, Message, MessageValue } from '../service/message.ts';
 import { type Speak, speak } from '../words/speak.ts';
-import { type Key, loadAllWords, loadWords, type Words } from '../words/words.ts';
+import { type Extra, type Key, loadWords, type Words } from '../words/words.ts';
 import { type Engine, toldOf } from './engine.ts';
 import type { OpenPicture } from './picture.ts';
 import type { CallCard } from './protocol.ts';
@@ -44,8 +44,8 @@ export interface Desk {
   t(key: Key, values?: Readonly<Record<string, MessageValue>>): string;
   /** A text that came from a data file. */
   local(text: LocalText): string;
-  /** Has the words of a debrief and of a coach ready too, from now on and in whatever language. */
-  readyForMore(): Promise<void>;
+  /** Has the words of a debrief and a coach, or of the drills, ready too, from now on and in whatever language. */
+  readyFor(extra: Extra): Promise<void>;
   change(settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still'>>): Promise<void>;
   go(route: Route): void;
   refreshShelves(): Promise<void>;
@@ -60,7 +60,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
   const store = await parts.openStore((what) => fail({ id: `trouble.store.${what}` }));
   const settings = signal((await store.settings()) ?? firstSettings(navigator.languages));
   const words = signal(await loadWords(settings.value.language));
-  let load = loadWords;
+  const extras = new Set<Extra>();
   const said = computed(() => speak(words.value, settings.value.units));
   const route = signal<Route>(readRoute(location.hash));
   addEventListener('hashchange', () => {
@@ -96,14 +96,14 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     session: createSession({ engine, store, wallClock, fail }),
     t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
     local: (text) => text[words.value.language],
-    async readyForMore() {
-      if (load === loadAllWords) return;
-      load = loadAllWords;
-      words.value = await load(words.value.language);
+    async readyFor(extra) {
+      if (extras.has(extra)) return;
+      words.value = await loadWords(words.value.language, ...extras, extra);
+      extras.add(extra);
     },
     async change(some) {
       const next = { ...settings.value, ...some };
-      if (next.language !== words.value.language) words.value = await load(next.language);
+      if (next.language !== words.value.language) words.value = await loadWords(next.language, ...extras);
       settings.value = next;
       await store.putSettings(next);
     },

@@ -1,16 +1,17 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Shape } from './shape.ts';
-import { Finished, Line, Progress, Settings } from './stored.ts';
+import { DrillCount, Finished, Line, Progress, Settings } from './stored.ts';
 
 interface Shelves extends DBSchema {
   settings: { key: string; value: unknown };
   progress: { key: string; value: unknown };
   finished: { key: number; value: unknown };
   lines: { key: string; value: unknown };
+  drills: { key: number; value: unknown };
   /** What could not be read any more, set aside rather than thrown away. */
   unread: { key: number; value: unknown };
 }
-type Shelf = 'settings' | 'progress' | 'finished' | 'lines';
+type Shelf = 'settings' | 'progress' | 'finished' | 'lines' | 'drills';
 
 /** What went wrong with the store, for one visible line each. */
 export type StoreTrouble = 'memory' | 'unread' | 'full';
@@ -35,6 +36,9 @@ export interface Store {
   putReview(key: number, review: unknown): Promise<void>;
   lines(): Promise<Line[]>;
   putLine(line: Line): Promise<void>;
+  /** Oldest first. */
+  drills(): Promise<DrillCount[]>;
+  addDrill(count: DrillCount): Promise<void>;
 }
 
 /** Where the values lie: the browser's database, or memory where there is none. */
@@ -47,7 +51,8 @@ interface Backing {
 }
 
 const NAME = 'underlawn';
-const VERSION = 1;
+/** 2 brought the shelf of the drills. A shelf once there is never made anew. */
+const VERSION = 2;
 
 /** Opens the store; `trouble` is told, at most once for each kind, what does not work and why it does not matter. */
 export async function openStore(trouble: (what: StoreTrouble) => void): Promise<Store> {
@@ -67,14 +72,23 @@ export async function openStore(trouble: (what: StoreTrouble) => void): Promise<
 }
 
 function openDatabase(): Promise<IDBPDatabase<Shelves>> {
-  return openDB<Shelves>(NAME, VERSION, {
-    upgrade(db) {
-      db.createObjectStore('settings');
-      db.createObjectStore('progress');
-      db.createObjectStore('finished', { autoIncrement: true });
-      db.createObjectStore('lines');
-      db.createObjectStore('unread', { autoIncrement: true });
-    },
+  return new Promise((opened, failed) => {
+    openDB<Shelves>(NAME, VERSION, {
+      upgrade(db, from) {
+        if (from < 1) {
+          db.createObjectStore('settings');
+          db.createObjectStore('progress');
+          db.createObjectStore('finished', { autoIncrement: true });
+          db.createObjectStore('lines');
+          db.createObjectStore('unread', { autoIncrement: true });
+        }
+        if (from < 2) db.createObjectStore('drills', { autoIncrement: true });
+      },
+      // Another tab holds an older version open: this page goes on without it rather than wait for that tab to close.
+      blocked: () => failed(new Error('an older version is open')),
+      // And this tab does not stand in the way of a newer one.
+      blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
+    }).then(opened, failed);
   });
 }
 
@@ -170,5 +184,7 @@ function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Stor
     },
     lines: async () => (await read('lines', Line)).map(([, value]) => value),
     putLine: async (line) => void (await put('lines', line, line.family ?? line.callId)),
+    drills: async () => (await read('drills', DrillCount)).map(([, value]) => value),
+    addDrill: async (count) => void (await put('drills', count)),
   };
 }

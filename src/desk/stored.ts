@@ -71,6 +71,17 @@ export const Line = fields(
 );
 export type Line = ShapeOf<typeof Line>;
 
+/** One drill of two minutes or of as long as it took. */
+export const DrillCount = fields({
+  version: oneOf(1),
+  skill: oneOf('floats', 'air-line', 'jar', 'panel', 'meter'),
+  finishedAt: finite,
+  asked: finite,
+  right: finite,
+  median_s: finite,
+});
+export type DrillCount = ShapeOf<typeof DrillCount>;
+
 /** What a first visit starts with: the first of the reader's languages that Underlawn speaks, else English. */
 export function firstSettings(languages: readonly string[]): Settings {
   const spoken = languages.map((one) => one.slice(0, 2).toLowerCase()).find((one) => one === 'en' || one === 'es');

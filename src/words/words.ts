@@ -1,10 +1,11 @@
 import type { en } from './en.ts';
+import type { ofDrills } from './en-drills.ts';
 import type { later } from './en-later.ts';
 
 export type Language = 'en' | 'es';
 
 /** Every message id there is. English leads; Spanish is typed to have the same. */
-export type Key = keyof typeof en | keyof typeof later;
+export type Key = keyof typeof en | keyof typeof later | keyof typeof ofDrills;
 
 /** One language, loaded. */
 export interface Words {
@@ -12,15 +13,19 @@ export interface Words {
   readonly texts: Readonly<Record<string, string>>;
 }
 
-/** Loads the texts of a call in one language; each is its own file, so that a page fetches only what it shows. */
-export async function loadWords(language: Language): Promise<Words> {
+/** Texts that a call does without: a debrief and a coach say more, and the drills say other things. */
+export type Extra = 'debrief' | 'drills';
+
+/** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
+export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {
   const texts = language === 'es' ? (await import('./es.ts')).es : (await import('./en.ts')).en;
-  return { language, texts };
+  const more = await Promise.all(extras.map((extra) => loadExtra(language, extra)));
+  return { language, texts: Object.assign({}, texts, ...more) };
 }
 
-/** Loads all texts of one language: a debrief says more than a call. */
-export async function loadAllWords(language: Language): Promise<Words> {
-  const later = language === 'es' ? await import('./es-later.ts') : await import('./en-later.ts');
-  const { texts } = await loadWords(language);
-  return { language, texts: { ...texts, ...later.later } };
+async function loadExtra(language: Language, extra: Extra): Promise<Words['texts']> {
+  if (extra === 'drills') {
+    return language === 'es' ? (await import('./es-drills.ts')).ofDrills : (await import('./en-drills.ts')).ofDrills;
+  }
+  return language === 'es' ? (await import('./es-later.ts')).later : (await import('./en-later.ts')).later;
 }

@@ -22,7 +22,7 @@ const LIMIT_kB = { shell: 60, call: 260 };
  * a coach, what comes after.
  */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-later)\.ts$|Closeup\.ts$|^desk\/(?:debrief|call\/coach)\//;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills))\.ts$|Closeup\.ts$|^desk\/(?:debrief|drills|call\/coach)\//;
 /** Of the workers: what takes up a call that was left, what is asked of one that has ended, and a coach. */
 const NOT_ON_THE_WORKERS_WAY = /^assets\/(?:worker-(?:resume|after-call|caution)|expert-worker)-/;
 /** Of each kind of data file a call has one; the largest there is stands for it. */

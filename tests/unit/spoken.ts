@@ -1,14 +1,16 @@
 /** Speaks whole values of the core in every language and system of units, strictly: a missing text or gap throws. */
 import type { Message } from '../../src/service/index.ts';
 import { en } from '../../src/words/en.ts';
+import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
 import { es } from '../../src/words/es.ts';
+import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
 import { later as esLater } from '../../src/words/es-later.ts';
 import { type Speak, speak } from '../../src/words/speak.ts';
 import type { Words } from '../../src/words/words.ts';
 
-export const ENGLISH: Words = { language: 'en', texts: { ...en, ...enLater } };
-export const SPANISH: Words = { language: 'es', texts: { ...es, ...esLater } };
+export const ENGLISH: Words = { language: 'en', texts: { ...en, ...enLater, ...enDrills } };
+export const SPANISH: Words = { language: 'es', texts: { ...es, ...esLater, ...esDrills } };
 
 const SPEAKERS: readonly Speak[] = [ENGLISH, SPANISH].flatMap((words) => [
   speak(words, 'us', true),

@@ -5,7 +5,7 @@ import { formatDate, formatMoment } from '../../src/words/calendar.ts';
 import { formatClock, formatNumber, formatQuantity } from '../../src/words/measure.ts';
 import { gapsOf, MissingWord, speak } from '../../src/words/speak.ts';
 import { decimalsNear, decimalsOf } from '../../src/words/units.ts';
-import { loadAllWords, loadWords } from '../../src/words/words.ts';
+import { loadWords } from '../../src/words/words.ts';
 import { ENGLISH, SPANISH } from './spoken.ts';
 
 const english: Readonly<Record<string, string>> = ENGLISH.texts;
@@ -22,8 +22,9 @@ describe('the dictionaries', () => {
     expect((await loadWords('en')).texts['part.panel']).toBe('Panel');
     expect((await loadWords('es')).texts['part.panel']).toBe('Tablero');
     expect((await loadWords('en')).texts['shows.line-split']).toBeUndefined();
-    expect(await loadAllWords('en')).toEqual(ENGLISH);
-    expect(await loadAllWords('es')).toEqual(SPANISH);
+    expect((await loadWords('en', 'debrief')).texts['drills.begin']).toBeUndefined();
+    expect(await loadWords('en', 'debrief', 'drills')).toEqual(ENGLISH);
+    expect(await loadWords('es', 'debrief', 'drills')).toEqual(SPANISH);
   });
 
   it('say nothing as markup', () => {

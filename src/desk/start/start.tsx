@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
-import { CautionSign } from '../icons.tsx';
+import { CautionSign, Icon } from '../icons.tsx';
 import { suggestedCall } from '../next-call.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { CallCardView } from './call-card.tsx';
@@ -25,6 +25,13 @@ export function StartScreen() {
             <ScreenTitle>{desk.t('start.title')}</ScreenTitle>
             <p>{desk.t('start.lead')}</p>
           </div>
+          <section class="card drills-door" aria-labelledby="drills-title">
+            <h2 id="drills-title">{desk.t('start.drills')}</h2>
+            <p>{desk.t('start.drills.lead')}</p>
+            <a class="secondary" href="#/drills">
+              {desk.t('start.drills.open')} <Icon name="arrow" />
+            </a>
+          </section>
           <LeftOff />
         </section>
         <section class="calls" aria-labelledby="calls-title">

@@ -19,6 +19,7 @@ import type { ActionDef, Doing, FieldDef, Fill } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, quantity, say } from '../message.ts';
 import type { Note } from '../person.ts';
+import { terminalWords } from '../terminalWords.ts';
 import { pumpCurrent } from './meter.ts';
 import { actionsAt, off, optionsOf, plain } from './shared.ts';
 
@@ -30,15 +31,6 @@ const OPEN_ohm = 10_000;
 /** Between these a wire hangs free; under these the supply sags, V (common practice, no source). */
 const STRAY_V = { from: 2, to: 15 } as const;
 const SAGS_V = { from: 80, to: 105 } as const;
-
-/** A screw by its name; those of a breaker or a contact are told by their side of it. */
-function terminalWords(id: TerminalId): Message {
-  const [part = '', side = ''] = id.split('.');
-  if (side === 'load') return say('terminal.load', { circuit: say(`circuit.${part}`) });
-  if (side !== 'feed' && side !== 'back') return say(`terminal.${id}`);
-  const isFloat = (FLOATS as readonly string[]).includes(part);
-  return say(`terminal.${side}`, { of: say(isFloat ? `float.${part}` : `terminal.${part}`) });
-}
 
 function probeForm(spec: UnitSpec): readonly FieldDef[] {
   const options = terminalsOf(kindOf(spec.panel)).map((id) => ({ id, label: terminalWords(id) }));

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { type Action, type CallFile, shippedCalls } from '../../../src/calls/index.ts';
 import { doStep, withPointer } from '../../../src/tools/people.ts';
 import { speak } from '../../../src/words/speak.ts';
-import { loadAllWords } from '../../../src/words/words.ts';
+import { loadWords } from '../../../src/words/words.ts';
 import type { Screen } from '../../control/spec/call-walk.ts';
 import type { Step } from '../../control/spec/procedure.ts';
 import type { Failure } from '../../control/spec/walk.ts';
@@ -20,7 +20,7 @@ import {
 import { look, type Seen } from './seen.ts';
 import type { OpenPage, Walked } from './walk-panel.ts';
 
-const words = await loadAllWords('en');
+const words = await loadWords('en', 'debrief');
 const say = speak(words, 'us', true);
 
 export async function walkProcedureOnPage(walk: ProcedureWalk, open: OpenPage): Promise<Walked> {

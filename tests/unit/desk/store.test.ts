@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { openStore } from '../../../src/desk/store.ts';
-import { type Finished, firstSettings, type Progress } from '../../../src/desk/stored.ts';
+import { type DrillCount, type Finished, firstSettings, type Progress } from '../../../src/desk/stored.ts';
 import { saved } from './saved.ts';
 
 const progress: Progress = {
@@ -11,6 +11,7 @@ const progress: Progress = {
   clock: { year: 2031, month: 5, day: 14, weekday: 2, secondOfDay: 100 },
   saved,
 };
+const count: DrillCount = { version: 1, skill: 'jar', finishedAt: 9, asked: 8, right: 6, median_s: 11.5 };
 const finished: Finished = { version: 1, callId: 'sunny-line', finishedAt: 9, score: 86, passed: true, saved };
 
 /** Node has no IndexedDB, so this is the store of a browser that keeps nothing; the real one is tested in a browser. */
@@ -22,7 +23,9 @@ describe('the store without a database', () => {
     await store.putProgress(progress);
     const key = await store.addFinished(finished);
     await store.putLine({ version: 1, callId: 'sunny-line', toldMost: '', costMost: '', nextTime: 'Soap first' });
+    await store.addDrill(count);
     expect(await store.settings()).toMatchObject({ language: 'es', units: 'si' });
+    expect(await store.drills()).toEqual([count]);
     expect(await store.progressOf('sunny-line')).toEqual(progress);
     expect(await store.finishedBy(key)).toEqual({ ...finished, key });
     expect((await store.lines()).map((one) => one.nextTime)).toEqual(['Soap first']);

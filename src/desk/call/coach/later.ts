@@ -9,7 +9,7 @@ export function useCoachParts(desk: Desk, wanted: boolean): Parts | null {
   useEffect(() => {
     if (!wanted) return;
     let gone = false;
-    Promise.all([import('./coach.tsx'), desk.readyForMore()]).then(
+    Promise.all([import('./coach.tsx'), desk.readyFor('debrief')]).then(
       ([loaded]) => !gone && setParts(loaded),
       () => desk.fail({ id: 'trouble.notLoaded' }),
     );

@@ -1,0 +1,109 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { Skill } from '../../quiz/drill.ts';
+import type { Answered } from '../../quiz/round.ts';
+import { useDesk } from '../desk.ts';
+import { Icon } from '../icons.tsx';
+import { Said } from '../screen.tsx';
+import { ClockSwitch, TimeLeft } from './clock.tsx';
+import { FigureView } from './figure.tsx';
+import { NumberAnswer } from './number.tsx';
+import { Options } from './options.tsx';
+import { useRound } from './use-round.ts';
+
+interface Props {
+  readonly skill: Skill;
+  readonly seed: number;
+  readonly clockOn: boolean;
+  readonly onClock: (on: boolean) => void;
+  readonly onEnd: (answers: readonly Answered[]) => void;
+}
+
+/** One question with its figure, its answers and, once answered, why. */
+export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
+  const { t } = useDesk();
+  const round = useRound(skill, seed, clockOn);
+  const { drill, given, answers, up } = round;
+  const prompt = useRef<HTMLHeadingElement>(null);
+  const next = useRef<HTMLButtonElement>(null);
+  // A new question is read first; once it is answered, the way on is at hand.
+  useEffect(() => {
+    prompt.current?.focus({ preventScroll: true });
+    scrollTo(0, 0);
+  }, [round.number]);
+  useEffect(() => {
+    if (given === null) return;
+    next.current?.focus({ preventScroll: true });
+    next.current?.scrollIntoView({ block: 'nearest' });
+  }, [given]);
+  const goOn = () => (up ? onEnd(answers) : round.next());
+  return (
+    <main class="drill">
+      <div class="drill-head">
+        <h1>
+          {t(`drills.skill.${skill}`)} <span class="drill-number">{t('drills.question', { n: round.number })}</span>
+        </h1>
+        <Dots answers={answers} />
+        <div class="drill-clock">
+          {clockOn ? <TimeLeft left_s={round.left_s} /> : <p class="small">{t('drills.noClock')}</p>}
+          <ClockSwitch label={t('bar.clock')} on={clockOn} onFlip={onClock} />
+        </div>
+        <button type="button" class="secondary end-drill" onClick={() => onEnd(answers)}>
+          {t('drills.end')}
+        </button>
+      </div>
+      <div class="drill-room">
+        <section class="card drill-figure" aria-label={t('drills.textTwin')}>
+          <FigureView figure={drill.figure} />
+        </section>
+        <section class="card drill-question" aria-labelledby="drill-prompt">
+          <h2 id="drill-prompt" ref={prompt} tabIndex={-1}>
+            <Said message={drill.prompt} />
+          </h2>
+          <p class="up" role="status">
+            {up && given === null ? t('drills.up') : ''}
+          </p>
+          {drill.ask.kind === 'choice' ? (
+            <Options key={round.number} ask={drill.ask} given={given} onAnswer={round.answer} />
+          ) : (
+            <NumberAnswer key={round.number} ask={drill.ask} given={given} onAnswer={round.answer} />
+          )}
+          <div class="drill-why" role="status">
+            {given !== null && (
+              <div class={given.right ? 'told right' : 'told wrong'}>
+                <p class="strong">
+                  <Icon name={given.right ? 'check' : 'cross'} /> {t(given.right ? 'drills.right' : 'drills.wrong')}
+                </p>
+                <p>
+                  <Said message={given.why} />
+                </p>
+              </div>
+            )}
+          </div>
+          {given !== null && (
+            <button type="button" ref={next} class="primary next-question" onClick={goOn}>
+              {t(up ? 'drills.toEnd' : 'drills.next')} <Icon name="arrow" />
+            </button>
+          )}
+        </section>
+      </div>
+    </main>
+  );
+}
+
+/** How it went so far: a filled mark for each answer. */
+function Dots({ answers }: { answers: readonly Answered[] }) {
+  const { t } = useDesk();
+  const right = answers.filter((one) => one.right).length;
+  return (
+    <p class="drill-dots">
+      <span class="dots" aria-hidden="true">
+        {answers.slice(-12).map((one, i) => (
+          <span key={i} class={one.right ? 'dot right' : 'dot wrong'}>
+            <Icon name={one.right ? 'check' : 'cross'} />
+          </span>
+        ))}
+      </span>
+      <span class={answers.length === 0 ? 'vh' : ''}>{t('drills.count', { right, asked: answers.length })}</span>
+    </p>
+  );
+}

@@ -1,0 +1,22 @@
+import { expect, it } from 'vitest';
+import { type Route, readRoute, writeRoute } from '../../../src/desk/routes.ts';
+
+const ROUTES: readonly Route[] = [
+  { screen: 'start' },
+  { screen: 'call', callId: 'storm-light' },
+  { screen: 'debrief', key: 12 },
+  { screen: 'drills' },
+  { screen: 'drills', seed: 40 },
+];
+
+it.each(ROUTES)('comes back to $screen by its address', (route) => {
+  expect(readRoute(writeRoute(route))).toEqual(route);
+});
+
+it.each(['', '#/', '#/nowhere', '#/call/', '#/call/../x', '#/debrief/x'])('leads from "%s" to the start', (hash) => {
+  expect(readRoute(hash)).toEqual({ screen: 'start' });
+});
+
+it.each(['#/drills/', '#/drills/x', '#/drills/-3', '#/drills/12345678901'])('takes no seed from "%s"', (hash) => {
+  expect(readRoute(hash)).toEqual({ screen: 'drills' });
+});

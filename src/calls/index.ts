@@ -3,7 +3,7 @@ export { type Checked, loadCall } from './check.ts';
 
 export { type CourseEntry, difficulty, mastery, nextCall } from './course.ts';
 export { debriefOf } from './debrief.ts';
-export { isCleared, trueFaults } from './flags.ts';
+export { isCleared } from './flags.ts';
 export type { Judgement } from './judge.ts';
 export { type StepReviewView, stepReviewView } from './lesson.ts';
 export { loadRecord } from './loadRecord.ts';

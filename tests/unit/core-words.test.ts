@@ -126,7 +126,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   circuit: BREAKERS,
   cost: [
     ...['minutes', 'money', 'in-minutes', 'further-drives'],
-    ...['short-of-air', 'onto-the-ground', 'without-oxygen', 'without-drains'],
+    ...['untreated', 'undisinfected', 'short-of-air', 'onto-the-ground', 'without-oxygen', 'without-drains'],
   ],
   event: ['lamp', 'pumpRuns', 'compressorRuns'].flatMap((o) => [`${o}.on`, `${o}.off`]).concat('dialled'),
   flag: FLAGS,

@@ -8,7 +8,7 @@ describe.each(calls)('%s', (_id, call) => {
   const wantsMend = call.expected.decision === 'visit';
 
   it('is not passed by chance, and by a reset only where a reset is right', () => {
-    for (const seed of [1, 2, 3]) expect(judged(play(prepareCall({ ...call, seed }), 'random')).passed).toBe(false);
+    expect(judged(play(prepareCall(call), 'random')).passed).toBe(false);
     expect(judged(play(prepareCall(call), 'reset-only')).passed).toBe(!wantsMend);
   });
 

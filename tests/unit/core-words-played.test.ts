@@ -133,8 +133,12 @@ function withFaults(call: CallFile, seed: number, many: number): CallFile {
   return { ...call, seed, faults: faults.filter((f, i) => faults.findIndex((g) => g.fault === f.fault) === i) };
 }
 
+/** A few of the calls stand for all where what is spoken hardly depends on which it is. */
+const few = calls.filter((_call, i) => i % 8 === 0);
+
 describe.each(calls.map((call) => [call.id, call] as const))('%s', (_id, call) => {
-  it.each(['solution', 'reset-only', 'random'] as const)('is spoken whole when taken by %s', (player) => {
+  const players = few.includes(call) ? (['solution', 'reset-only', 'random'] as const) : (['solution'] as const);
+  it.each(players)('is spoken whole when taken by %s', (player) => {
     const prepared = prepareCall(call);
     const session = new CallSession(prepared, 'practice');
     speakView(session);
@@ -150,7 +154,7 @@ describe.each(calls.map((call) => [call.id, call] as const))('%s', (_id, call) =
   });
 });
 
-const walks = calls.flatMap((call) => [1, 2].map((seed) => [call.id, seed, call] as const));
+const walks = few.flatMap((call) => [1, 2].map((seed) => [call.id, seed, call] as const));
 
 it.each(walks)('whatever is done on %s with faults of seed %i is spoken whole', (_id, seed, call) => {
   const session = new CallSession(prepareCall(seed === 1 ? call : withFaults(call, seed, 1 + (seed % 3))), 'practice');

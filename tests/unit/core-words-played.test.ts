@@ -241,6 +241,14 @@ it.each([
   speakView(session);
 });
 
+it('a test of a panel with one lamp and the buzzer dead is spoken whole', () => {
+  const session = visit(PLACED_FAULTS.get('lamp-dead:airLamp'), 'u3');
+  session.service.unit.send('horn.dies');
+  expect(session.act({ id: 'press-test' })).toBeUndefined();
+  expect(session.service.person.notebook.at(-1)?.reading.id).toBe('reading.test-one-mute');
+  speakView(session);
+});
+
 it.each(['u1', 'u2', 'u3'])(
   'a meter at the panel of %s is spoken whole at every terminal and round every wire',
   (unit) => {

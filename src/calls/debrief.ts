@@ -5,9 +5,9 @@ import { readout } from '../unit/index.ts';
 import { costOf } from './cost.ts';
 import { trueFaults } from './flags.ts';
 import { judged } from './record.ts';
+import { playReference } from './reference.ts';
 import type { CallSession } from './session.ts';
 import { faultName } from './session-actions.ts';
-import { playSolution } from './solution.ts';
 import type { Trace } from './trace.ts';
 import type { CostLine, DebriefView, Series, TimelineBlock } from './view.ts';
 
@@ -17,7 +17,7 @@ const POINTS = 240;
 export function debriefOf(session: CallSession, trace: Trace): DebriefView {
   const { call, report_s } = session.prepared;
   const verdict = judged(session);
-  const reference = playSolution(session.prepared);
+  const reference = playReference(session.prepared);
   const from_ms = trace.from_ms;
   return {
     callId: call.id,

@@ -192,6 +192,8 @@ export function flagsOf(session: CallSession): Flag[] {
 
 /** The faults that were really there and that a technician can mend, by key. */
 export function trueFaults(session: CallSession): readonly string[] {
+  const { lived } = session.prepared;
+  if (lived) return [...lived.causes, ...lived.wearing.filter((key) => session.cause?.keys.includes(key))];
   return session.service.unit.faults.map((f) => f.fault.id).filter((key) => placedFault(key).family !== 'use');
 }
 

@@ -15,7 +15,7 @@ export function resumeCall(
   const checked = progressSchema.safeParse(kept);
   if (!checked.success) return { why: say('trouble.progress-broken') };
   const progress = checked.data;
-  if (progress.engine !== ENGINE_VERSION || progress.callHash !== callHash(prepared.call)) {
+  if (progress.engine !== ENGINE_VERSION || progress.callHash !== callHash(prepared)) {
     return { why: say('trouble.progress-other-version') };
   }
   const session = new CallSession(prepared, mode);

@@ -5,6 +5,7 @@ import { print, UsageError, WRONG_USE } from './output.ts';
 import { play } from './play.ts';
 import { prove } from './prove.ts';
 import { replay } from './replay.ts';
+import { round } from './round.ts';
 import { run } from './run.ts';
 import { series } from './series.ts';
 import { solve } from './solve.ts';
@@ -17,6 +18,7 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   series,
   faults,
   solve,
+  round,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -31,6 +33,8 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       is a call file whole and correct?
   solve FILE ...
       the expert takes the call; what it did is written into the file as the solution
+  round [--as expert|parts-swapper|reset-only] [--lot N,...] [--seed N] [--record FILE | --replay FILE]
+      a scripted person takes every door of a year on twelve lots; or a recorded year is lived again
   faults [--unit U,...] [--household H,...]
       what each fault shows to whom, by simulation
   series UNIT --load design|wash-day|working-parent|power-failure|vacation|full-26-weeks [--fault F]

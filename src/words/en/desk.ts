@@ -4,6 +4,8 @@ export const desk = {
   'title.start': 'Calls',
   'title.call': 'Call',
   'title.debrief': 'Debrief',
+  'title.round': 'Round',
+  'start.round': 'A round through the year: twelve lots that live on',
   'debrief.opening': 'Going through the call again …',
   'bar.options': 'Language, units and sound',
   'bar.units.us': 'gal · in',

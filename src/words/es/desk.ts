@@ -5,6 +5,8 @@ export const desk: Record<keyof typeof en, string> = {
   'title.start': 'Avisos',
   'title.call': 'Aviso',
   'title.debrief': 'Repaso',
+  'title.round': 'Ronda',
+  'start.round': 'Una ronda a lo largo del año: doce lotes que siguen viviendo',
   'debrief.opening': 'Recorriendo otra vez el aviso …',
   'bar.options': 'Idioma, unidades y sonido',
   'bar.units.us': 'gal · pulg',

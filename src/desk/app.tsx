@@ -1,4 +1,6 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { Key } from '../words/words.ts';
 import { CallScreen } from './call/call.tsx';
 import { type Desk, DeskContext, useDesk } from './desk.ts';
 import { Troubles } from './screen.tsx';
@@ -25,22 +27,41 @@ function Screen() {
     case 'call':
       return <CallScreen key={route.callId} callId={route.callId} />;
     case 'debrief':
-      return <LaterDebrief key={route.key} recordKey={route.key} />;
+      return (
+        <Later key={route.key} waiting="debrief.opening" load={loadDebrief}>
+          {({ DebriefScreen }) => <DebriefScreen recordKey={route.key} />}
+        </Later>
+      );
+    case 'round':
+      return (
+        <Later key="round" waiting="round.opening" load={loadRound}>
+          {({ RoundScreen }) => <RoundScreen />}
+        </Later>
+      );
     default:
       return <StartScreen />;
   }
 }
 
-/** The debrief comes as a file of its own: nobody needs it before the first call is over. */
-function LaterDebrief({ recordKey }: { recordKey: number }) {
+const loadDebrief = () => import('./debrief/debrief.tsx');
+const loadRound = () => import('./round/round.tsx');
+
+interface LaterProps<T> {
+  readonly waiting: Key;
+  readonly load: () => Promise<T>;
+  readonly children: (loaded: T) => ComponentChildren;
+}
+
+/** A screen that comes as a file of its own, with the words only it says: nobody needs it for a first call. */
+function Later<T>({ waiting, load, children }: LaterProps<T>) {
   const desk = useDesk();
-  const [screen, setScreen] = useState<typeof import('./debrief/debrief.tsx') | null>(null);
+  const [screen, setScreen] = useState<{ readonly loaded: T } | null>(null);
   useEffect(() => {
-    Promise.all([import('./debrief/debrief.tsx'), desk.readyForDebrief()]).then(
-      ([loaded]) => setScreen(loaded),
+    Promise.all([load(), desk.readyForDebrief()]).then(
+      ([loaded]) => setScreen({ loaded }),
       () => desk.fail({ id: 'trouble.notLoaded' }),
     );
-  }, [desk]);
-  if (screen === null) return <main class="waiting">{desk.t('debrief.opening')}</main>;
-  return <screen.DebriefScreen recordKey={recordKey} />;
+  }, [desk, load]);
+  if (screen === null) return <main class="waiting">{desk.t(waiting)}</main>;
+  return <>{children(screen.loaded)}</>;
 }

@@ -7,10 +7,11 @@ interface Shelves extends DBSchema {
   progress: { key: string; value: unknown };
   finished: { key: number; value: unknown };
   lines: { key: string; value: unknown };
+  round: { key: string; value: unknown };
   /** What could not be read any more, set aside rather than thrown away. */
   unread: { key: number; value: unknown };
 }
-type Shelf = 'settings' | 'progress' | 'finished' | 'lines';
+type Shelf = 'settings' | 'progress' | 'finished' | 'lines' | 'round';
 
 /** What went wrong with the store, for one visible line each. */
 export type StoreTrouble = 'memory' | 'unread' | 'full';
@@ -33,6 +34,10 @@ export interface Store {
   addFinished(finished: Finished): Promise<number>;
   lines(): Promise<Line[]>;
   putLine(line: Line): Promise<void>;
+  /** The round between two doors, as the engine's worker gave it out and will check it. */
+  round(): Promise<unknown>;
+  putRound(kept: unknown): Promise<void>;
+  dropRound(): Promise<void>;
 }
 
 /** Where the values lie: the browser's database, or memory where there is none. */
@@ -45,7 +50,7 @@ interface Backing {
 }
 
 const NAME = 'underlawn';
-const VERSION = 1;
+const VERSION = 3;
 
 /** Opens the store; `trouble` is told, at most once for each kind, what does not work and why it does not matter. */
 export async function openStore(trouble: (what: StoreTrouble) => void): Promise<Store> {
@@ -66,12 +71,16 @@ export async function openStore(trouble: (what: StoreTrouble) => void): Promise<
 
 function openDatabase(): Promise<IDBPDatabase<Shelves>> {
   return openDB<Shelves>(NAME, VERSION, {
-    upgrade(db) {
-      db.createObjectStore('settings');
-      db.createObjectStore('progress');
-      db.createObjectStore('finished', { autoIncrement: true });
-      db.createObjectStore('lines');
-      db.createObjectStore('unread', { autoIncrement: true });
+    // One step for each version that brought a shelf: a browser that kept an older store has the rest put up.
+    upgrade(db, oldVersion) {
+      if (oldVersion < 1) {
+        db.createObjectStore('settings');
+        db.createObjectStore('progress');
+        db.createObjectStore('finished', { autoIncrement: true });
+        db.createObjectStore('lines');
+        db.createObjectStore('unread', { autoIncrement: true });
+      }
+      if (oldVersion < 3) db.createObjectStore('round');
     },
   });
 }
@@ -164,5 +173,8 @@ function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Stor
     addFinished: (finished) => put('finished', finished),
     lines: async () => (await read('lines', Line)).map(([, value]) => value),
     putLine: async (line) => void (await put('lines', line, line.callId)),
+    round: () => backing.get('round', 'round'),
+    putRound: async (kept) => void (await put('round', kept, 'round')),
+    dropRound: () => backing.drop('round', 'round'),
   };
 }

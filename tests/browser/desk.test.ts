@@ -15,7 +15,7 @@ function leave(page: Page, shelf: string, key: string, value: unknown): Promise<
   return page.evaluate(
     ([shelf, key, value]) =>
       new Promise<void>((resolve, reject) => {
-        const opening = indexedDB.open('underlawn', 1);
+        const opening = indexedDB.open('underlawn');
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
           const tx = opening.result.transaction(shelf, 'readwrite');

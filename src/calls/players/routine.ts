@@ -20,6 +20,7 @@ const LOOKS = [
   'follow-air-line',
   'look-into-aeration',
   'measure-oxygen',
+  'settle-jar',
   'probe-trash',
   'look-into-pump-tank',
   'look-at-disinfectant',
@@ -31,17 +32,22 @@ const LOOKS = [
 
 type Look = (typeof LOOKS)[number];
 
-/** What ends a finding without a search. */
-const CURES: Readonly<Partial<Record<Look, string>>> = {
+type Acts = Readonly<Partial<Record<Look, string>>>;
+
+/** What ends a finding without a search: of parts that wear, which are named, and of what has gathered or is used up. */
+const WORN: Acts = {
   'look-at-intake-filter': 'clean-intake-filter',
   'open-disc-filter': 'clean-disc-filter',
   'look-at-sleeve': 'clean-sleeve',
-  'look-at-disinfectant': 'refill-disinfectant',
   'look-at-traps': 'fill-trap',
+};
+const GATHERED: Acts = {
+  'look-at-disinfectant': 'refill-disinfectant',
+  'settle-jar': 'pump-out:aeration',
   'probe-trash': 'pump-out:trash',
 };
 
-/** What comes right only days after its cause was cleaned away. */
+/** What the hour of the day and the last days decide, and no one part: written down, and not searched for. */
 const SLOW: readonly Look[] = ['look-into-aeration', 'measure-oxygen'];
 
 export function playRoutine(session: CallSession): void {
@@ -50,12 +56,14 @@ export function playRoutine(session: CallSession): void {
   hand.do('decide-visit', { urgency: 'next-visit', load: ['chlorine'] });
   makeSafe(hand);
   const off = looksOff(hand, LOOKS);
-  const keys = keysCured(session, off);
+  const keys = keysWorn(session, off);
   nameCause(hand, keys, off);
-  const cures = off.flatMap((look) => CURES[look] ?? []);
-  for (const id of cures) hand.doSafely(id);
+  for (const look of off) {
+    const cure = WORN[look] ?? GATHERED[look];
+    if (cure !== undefined) hand.doSafely(cure);
+  }
   cleanWear(hand);
-  const unexplained = off.filter((look) => CURES[look] === undefined && !(keys.length > 0 && SLOW.includes(look)));
+  const unexplained = off.filter((look) => !(look in WORN) && !(look in GATHERED) && !SLOW.includes(look));
   if (looksOff(hand, unexplained).length > 0) {
     expertOn(session).onSite();
     return;
@@ -72,11 +80,12 @@ function isOff(done: Done | undefined): boolean {
   return done?.outcome.notes.some((n) => n.remark?.tone === 'off') ?? false;
 }
 
-/** The faults that such a look shows and its cure mends, where that leaves but one; what has gathered is no fault. */
-function keysCured({ prepared }: CallSession, off: readonly Look[]): readonly string[] {
-  const faults = faultsOf(prepared.spec).filter((f) => f.family !== 'use' && f.effect.gathers === undefined);
+/** The one fault that such a look shows and its cure mends. */
+function keysWorn({ prepared }: CallSession, off: readonly Look[]): readonly string[] {
+  const faults = faultsOf(prepared.spec);
   return off.flatMap((look) => {
-    const such = faults.filter((f) => f.shownBy.includes(look) && f.mendedBy.includes(CURES[look] ?? ''));
-    return such.length === 1 ? such.map((f) => f.key) : [];
+    const cure = WORN[look];
+    const worn = faults.find((f) => cure !== undefined && f.shownBy.includes(look) && f.mendedBy.includes(cure));
+    return worn ? [worn.key] : [];
   });
 }

@@ -32,18 +32,17 @@ export function liveOn(lot: Lot, state: LotState): LotState {
   let { snapshot: from } = state;
   let untreated_h = 0;
   for (let t = state.t_s; t < lot.end_s; ) {
-    const faults = faultsAt(lot, state, t);
-    const unit = restore(setupOf(lot, faults), from);
+    const unit = restore(setupOf(lot, faultsAt(lot, state, t)), from);
     const until = Math.min(lot.end_s, (Math.floor(t / WEEK_s) + 1) * WEEK_s);
     for (let hour = (Math.floor(t / HOUR_s) + 1) * HOUR_s; hour <= until; hour += HOUR_s) {
       const before = snapshot(unit);
-      const airless_h = airless(unit);
       unit.advance(hour);
-      if (airless(unit) > airless_h) untreated_h += 1;
+      untreated_h += untreatedSince(before, unit) > 0 ? 1 : 0;
       const ring = ear.hears(unit, hour);
       if (ring) {
         const harm = { ...state.harm, untreated_h: state.harm.untreated_h + untreated_h };
-        const door = { ring, from: before, faults, ...(state.left ? { left: state.left } : {}) };
+        const { since_s, over, left } = state;
+        const door = { ring, from: before, looked_s: t, since_s, over, ...(left ? { left } : {}) };
         return { ...state, t_s: hour, snapshot: before, harm, door };
       }
     }
@@ -55,9 +54,17 @@ export function liveOn(lot: Lot, state: LotState): LotState {
   return { ...state, t_s: lot.end_s, snapshot: from, harm };
 }
 
-/** Hours that the liquor has been without oxygen, as they stand now. */
-export function airless({ y }: { readonly y: ArrayLike<number> }): number {
-  return y[GAUGES.hoursWithoutOxygen] ?? 0;
+/** Hours without oxygen that the liquor is over by the next morning, as after every busy evening; beyond them it goes stale. */
+const PASSING_h = 6;
+
+interface Held {
+  readonly y: ArrayLike<number>;
+}
+
+/** Hours without treatment that came between two states: the liquor without oxygen, and for longer than passes. */
+export function untreatedSince(before: Held, now: Held): number {
+  const hours = ({ y }: Held) => y[GAUGES.hoursWithoutOxygen] ?? 0;
+  return hours(now) > PASSING_h ? Math.max(0, hours(now) - hours(before)) : 0;
 }
 
 /** The household's ear and nose, and the technician's calendar. */

@@ -45,15 +45,22 @@ export interface Ring {
 export interface Harm {
   /** Sewage over the clean-out, indoors and out of leaks. */
   readonly ground_m3: number;
-  /** Hours in which the liquor had no oxygen. */
+  /** Hours in which the liquor had no oxygen, beyond what passes overnight. */
   readonly untreated_h: number;
 }
 
+/** Which faults are open: from when each wear has grown, s (null where the household was taught to end it), what is over. */
+interface Open {
+  readonly since_s: readonly (number | null)[];
+  readonly over: readonly boolean[];
+}
+
 /** A call on the lot as it began: the property shortly before, and why the phone rang. */
-export interface Door {
+export interface Door extends Open {
   readonly ring: Ring;
   readonly from: Snapshot;
-  readonly faults: readonly UnitFault[];
+  /** When what wears was last looked at. */
+  readonly looked_s: number;
   readonly left?: Snapshot;
 }
 
@@ -63,13 +70,9 @@ export interface Visit extends Door {
 }
 
 /** A lot between two visits. Plain JSON. */
-export interface LotState {
+export interface LotState extends Open {
   readonly t_s: number;
   readonly snapshot: Snapshot;
-  /** From when each wear has grown, s; null where the household was taught to end it. */
-  readonly since_s: readonly (number | null)[];
-  /** Which happenings are over for good. */
-  readonly over: readonly boolean[];
   readonly harm: Harm;
   /** As it was left at the last visit, were everything sound. */
   readonly left?: Snapshot;
@@ -135,8 +138,6 @@ export function setupOf(lot: Lot, faults: readonly UnitFault[]): UnitSetup {
   };
 }
 
-type Open = Pick<LotState, 'since_s' | 'over'>;
-
 /**
  * The faults that stand or are still to come, at an instant: first the wears, then the happenings. A wear is as far as it
  * has come by then, and stays so until it is looked at again: growing it step by step would cost ten times as much.
@@ -151,6 +152,11 @@ export function faultsAt(lot: Lot, { since_s, over }: Open, t_s: number): readon
     return [{ id: placed.key, effect: placed.effect, onset_s: since, severity, ramp_s: 0, present: 'always' }];
   });
   return [...wears, ...happenings(lot).filter((_, i) => over[i] !== true)];
+}
+
+/** The faults of a lot at a door. */
+export function doorFaults(lot: Lot, door: Door): readonly UnitFault[] {
+  return faultsAt(lot, door, door.looked_s);
 }
 
 function happenings(lot: Lot): readonly UnitFault[] {

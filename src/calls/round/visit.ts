@@ -17,10 +17,11 @@ import type { CallSession } from '../session.ts';
 import type { Prepared } from '../setup.ts';
 import { entryOf, type Standing } from './book.ts';
 import { cleanedUp, spilled_m3 } from './ledger.ts';
-import { airless } from './live.ts';
+import { untreatedSince } from './live.ts';
 import {
   DAY_s,
   type Door,
+  doorFaults,
   faultsAt,
   type Lot,
   type LotState,
@@ -65,18 +66,19 @@ export function preparedOf(lot: Lot, state: LotState, number: number): Prepared 
     firstDay: lot.firstDay,
     report_s: door.ring.at_s,
     lived: {
-      setup: setupOf(lot, door.faults),
+      setup: setupOf(lot, doorFaults(lot, door)),
       from: door.from,
       causes,
-      wearing: keysOf(present(door)).filter((key) => !causes.includes(key)),
+      wearing: keysOf(present(lot, door)).filter((key) => !causes.includes(key)),
       ...(door.left ? { left: door.left } : {}),
     },
   };
 }
 
 /** What stood when the phone rang: faults that had come and were not over, however far they had grown. */
-function present({ faults, ring: { at_s } }: Door): readonly UnitFault[] {
-  return faults.filter(
+function present(lot: Lot, door: Door): readonly UnitFault[] {
+  const { at_s } = door.ring;
+  return doorFaults(lot, door).filter(
     ({ onset_s, present }) =>
       onset_s <= at_s && (present === 'always' || ('for_h' in present && at_s < onset_s + present.for_h * 3600)),
   );
@@ -85,7 +87,7 @@ function present({ faults, ring: { at_s } }: Door): readonly UnitFault[] {
 /** Of these what had come half of its way. */
 function standing(lot: Lot, door: Door): readonly UnitFault[] {
   const full = new Map(lot.file.wears.map((w) => [placedOn(lot, w).key, w.severity ?? placedOn(lot, w).severity]));
-  return present(door).filter((f) => f.severity >= HALF * (full.get(f.id) ?? f.severity));
+  return present(lot, door).filter((f) => f.severity >= HALF * (full.get(f.id) ?? f.severity));
 }
 
 function keysOf(faults: readonly UnitFault[]): readonly string[] {
@@ -130,6 +132,11 @@ function callOf(lot: Lot, door: Door, past: readonly Visit[], number: number): C
 }
 
 /** What households say is the same on every lot: by what they noticed, by the season, by when somebody was last there. */
+export function whyOf({ round: { texts } }: Lot, { symptoms }: Ring): LocalText {
+  const told = symptoms.flatMap((symptom) => texts.symptoms[symptom] ?? []);
+  return (told[0] ?? texts.routine).title;
+}
+
 function wordsOf(lot: Lot, door: Door, past: readonly Visit[]) {
   const { texts } = lot.round;
   const { ring } = door;
@@ -179,7 +186,7 @@ export function leaveLot(lot: Lot, state: LotState, session: CallSession): LotSt
   if (!door) throw new Error('nobody rang');
   const { unit, now_ms } = session.service;
   unit.cutAt(now_ms / 1000);
-  const airless_h = Math.max(0, airless(unit) - airless(door.from));
+  const untreated_h = untreatedSince(door.from, unit);
   const t_s = now_ms / 1000;
   const stood = standing(lot, door).map(({ id, onset_s }): Standing => ({ key: id, since_s: onset_s }));
   const lost = isLost(session, door.ring, stood, state.visits);
@@ -200,7 +207,7 @@ export function leaveLot(lot: Lot, state: LotState, session: CallSession): LotSt
     ...after,
     harm: {
       ground_m3: state.harm.ground_m3 + spilled_m3(now),
-      untreated_h: state.harm.untreated_h + airless_h,
+      untreated_h: state.harm.untreated_h + untreated_h,
     },
     left: cleanedUp(allSound(lot, door, now)),
     visits: [...state.visits, { ...door, entry }],
@@ -238,7 +245,7 @@ function sinceAfter(session: CallSession, placed: PlacedFault, since_s: number, 
 
 /** The same state, had every fault on it been mended: what somebody who was there expects to find. */
 function allSound(lot: Lot, door: Door, now: Snapshot): Snapshot {
-  const unit = restore(setupOf(lot, door.faults), now);
+  const unit = restore(setupOf(lot, doorFaults(lot, door)), now);
   mendAll(unit);
   return { ...snapshot(unit), mended: [] };
 }

@@ -1,6 +1,5 @@
 /** A year of the round: its lots, each lived up to its next door, and the doors taken in the order of their dates. */
 import { type Message, say } from '../../service/index.ts';
-import { digest, type Json } from '../../unit/index.ts';
 import type { Checked } from '../check.ts';
 import { playPartsSwapper, playResetOnly } from '../players/others.ts';
 import { parseJson, problemsOf } from '../problems.ts';
@@ -8,6 +7,7 @@ import { ENGINE_VERSION, replayActions } from '../progress.ts';
 import { playLiving } from '../reference.ts';
 import { CallSession } from '../session.ts';
 import type { Prepared } from '../setup.ts';
+import { roundHash } from './hash.ts';
 import { liveOn } from './live.ts';
 import { firstState, type Lot, type LotState } from './lot.ts';
 import { type RoundFile, type YearRecord, yearSchema } from './schema.ts';
@@ -45,10 +45,6 @@ export function liveYear(lot: Lot, take: (session: CallSession) => void): LotSta
 
 export function liveYearAs(lot: Lot, player: RoundPlayer): LotState {
   return liveYear(lot, TAKE[player]);
-}
-
-export function roundHash(round: RoundFile): string {
-  return digest(round as unknown as Json);
 }
 
 /** A year as it was lived, to be lived again. */

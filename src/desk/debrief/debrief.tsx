@@ -2,6 +2,7 @@ import type { DebriefView } from '../../calls/view.ts';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { isRoundCall } from '../round-call.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { Costs, Flags, Score, Truth } from './cards.tsx';
 import { keepRecord } from './keep-record.ts';
@@ -56,6 +57,11 @@ function Onward({ debrief }: { debrief: DebriefView }) {
       <button type="button" class="pill" data-keep-record onClick={() => void keepRecord(desk)}>
         <Icon name="save" /> {desk.t('debrief.keep')}
       </button>
+      {isRoundCall(debrief.callId) && (
+        <a class="pill" href="#/round">
+          <Icon name="next" /> {desk.t('round.back')}
+        </a>
+      )}
       <button type="button" class="pill" onClick={() => void take(debrief.callId)}>
         <Icon name="again" /> {desk.t('debrief.again')}
       </button>

@@ -5,6 +5,7 @@ export const desk = {
   'title.call': 'Call',
   'title.debrief': 'Debrief',
   'title.round': 'Round',
+  'round.opening': 'Opening the round …',
   'start.round': 'A round through the year: twelve lots that live on',
   'debrief.opening': 'Going through the call again …',
   'bar.options': 'Language, units and sound',

@@ -6,6 +6,7 @@ export const desk: Record<keyof typeof en, string> = {
   'title.call': 'Aviso',
   'title.debrief': 'Repaso',
   'title.round': 'Ronda',
+  'round.opening': 'Abriendo la ronda …',
   'start.round': 'Una ronda a lo largo del año: doce lotes que siguen viviendo',
   'debrief.opening': 'Recorriendo otra vez el aviso …',
   'bar.options': 'Idioma, unidades y sonido',

@@ -38,8 +38,8 @@ export interface BookView {
 export interface LotView {
   readonly lot: string;
   readonly unit: string;
-  /** Its phone rings now; it rings after another lot's; time has still to pass there; nobody rings any more this year. */
-  readonly state: 'rings' | 'later' | 'living' | 'quiet';
+  /** Its phone rings now; time has still to pass there; or it is quiet for now, and does not say for how long. */
+  readonly state: 'rings' | 'living' | 'quiet';
   readonly callId?: string;
   readonly why?: LocalText;
   readonly at?: CalendarClock;

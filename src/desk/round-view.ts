@@ -57,7 +57,7 @@ function lotView(lot: Lot, state: LotState, isNext: boolean, waits: boolean): Lo
   return {
     lot: lot.file.lot,
     unit: lot.file.unit,
-    state: isNext ? 'rings' : waits ? 'living' : door ? 'later' : 'quiet',
+    state: isNext ? 'rings' : waits ? 'living' : 'quiet',
     ...(isNext && door
       ? { callId: callIdOf(lot, visits.length), why: whyOf(lot, door.ring), at: clockOf(lot, door.ring.at_s) }
       : {}),

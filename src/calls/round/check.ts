@@ -1,7 +1,7 @@
 /** Loads a round: schema first, then what only the catalogue, the calendar and the library can tell. */
 import { FAULTS, faultOn, type PlacedFault } from '../../faults/index.ts';
 import type { WeatherSpec } from '../../plant/index.ts';
-import { dayNumber, parseInstant, type UnitSpec } from '../../unit/index.ts';
+import { parseInstant, type UnitSpec } from '../../unit/index.ts';
 import type { Checked, Library } from '../check.ts';
 import { type Problem, problemsOf } from '../problems.ts';
 import { type LotFile, type RoundFile, roundSchema } from './schema.ts';
@@ -103,9 +103,4 @@ function unknown(path: string, id: string, known: ReadonlyMap<string, unknown>):
 
 function noSuchInstant(path: string): Problem {
   return { path, message: 'no such day or hour', mend: 'write a real local instant like 2031-05-14T16:42' };
-}
-
-/** Day of the year that a day number is, 1 on 1 January. */
-export function dayOfYear(number: number, year: number): number {
-  return number - dayNumber({ year, month: 1, day: 1 }) + 1;
 }

@@ -53,7 +53,6 @@ function State({ lot }: { lot: LotView }) {
       </>
     );
   }
-  if (lot.state === 'later') return <>{t('round.later')}</>;
   return <>{t(lot.state === 'living' ? 'round.passing' : 'round.quiet')}</>;
 }
 

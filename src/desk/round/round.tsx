@@ -1,11 +1,10 @@
 import '../css/round.css';
 import { useEffect, useState } from 'preact/hooks';
 import { Bar } from '../bar.tsx';
-import type { Desk } from '../desk.ts';
-import { useDesk } from '../desk.ts';
+import { type Desk, useDesk } from '../desk.ts';
 import { toldOf } from '../engine.ts';
 import { Icon } from '../icons.tsx';
-import type { RoundView } from '../protocol.ts';
+import type { LotView, RoundView } from '../protocol.ts';
 import { isRoundCall } from '../round-call.ts';
 import { Said, ScreenTitle } from '../screen.tsx';
 import { LotCard } from './lot-card.tsx';
@@ -19,7 +18,7 @@ export function RoundScreen() {
   useEffect(() => liveOn(desk, setView), [desk, year]);
   const { t } = desk;
   return (
-    <div class="round">
+    <div class="round-screen">
       <Bar subtitle={t('title.round')} />
       <main>
         <section class="round-head">
@@ -44,7 +43,7 @@ export function RoundScreen() {
             <section class="card round-sheet" aria-labelledby="sheet-title">
               <h2 id="sheet-title">{t('round.sheet')}</h2>
               <ul>
-                {view.lots.map((lot) => (
+                {view.lots.filter(isOpened).map((lot) => (
                   <li key={lot.lot}>
                     <Said message={lot.row} />
                   </li>
@@ -66,6 +65,10 @@ export function RoundScreen() {
       </main>
     </div>
   );
+}
+
+function isOpened({ book }: LotView): boolean {
+  return book.length > 0;
 }
 
 function Now({ view }: { view: RoundView | null }) {

@@ -2,6 +2,8 @@
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import {
+  type Judgement,
+  judgedVisit,
   type Lot,
   type LotState,
   liveYearAs,
@@ -33,6 +35,7 @@ export async function round(args: readonly string[]): Promise<number> {
       seed: { type: 'string', default: '0' },
       record: { type: 'string' },
       replay: { type: 'string' },
+      judge: { type: 'boolean', default: false },
       json: { type: 'boolean', default: false },
     },
   });
@@ -46,7 +49,7 @@ export async function round(args: readonly string[]): Promise<number> {
     writeFileSync(values.record, `${JSON.stringify(yearRecord(shippedRound(), lived, seed))}\n`);
   }
   const rows = lived.map(([lot, state]) => rowOf(lot, state));
-  const doors = doorsOf(lived);
+  const doors = doorsOf(lived, values.judge);
   if (values.json)
     printJson({ round: shippedRound().id, as, seed, doors: doors.map(doorValue), rows, all: totalOf(rows) });
   else {
@@ -87,28 +90,34 @@ async function replayed(file: string, json: boolean): Promise<number> {
 interface OpenedDoor {
   readonly lot: Lot;
   readonly visit: Visit;
+  readonly judgement?: Judgement;
 }
 
-/** All doors in the order of their dates. */
-function doorsOf(lived: readonly (readonly [Lot, LotState])[]): readonly OpenedDoor[] {
+/** All doors in the order of their dates; judged where that is asked for, since each then wants the expert's visit too. */
+function doorsOf(lived: readonly (readonly [Lot, LotState])[], judge: boolean): readonly OpenedDoor[] {
   return lived
-    .flatMap(([lot, { visits }]) => visits.map((visit) => ({ lot, visit })))
+    .flatMap(([lot, state]) =>
+      state.visits.map((visit, i) => ({ lot, visit, ...(judge ? { judgement: judgedVisit(lot, state, i) } : {}) })),
+    )
     .sort((a, b) => a.visit.ring.at_s - b.visit.ring.at_s);
 }
 
-function doorValue({ lot, visit }: OpenedDoor) {
+function doorValue({ lot, visit, judgement }: OpenedDoor) {
   const { actions: _, state: _state, ...entry } = visit.entry;
-  return { lot: lot.file.lot, date: dateOf(lot, visit), ...visit.ring, ...entry };
+  const { score, passed, flags } = judgement ?? {};
+  const judged = judgement ? { score, passed, flags: flags?.map((f) => f.id) } : {};
+  return { lot: lot.file.lot, date: dateOf(lot, visit), ...visit.ring, ...entry, ...judged };
 }
 
-function doorLine({ lot, visit }: OpenedDoor, speak: (message: Message) => string): string {
+function doorLine({ lot, visit, judgement }: OpenedDoor, speak: (message: Message) => string): string {
   const { ring, entry } = visit;
   const why = ring.symptoms.join(' ') || ring.kind;
   const stood = [...new Set(entry.stood.map((s) => s.key))].join(' ') || '-';
   const done = [...entry.mended, ...entry.cleaned].join(' ') || '-';
   const minutes = speak(say('word.quantity', { q: { measure: 'duration_min', value: entry.minutes, resolution: 1 } }));
   const cells = [dateOf(lot, visit), lot.file.lot.padStart(3), why.padEnd(26), stood.padEnd(34), done, minutes];
-  return `${cells.join('  ')}${entry.lost ? '  (another firm)' : ''}`;
+  const score = judgement ? `  ${judgement.score} of 100` : '';
+  return `${cells.join('  ')}${score}${entry.lost ? '  (another firm)' : ''}`;
 }
 
 function dateOf(lot: Lot, { ring }: Visit): string {

@@ -33,8 +33,8 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       is a call file whole and correct?
   solve FILE ...
       the expert takes the call; what it did is written into the file as the solution
-  round [--as expert|parts-swapper|reset-only] [--lot N,...] [--seed N] [--record FILE | --replay FILE]
-      a scripted person takes every door of a year on twelve lots; or a recorded year is lived again
+  round [--as expert|parts-swapper|reset-only] [--lot N,...] [--seed N] [--judge] [--record FILE | --replay FILE]
+      a scripted person takes every door of a year on twelve lots, each judged where asked; or a recorded year is lived again
   faults [--unit U,...] [--household H,...]
       what each fault shows to whom, by simulation
   series UNIT --load design|wash-day|working-parent|power-failure|vacation|full-26-weeks [--fault F]

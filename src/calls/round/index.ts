@@ -5,4 +5,4 @@ export { firstState, type Lot, type LotState, type Visit } from './lot.ts';
 export { rowOf, rowWords, totalOf } from './sheet.ts';
 export { lotsOf, shippedRound } from './shipped.ts';
 export { preparedOf } from './visit.ts';
-export { liveYear, liveYearAs, loadYear, ROUND_PLAYERS, replayYear, yearRecord } from './year.ts';
+export { judgedVisit, liveYear, liveYearAs, loadYear, ROUND_PLAYERS, replayYear, yearRecord } from './year.ts';

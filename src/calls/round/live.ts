@@ -16,11 +16,13 @@ const LIT_s = 600;
 /** A household that was told to wait and see rings again for the same after so many days (convention). */
 const PATIENCE_d = 7;
 
-/** What a household notices in the evening, and rings for when it is so on the next evening too. */
+/**
+ * What a household notices in the evening, and rings for when it is so on the next evening too. For a whiff of chlorine over
+ * a field that is meant to be chlorinated nobody rings (convention).
+ */
 const NOTICED = [
   'sprays-by-day',
   'smell-outdoors',
-  'smell-chlorine',
   'smell-indoors',
   'wet-lawn',
   'slow-drains',
@@ -36,7 +38,9 @@ export function liveOn(lot: Lot, state: LotState): LotState {
     const until = Math.min(lot.end_s, (Math.floor(t / WEEK_s) + 1) * WEEK_s);
     for (let hour = (Math.floor(t / HOUR_s) + 1) * HOUR_s; hour <= until; hour += HOUR_s) {
       const before = snapshot(unit);
-      unit.advance(hour);
+      // What is smelt and seen in the evening is that of the very instant, as at the call that may begin with it.
+      if ((hour % DAY_s) / HOUR_s === EVENING_h) unit.cutAt(hour);
+      else unit.advance(hour);
       untreated_h += untreatedSince(before, unit) > 0 ? 1 : 0;
       const ring = ear.hears(unit, hour);
       if (ring) {

@@ -1,9 +1,11 @@
 /** A year of the round: its lots, each lived up to its next door, and the doors taken in the order of their dates. */
 import { type Message, say } from '../../service/index.ts';
 import type { Checked } from '../check.ts';
+import type { Judgement } from '../judge.ts';
 import { playPartsSwapper, playResetOnly } from '../players/others.ts';
 import { parseJson, problemsOf } from '../problems.ts';
 import { ENGINE_VERSION, replayActions } from '../progress.ts';
+import { judged } from '../record.ts';
 import { playLiving } from '../reference.ts';
 import { CallSession } from '../session.ts';
 import type { Prepared } from '../setup.ts';
@@ -45,6 +47,17 @@ export function liveYear(lot: Lot, take: (session: CallSession) => void): LotSta
 
 export function liveYearAs(lot: Lot, player: RoundPlayer): LotState {
   return liveYear(lot, TAKE[player]);
+}
+
+/** A visit of the book judged like any other call, against the expert on the very same one. */
+export function judgedVisit(lot: Lot, state: LotState, number: number): Judgement {
+  const prepared = preparedOf(lot, state, number);
+  const entry = state.visits[number]?.entry;
+  if (!prepared || !entry) throw new Error(`lot ${lot.file.lot} has no visit ${number}`);
+  const session = new CallSession(prepared, 'practice');
+  replayActions(session, entry.actions);
+  session.advance(entry.to_ms);
+  return judged(session);
 }
 
 /** A year as it was lived, to be lived again. */

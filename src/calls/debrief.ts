@@ -6,9 +6,9 @@ import { trueFaults } from './flags.ts';
 import { DrainsWatch, type Harm, harmOf } from './harm.ts';
 import type { Judgement } from './judge.ts';
 import { judged } from './record.ts';
+import { playReference } from './reference.ts';
 import type { CallSession } from './session.ts';
 import { faultName } from './session-actions.ts';
-import { playSolution } from './solution.ts';
 import type { Trace } from './trace.ts';
 import type { CostLine, DebriefView, Series, TimelineBlock } from './view.ts';
 
@@ -19,7 +19,7 @@ export function debriefOf(session: CallSession, trace: Trace): DebriefView {
   const { call, report_s } = session.prepared;
   const verdict = judged(session);
   const drains = new DrainsWatch(report_s);
-  const reference = playSolution(session.prepared, drains.look);
+  const reference = playReference(session.prepared, drains.look);
   const from_ms = trace.from_ms;
   return {
     callId: call.id,

@@ -16,8 +16,10 @@ import { noticedOf, type Prepared, unitSetup } from './setup.ts';
 export function propertyOf(prepared: Prepared): Property {
   const { faults: _hidden, ...setup } = unitSetup(prepared);
   const { report } = prepared.call;
+  const { left } = prepared.lived ?? {};
   return {
     setup,
+    ...(left ? { left } : {}),
     report_s: prepared.report_s,
     silenced: report.silenced,
     answers: { history: report.history, use: report.use },
@@ -29,6 +31,7 @@ export function diagnosisOf(prepared: Prepared, lived?: Lived): Diagnosis {
     prepared.spec,
     prepared.report_s,
     prepared.call.report.earlier_trips,
+    prepared.lived?.left?.t,
   );
   return new Diagnosis(propertyOf(prepared), hypotheses, noticedOf(prepared.call), lived);
 }

@@ -92,7 +92,23 @@ const partNotOnTruck: Rule = (s) =>
   s.done.filter((d) => d.outcome.fetched).map((d) => ({ id: 'part-not-on-truck', at_ms: d.at_ms }));
 
 const partNotNeeded: Rule = (s) =>
-  s.done.filter((d) => d.outcome.needless).map((d) => ({ id: 'part-not-needed', at_ms: d.at_ms }));
+  s.done
+    .filter((d) => d.outcome.needless && !(s.prepared.lived && isFull(s, d)))
+    .map((d) => ({ id: 'part-not-needed', at_ms: d.at_ms }));
+
+/** What shows that a tank wants pumping out. */
+const FULLNESS: Readonly<Partial<Record<string, string>>> = {
+  'pump-out:trash': 'probe-trash',
+  'pump-out:aeration': 'settle-jar',
+  'pump-out:pump': 'core-sludge',
+};
+
+/** Whether a tank was pumped out after a check had shown it full: on a living property solids gather without a fault. */
+function isFull(s: CallSession, { def, at_ms }: Done): boolean {
+  return s.done.some(
+    (d) => d.at_ms < at_ms && d.def.id === FULLNESS[def.id] && d.outcome.notes.some((n) => n.remark?.tone === 'off'),
+  );
+}
 
 /** Before a mend one says what one suspects. */
 const noSuspect: Rule = (s) => {
@@ -192,6 +208,8 @@ export function flagsOf(session: CallSession): Flag[] {
 
 /** The faults that were really there and that a technician can mend, by key. */
 export function trueFaults(session: CallSession): readonly string[] {
+  const { lived } = session.prepared;
+  if (lived) return [...lived.causes, ...lived.wearing.filter((key) => session.cause?.keys.includes(key))];
   return session.service.unit.faults.map((f) => f.fault.id).filter((key) => placedFault(key).family !== 'use');
 }
 

@@ -14,6 +14,7 @@ export { type CallProof, proveCall } from './prove.ts';
 export * from './record.ts';
 export { resumeCall } from './resume.ts';
 export { reviewOf, type StepReview } from './review.ts';
+export * from './round/index.ts';
 export type { CallFile } from './schema.ts';
 export { CallSession } from './session.ts';
 export { faultName } from './session-actions.ts';

@@ -1,14 +1,18 @@
 /** What was done in a call, kept so that it can be done again to the same bits. */
 import { type Message, quantity, say } from '../service/index.ts';
 import { digest, type Json } from '../unit/index.ts';
-import type { CallFile, CallRecord, Progress } from './schema.ts';
+import type { CallRecord, Progress } from './schema.ts';
 import type { CallSession } from './session.ts';
+import type { Prepared } from './setup.ts';
 
 /** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
 export const ENGINE_VERSION = '8';
 
-export function callHash(call: CallFile): string {
-  return digest(call as unknown as Json);
+/** Digest of all that a call begins with: its file, and the state of a property that lived before it. */
+export function callHash({ call, lived }: Prepared): string {
+  if (!lived) return digest(call as unknown as Json);
+  const { from, setup, causes, wearing } = lived;
+  return digest({ call, from, faults: setup.faults, causes, wearing } as unknown as Json);
 }
 
 export function actionsOf(session: CallSession): CallRecord['actions'] {
@@ -26,7 +30,7 @@ export function actionsOf(session: CallSession): CallRecord['actions'] {
 export function makeProgress(session: CallSession): Progress {
   return {
     engine: ENGINE_VERSION,
-    callHash: callHash(session.prepared.call),
+    callHash: callHash(session.prepared),
     actions: actionsOf(session),
     now_ms: session.now_ms,
   };

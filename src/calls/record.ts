@@ -6,20 +6,20 @@ import { type Message, say } from '../service/index.ts';
 import { type Spent, spent } from './cost.ts';
 import { type Judgement, judge } from './judge.ts';
 import { actionsOf, callHash, ENGINE_VERSION, replayActions } from './progress.ts';
+import { playReference } from './reference.ts';
 import type { CallRecord } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
-import { playSolution } from './solution.ts';
 import type { Assistance } from './view.ts';
 
 const references = new Map<string, Spent>();
 
-/** What the call's own solution spends, played once per call. */
+/** What the reference spends, played once per call. */
 export function referenceSpent(prepared: Prepared): Spent {
-  const key = callHash(prepared.call);
+  const key = callHash(prepared);
   const known = references.get(key);
   if (known) return known;
-  const made = spent(playSolution(prepared));
+  const made = spent(playReference(prepared));
   references.set(key, made);
   return made;
 }
@@ -35,7 +35,7 @@ export function makeRecord(session: CallSession, assistance?: Assistance): CallR
     version: 1,
     engine: ENGINE_VERSION,
     call: call.id,
-    callHash: callHash(call),
+    callHash: callHash(session.prepared),
     mode: session.mode,
     seed: call.seed,
     actions: actionsOf(session),
@@ -83,7 +83,7 @@ export function replay(prepared: Prepared, record: CallRecord): Replay {
 
 function foreign(prepared: Prepared, record: CallRecord): Message | undefined {
   if (record.engine !== ENGINE_VERSION) return say('replay.engine', { made: record.engine, here: ENGINE_VERSION });
-  return record.callHash === callHash(prepared.call) ? undefined : say('replay.call-changed', { call: record.call });
+  return record.callHash === callHash(prepared) ? undefined : say('replay.call-changed', { call: record.call });
 }
 
 function differentClaim(session: CallSession, record: CallRecord): Message | undefined {

@@ -11,7 +11,7 @@ export function checkProgress(prepared: Prepared, kept: unknown): { progress: Pr
   const checked = progressSchema.safeParse(kept);
   if (!checked.success) return { why: say('trouble.progress-broken') };
   const progress = checked.data;
-  if (progress.engine !== ENGINE_VERSION || progress.callHash !== callHash(prepared.call)) {
+  if (progress.engine !== ENGINE_VERSION || progress.callHash !== callHash(prepared)) {
     return { why: say('trouble.progress-other-version') };
   }
   return { progress };

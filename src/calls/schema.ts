@@ -75,7 +75,7 @@ export const callSchema = z.strictObject({
 export type CallFile = z.infer<typeof callSchema>;
 export type SolutionStep = z.infer<typeof step>;
 
-const recordedAction = z.strictObject({
+export const recordedAction = z.strictObject({
   at_ms: z.int().check(z.gte(0)),
   do: z.string().check(z.minLength(1), z.maxLength(80)),
   fill: z.optional(fill),

@@ -3,6 +3,7 @@ import { faultOn } from '../faults/index.ts';
 import {
   type Absence,
   type Draw,
+  type DrawSource,
   type HouseholdSpec,
   householdSource,
   type Storm,
@@ -10,8 +11,29 @@ import {
   useOf,
 } from '../plant/index.ts';
 import type { SymptomId } from '../service/index.ts';
-import { parseInstant, Unit, type UnitFault, type UnitSetup, type UnitSpec } from '../unit/index.ts';
+import {
+  parseInstant,
+  restore,
+  type Snapshot,
+  Unit,
+  type UnitFault,
+  type UnitSetup,
+  type UnitSpec,
+} from '../unit/index.ts';
 import type { CallFile } from './schema.ts';
+
+/** A property that lived before the call: the call begins on it, and not with a history of its own. */
+export interface Lived {
+  readonly setup: UnitSetup;
+  /** Its state shortly before the phone rang. */
+  readonly from: Snapshot;
+  /** What a technician would mend now, by key. */
+  readonly causes: readonly string[];
+  /** What has only begun to wear: right to name where a check shows it, right to clean and leave unnamed. */
+  readonly wearing: readonly string[];
+  /** As it was left at the last visit, were everything sound; at the beginning there is none. */
+  readonly left?: Snapshot;
+}
 
 /** A call joined with the unit and the household it names. */
 export interface Prepared {
@@ -21,6 +43,7 @@ export interface Prepared {
   /** Day number of engine time 0, and the engine second of the report. */
   readonly firstDay: number;
   readonly report_s: number;
+  readonly lived?: Lived;
 }
 
 export function prepare(call: CallFile, spec: UnitSpec, household: HouseholdSpec): Prepared {
@@ -61,11 +84,15 @@ export function unitFaults(prepared: Prepared): UnitFault[] {
   });
 }
 
-/** Extra draws that faults of use bring (a wash day). */
-function extraDraws(prepared: Prepared, faults: readonly UnitFault[]): Draw[] {
+/** What a household draws, with what faults of use bring (a wash day) and without the days they take it away. */
+export function sourceOf(household: HouseholdSpec, seed: number, faults: readonly UnitFault[]): DrawSource {
+  return householdSource(household, seed, extraDraws(household, faults), absences(faults));
+}
+
+function extraDraws(household: HouseholdSpec, faults: readonly UnitFault[]): Draw[] {
   return faults.flatMap((fault) => {
     const uses = fault.effect.uses;
-    const fixture = uses && prepared.household.fixtures.find((f) => f.id === uses.fixture);
+    const fixture = uses && household.fixtures.find((f) => f.id === uses.fixture);
     if (!uses || !fixture) return [];
     return Array.from({ length: uses.times }, (_, i) =>
       useOf(fixture, fault.onset_s + Math.round(i * uses.every_min * 60)),
@@ -88,11 +115,12 @@ function stormsOf(prepared: Prepared): Storm[] {
 }
 
 export function unitSetup(prepared: Prepared): UnitSetup {
-  const { household, call } = prepared;
+  const { household, call, lived } = prepared;
+  if (lived) return lived.setup;
   const faults = unitFaults(prepared);
   return {
     spec: prepared.spec,
-    source: householdSource(household, call.seed, extraDraws(prepared, faults), absences(faults)),
+    source: sourceOf(household, call.seed, faults),
     faults,
     seed: call.seed,
     weather: steadyWeather(call.temperature_C, stormsOf(prepared)),
@@ -106,7 +134,8 @@ export function noticedOf(call: CallFile): readonly SymptomId[] {
 
 /** The property at the moment the phone rings. */
 export function unitAtReport(prepared: Prepared, observer?: (unit: Unit) => void): Unit {
-  const unit = new Unit(unitSetup(prepared));
+  const { lived } = prepared;
+  const unit = lived ? restore(lived.setup, lived.from) : new Unit(unitSetup(prepared));
   unit.observer = observer;
   unit.cutAt(prepared.report_s);
   if (prepared.call.report.silenced) unit.send('silence.pressed');

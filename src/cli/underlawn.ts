@@ -7,6 +7,7 @@ import { play } from './play.ts';
 import { prove } from './prove.ts';
 import { replay } from './replay.ts';
 import { review } from './review.ts';
+import { round } from './round.ts';
 import { run } from './run.ts';
 import { series } from './series.ts';
 import { solve } from './solve.ts';
@@ -21,6 +22,7 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   solve,
   course,
   review,
+  round,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -39,6 +41,8 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       proves every call of a folder and lists them by difficulty
   solve FILE ...
       the expert takes the call; what it did is written into the file as the solution
+  round [--as expert|parts-swapper|reset-only] [--lot N,...] [--seed N] [--judge] [--record FILE | --replay FILE]
+      a scripted person takes every door of a year on twelve lots, each judged where asked; or a recorded year is lived again
   faults [--unit U,...] [--household H,...]
       what each fault shows to whom, by simulation
   series UNIT --load design|wash-day|working-parent|power-failure|vacation|full-26-weeks [--fault F]

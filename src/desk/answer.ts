@@ -14,6 +14,7 @@ import { fetchCall } from './call-files.ts';
 import { CARDS } from './cards.ts';
 import { fetched } from './fetched.ts';
 import type { Reply, Request, SavedCall } from './protocol.ts';
+import type { RoundDesk } from './round.ts';
 import { surroundings } from './surroundings.ts';
 
 type Begun = { readonly session: CallSession } | { readonly why: Message };
@@ -22,6 +23,7 @@ type Begun = { readonly session: CallSession } | { readonly why: Message };
 export class Answerer {
   private session: CallSession | undefined;
   private after: AfterCall | undefined;
+  private round: RoundDesk | undefined;
 
   async answer(request: Request): Promise<Reply> {
     switch (request.kind) {
@@ -34,13 +36,24 @@ export class Answerer {
           const { resumeCall } = await fetched(import('./resume.ts'));
           return resumeCall(prepared, request.saved.mode, request.saved.record);
         });
+      case 'round': {
+        const { RoundDesk } = await fetched(import('./round.ts'));
+        this.round = await RoundDesk.open(request.kept);
+        return this.round.reply();
+      }
+      case 'roundLive':
+        this.round?.live();
+        return this.round?.reply() ?? error('trouble.no-call');
+      case 'roundClose':
+        if (this.session) this.round?.close(this.session);
+        return this.round?.reply() ?? error('trouble.no-call');
       default:
         return this.session ? this.about(this.session, request) : error('trouble.no-call');
     }
   }
 
   private async open(callId: string, begin: (prepared: Prepared) => Promise<Begun>): Promise<Reply> {
-    const prepared = await fetchCall(callId);
+    const prepared = this.round?.prepared(callId) ?? (await fetchCall(callId));
     if (!prepared) return error('trouble.call-unknown');
     const begun = await begin(prepared);
     if ('why' in begun) return { kind: 'error', message: begun.why };
@@ -51,7 +64,7 @@ export class Answerer {
 
   private async about(
     session: CallSession,
-    request: Exclude<Request, { kind: 'list' | 'open' | 'resume' }>,
+    request: Exclude<Request, { kind: 'list' | 'open' | 'resume' | 'round' | 'roundLive' | 'roundClose' }>,
   ): Promise<Reply> {
     switch (request.kind) {
       case 'advance':

@@ -48,6 +48,12 @@ function Screen() {
           {({ DrillsScreen }) => <DrillsScreen seed={route.seed} />}
         </Later>
       );
+    case 'round':
+      return (
+        <Later key="round" part={() => import('./round/round.tsx')} words="debrief" waiting="round.opening">
+          {({ RoundScreen }) => <RoundScreen />}
+        </Later>
+      );
     default:
       return <StartScreen />;
   }

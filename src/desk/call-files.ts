@@ -18,15 +18,21 @@ const HOUSEHOLDS = import.meta.glob<HouseholdSpec>('../../scenarios/households/*
 export async function fetchCall(id: string): Promise<Prepared | undefined> {
   const call = await fileOf(CALLS, 'calls', id);
   if (call === undefined) return undefined;
-  const [spec, household] = await Promise.all([
-    fileOf(UNITS, 'units', call.unit),
-    fileOf(HOUSEHOLDS, 'households', call.household),
-  ]);
-  if (spec === undefined || household === undefined) throw new Error(`call ${id}: unit or household missing`);
-  return prepare(call, spec, household);
+  const property = await fetchProperty(call.unit, call.household);
+  if (property === undefined) throw new Error(`call ${id}: unit or household missing`);
+  return prepare(call, property.spec, property.household);
 }
 
-async function fileOf<T>(files: Files<T>, folder: string, id: string): Promise<T | undefined> {
+/** A unit and a household by their ids; undefined where one of them does not ship. */
+export async function fetchProperty(
+  unit: string,
+  household: string,
+): Promise<{ readonly spec: UnitSpec; readonly household: HouseholdSpec } | undefined> {
+  const [spec, people] = await Promise.all([fileOf(UNITS, 'units', unit), fileOf(HOUSEHOLDS, 'households', household)]);
+  return spec && people && { spec, household: people };
+}
+
+export async function fileOf<T>(files: Files<T>, folder: string, id: string): Promise<T | undefined> {
   const open = files[`../../scenarios/${folder}/${id}.json`];
   return open && fetched(open());
 }

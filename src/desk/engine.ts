@@ -13,6 +13,9 @@ interface ReplyKind {
   record: 'record';
   debrief: 'debrief';
   xray: 'xray';
+  round: 'round';
+  roundLive: 'round';
+  roundClose: 'round';
 }
 
 /** The reply that a request of kind `K` gets when all is well. */
@@ -62,6 +65,9 @@ const EXPECTED: ReplyKind = {
   record: 'record',
   debrief: 'debrief',
   xray: 'xray',
+  round: 'round',
+  roundLive: 'round',
+  roundClose: 'round',
 };
 
 /** Speaks `protocol.ts` over a worker: each request waits for the one reply that carries its number. */

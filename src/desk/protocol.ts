@@ -2,7 +2,7 @@
  * What the page and the engine's worker say to each other. Time is asked for (`advance`), never ticked, so a
  * background tab loses nothing. Every request gets exactly one reply with the same `id`.
  */
-import type { Action, Assistance, CallMode, CallView, DebriefView } from '../calls/view.ts';
+import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView } from '../calls/view.ts';
 import type { Scene } from '../scene/types.ts';
 import type { LocalText, Message } from '../service/message.ts';
 
@@ -32,6 +32,38 @@ export interface SavedCall {
   readonly assistance?: Assistance;
 }
 
+/** One visit as a lot's book tells it. */
+export interface BookView {
+  readonly at: CalendarClock;
+  readonly why: LocalText;
+  readonly lines: readonly Message[];
+}
+
+export interface LotView {
+  readonly lot: string;
+  readonly unit: string;
+  /** Its phone rings now; time has still to pass there; or it is quiet for now, and does not say for how long. */
+  readonly state: 'rings' | 'living' | 'quiet';
+  readonly callId?: string;
+  readonly why?: LocalText;
+  readonly at?: CalendarClock;
+  readonly book: readonly BookView[];
+  readonly row: Message;
+}
+
+/** The round as its screen shows it. */
+export interface RoundView {
+  readonly title: LocalText;
+  readonly source: LocalText;
+  readonly weeks: readonly { readonly from: CalendarClock; readonly doors: number; readonly now: boolean }[];
+  readonly lots: readonly LotView[];
+  /** Lots on which time has still to pass before it is known who rings next. */
+  readonly living: number;
+  readonly next?: string;
+  readonly over: boolean;
+  readonly all: Message;
+}
+
 export type Request =
   | { readonly kind: 'list' }
   | { readonly kind: 'open'; readonly callId: string; readonly mode: CallMode }
@@ -45,7 +77,13 @@ export type Request =
   | { readonly kind: 'record'; readonly assistance?: Assistance }
   | { readonly kind: 'debrief' }
   /** The truth at an instant of the call that was just closed, for the debrief's replay. */
-  | { readonly kind: 'xray'; readonly at_ms: number };
+  | { readonly kind: 'xray'; readonly at_ms: number }
+  /** Opens the round as the browser kept it; nothing kept begins the year. */
+  | { readonly kind: 'round'; readonly kept: unknown }
+  /** Lets one lot live on to its next door. */
+  | { readonly kind: 'roundLive' }
+  /** Folds the call that is over into its lot. */
+  | { readonly kind: 'roundClose' };
 
 export type Reply =
   | { readonly kind: 'list'; readonly calls: readonly CallCard[] }
@@ -55,6 +93,7 @@ export type Reply =
   | { readonly kind: 'record'; readonly record: unknown; readonly fileName: string }
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }
   | { readonly kind: 'xray'; readonly scene: Scene }
+  | { readonly kind: 'round'; readonly view: RoundView; readonly kept: unknown; readonly anew: boolean }
   | { readonly kind: 'error'; readonly message: Message };
 
 export type Numbered<T> = { readonly id: number; readonly body: T };

@@ -5,9 +5,10 @@ export type Route =
   | { readonly screen: 'call'; readonly callId: string; readonly mode?: 'coached' }
   | { readonly screen: 'debrief'; readonly key: number }
   /** With a seed everybody gets the same questions. */
-  | { readonly screen: 'drills'; readonly seed?: number };
+  | { readonly screen: 'drills'; readonly seed?: number }
+  | { readonly screen: 'round' };
 
-/** Reads `#/call/ID`, `#/call/ID/coached`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`; anything else is the start. */
+/** Reads `#/call/ID`, `#/call/ID/coached`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`; anything else is the start. */
 export function readRoute(hash: string): Route {
   const [screen, rest, mode] = hash.replace(/^#\/?/, '').split('/');
   if (screen === 'call' && rest !== undefined && /^[\w-]+$/.test(rest)) {
@@ -15,12 +16,13 @@ export function readRoute(hash: string): Route {
   }
   if (screen === 'debrief' && rest !== undefined && /^\d+$/.test(rest)) return { screen, key: Number(rest) };
   if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
-  return { screen: 'start' };
+  return { screen: screen === 'round' ? 'round' : 'start' };
 }
 
 /** The hash of a route. */
 export function writeRoute(route: Route): string {
   if (route.screen === 'call') return `#/call/${route.callId}${route.mode === undefined ? '' : `/${route.mode}`}`;
   if (route.screen === 'drills') return route.seed === undefined ? '#/drills' : `#/drills/${route.seed}`;
-  return route.screen === 'debrief' ? `#/debrief/${route.key}` : '#/';
+  if (route.screen === 'debrief') return `#/debrief/${route.key}`;
+  return route.screen === 'round' ? '#/round' : '#/';
 }

@@ -5,6 +5,7 @@ import { type Rate, startClockwork } from './clockwork.ts';
 import { type Engine, toldOf } from './engine.ts';
 import type { CloseUp } from './picture.ts';
 import type { SavedCall } from './protocol.ts';
+import { haveRound, isRoundCall } from './round-call.ts';
 import type { Store } from './store.ts';
 
 /** What just changed, for the news strip and the live region. */
@@ -131,6 +132,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     const { debrief } = await engine.ask({ kind: 'debrief' });
     const { score, passed } = debrief;
     const { callId } = ended;
+    if (isRoundCall(callId)) await store.putRound((await engine.ask({ kind: 'roundClose' })).kept);
     const key = await store.addFinished({ version: 1, callId, finishedAt: wallClock(), score, passed, saved });
     await store.dropProgress(callId);
     finishedKey.value = key;
@@ -156,6 +158,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     await inTurn(async () => {
       clear();
       const left = await store.progressOf(callId);
+      await haveRound(callId, engine, store);
       const reply = await engine.ask(
         left === undefined ? { kind: 'open', callId, mode } : { kind: 'resume', saved: left.saved },
       );

@@ -8,10 +8,11 @@ interface Shelves extends DBSchema {
   finished: { key: number; value: unknown };
   lines: { key: string; value: unknown };
   drills: { key: number; value: unknown };
+  round: { key: string; value: unknown };
   /** What could not be read any more, set aside rather than thrown away. */
   unread: { key: number; value: unknown };
 }
-type Shelf = 'settings' | 'progress' | 'finished' | 'lines' | 'drills';
+type Shelf = 'settings' | 'progress' | 'finished' | 'lines' | 'drills' | 'round';
 
 /** What went wrong with the store, for one visible line each. */
 export type StoreTrouble = 'memory' | 'unread' | 'full';
@@ -39,6 +40,10 @@ export interface Store {
   /** Oldest first. */
   drills(): Promise<DrillCount[]>;
   addDrill(count: DrillCount): Promise<void>;
+  /** The round between two doors, as the engine's worker gave it out and will check it. */
+  round(): Promise<unknown>;
+  putRound(kept: unknown): Promise<void>;
+  dropRound(): Promise<void>;
 }
 
 /** Where the values lie: the browser's database, or memory where there is none. */
@@ -51,8 +56,8 @@ interface Backing {
 }
 
 const NAME = 'underlawn';
-/** 2 brought the shelf of the drills. A shelf once there is never made anew. */
-const VERSION = 2;
+/** 2 brought the shelf of the drills, 3 that of the round. A shelf once there is never made anew. */
+const VERSION = 3;
 
 /** Opens the store; `trouble` is told, at most once for each kind, what does not work and why it does not matter. */
 export async function openStore(trouble: (what: StoreTrouble) => void): Promise<Store> {
@@ -83,6 +88,7 @@ function openDatabase(): Promise<IDBPDatabase<Shelves>> {
           db.createObjectStore('unread', { autoIncrement: true });
         }
         if (from < 2) db.createObjectStore('drills', { autoIncrement: true });
+        if (from < 3) db.createObjectStore('round');
       },
       // Another tab holds an older version open: this page goes on without it rather than wait for that tab to close.
       blocked: () => failed(new Error('an older version is open')),
@@ -186,5 +192,8 @@ function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Stor
     putLine: async (line) => void (await put('lines', line, line.family ?? line.callId)),
     drills: async () => (await read('drills', DrillCount)).map(([, value]) => value),
     addDrill: async (count) => void (await put('drills', count)),
+    round: () => backing.get('round', 'round'),
+    putRound: async (kept) => void (await put('round', kept, 'round')),
+    dropRound: () => backing.drop('round', 'round'),
   };
 }

@@ -115,10 +115,11 @@ export class Diagnosis {
 /** Snapshots of the sound property just before each onset. */
 function soundPast(property: Property, hypotheses: readonly Hypothesis[]): ReadonlyMap<number, Snapshot> {
   const sound = new Unit({ ...property.setup, faults: [] });
+  if (property.left) sound.resume(property.left);
   const onsets = [...new Set(hypotheses.flatMap((h) => h.faults.map((f) => f.onset_s)))].sort((a, b) => a - b);
   const past = new Map<number, Snapshot>();
   for (const onset of onsets) {
-    sound.cutAt(Math.max(0, onset - 1));
+    sound.cutAt(Math.max(sound.t, onset - 1));
     past.set(onset, snapshot(sound));
   }
   return past;

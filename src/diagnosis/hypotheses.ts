@@ -48,12 +48,19 @@ function severitiesOf(fault: PlacedFault): readonly number[] {
   return [...new Set([...SEVERITIES, fault.severity])];
 }
 
+/** When a history began and when the phone rang, s. */
+interface Span {
+  readonly from_s: number;
+  readonly report_s: number;
+}
+
 /** Ages, s, that leave the onset within the history. */
-function agesOf(fault: PlacedFault, report_s: number): readonly number[] {
+function agesOf(fault: PlacedFault, { from_s, report_s }: Span): readonly number[] {
+  const lived_s = report_s - from_s;
   const seconds = hoursOf(fault)
     .map((h) => Math.round(h * 3600))
-    .filter((age) => age < report_s);
-  return seconds.length > 0 ? seconds : [Math.floor(report_s * 0.98)];
+    .filter((age) => age < lived_s);
+  return seconds.length > 0 ? seconds : [Math.floor(lived_s * 0.98)];
 }
 
 function hoursOf({ ramp_h, shows_d, family }: PlacedFault): readonly number[] {
@@ -62,24 +69,24 @@ function hoursOf({ ramp_h, shows_d, family }: PlacedFault): readonly number[] {
   return family === 'air' ? AGES_h.air : AGES_h.other;
 }
 
-/** Every form of one fault at a property that rang at `report_s`. */
-function formsOf(fault: PlacedFault, report_s: number, weight: number): Hypothesis[] {
-  const standing = agesOf(fault, report_s).flatMap((age) =>
-    severitiesOf(fault).flatMap((severity) => presences(fault, formOf(fault, report_s - age, severity))),
+/** Every form of one fault at a property with such a history. */
+function formsOf(fault: PlacedFault, span: Span, weight: number): Hypothesis[] {
+  const standing = agesOf(fault, span).flatMap((age) =>
+    severitiesOf(fault).flatMap((severity) => presences(fault, formOf(fault, span.report_s - age, severity))),
   );
-  const forms = [...standing, ...passedForms(fault, report_s)];
+  const forms = [...standing, ...passedForms(fault, span)];
   return forms.map((form) => ({ cause: fault.key, prior: weight / forms.length, faults: [form] }));
 }
 
 /** Hours since when one that can be over by itself is over. */
 const OVER_SINCE_h = [1, 30] as const;
 
-function passedForms(fault: PlacedFault, report_s: number): UnitFault[] {
+function passedForms(fault: PlacedFault, { from_s, report_s }: Span): UnitFault[] {
   return (fault.passes_h ?? [])
     .flatMap((for_h) =>
       OVER_SINCE_h.map((since) => ({ for_h, onset_s: Math.round(report_s - (for_h + since) * 3600) })),
     )
-    .filter(({ onset_s }) => onset_s > 0)
+    .filter(({ onset_s }) => onset_s > from_s)
     .map(({ for_h, onset_s }) => ({ ...formOf(fault, onset_s, fault.severity), present: { for_h } }));
 }
 
@@ -100,7 +107,7 @@ function presences(fault: PlacedFault, form: UnitFault): UnitFault[] {
 }
 
 /** The forms of a pair: come together, each at its usual severity or well under it. */
-function formsOfPair(placed: readonly PlacedFault[], report_s: number): Hypothesis[] {
+function formsOfPair(placed: readonly PlacedFault[], span: Span): Hypothesis[] {
   const last = placed.at(-1);
   if (!last) return [];
   const combined = placed.reduce<readonly (readonly UnitFault[])[]>(
@@ -108,8 +115,8 @@ function formsOfPair(placed: readonly PlacedFault[], report_s: number): Hypothes
       sets.flatMap((set) => pairSeverities(fault).map((severity) => [...set, formOf(fault, 0, severity)])),
     [[]],
   );
-  const forms = agesOf(last, report_s).flatMap((age) =>
-    combined.map((set) => set.map((form) => ({ ...form, onset_s: report_s - age }))),
+  const forms = agesOf(last, span).flatMap((age) =>
+    combined.map((set) => set.map((form) => ({ ...form, onset_s: span.report_s - age }))),
   );
   return forms.map((faults) => ({
     cause: causeOf(placed.map((f) => f.key)),
@@ -127,8 +134,9 @@ export function causeOf(keys: readonly string[]): string {
   return keys.length === 0 ? SOUND_CAUSE : [...keys].sort().join(' + ');
 }
 
-/** All hypotheses of a property, their priors together 1 less the room for something else. */
-export function hypothesesOf(spec: UnitSpec, report_s: number, earlierTrips = 0): readonly Hypothesis[] {
+/** All hypotheses of a property known from `from_s` on, their priors together 1 less the room for something else. */
+export function hypothesesOf(spec: UnitSpec, report_s: number, earlierTrips = 0, from_s = 0): readonly Hypothesis[] {
+  const span: Span = { from_s, report_s };
   const again = earlierTrips > 0 ? AGAIN : 1;
   const weightOf = (fault: PlacedFault) => fault.commonness * (fault.clearedWhen || fault.passes_h ? again : 1);
   const faults = faultsOf(spec).filter((fault) => fault.effect.uses === undefined);
@@ -136,8 +144,8 @@ export function hypothesesOf(spec: UnitSpec, report_s: number, earlierTrips = 0)
   for (const { id } of faults) parts.set(id, (parts.get(id) ?? 0) + 1);
   const all: Hypothesis[] = [
     { cause: SOUND_CAUSE, faults: [], prior: SOUND_WEIGHT },
-    ...faults.flatMap((fault) => formsOf(fault, report_s, weightOf(fault) / (parts.get(fault.id) ?? 1))),
-    ...pairsOf(spec).flatMap(({ placed }) => formsOfPair(placed, report_s)),
+    ...faults.flatMap((fault) => formsOf(fault, span, weightOf(fault) / (parts.get(fault.id) ?? 1))),
+    ...pairsOf(spec).flatMap(({ placed }) => formsOfPair(placed, span)),
   ];
   const total = all.reduce((sum, h) => sum + h.prior, 0);
   return all.map((h) => ({ ...h, prior: (h.prior * (1 - SOMETHING_ELSE.prior)) / total }));

@@ -24,6 +24,8 @@ import { costAround, isReachable, stepsAround } from './steps.ts';
 /** A property without its hidden faults: what every hypothesis shares. */
 export interface Property {
   readonly setup: Omit<UnitSetup, 'faults'>;
+  /** As it was left at the last visit, were everything sound; where there was none it lives from its beginning. */
+  readonly left?: Snapshot;
   readonly report_s: number;
   /** Whether the buzzer had been silenced when the phone rang. */
   readonly silenced: boolean;
@@ -45,7 +47,7 @@ export class Twin {
   private service: Service;
 
   /** Lives from a snapshot of the sound property (or from the beginning) to the report. */
-  constructor(property: Property, faults: readonly UnitFault[], from?: Snapshot) {
+  constructor(property: Property, faults: readonly UnitFault[], from = property.left) {
     const { setup, report_s, silenced, answers } = property;
     this.unit = new Unit({ ...setup, faults });
     if (from) this.unit.resume(from);

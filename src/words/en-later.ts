@@ -3,8 +3,9 @@ import { debrief } from './en/debrief.ts';
 import { flags } from './en/flags.ts';
 import { hints } from './en/hints.ts';
 import { lesson } from './en/lesson.ts';
+import { round } from './en/round.ts';
 import { shows } from './en/shows.ts';
 import { verdict } from './en/verdict.ts';
 
 /** What only a debrief says, in English: a call begins without it. */
-export const later = { ...coach, ...debrief, ...flags, ...hints, ...lesson, ...shows, ...verdict };
+export const later = { ...coach, ...debrief, ...flags, ...hints, ...lesson, ...round, ...shows, ...verdict };

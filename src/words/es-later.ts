@@ -4,6 +4,7 @@ import { debrief } from './es/debrief.ts';
 import { flags } from './es/flags.ts';
 import { hints } from './es/hints.ts';
 import { lesson } from './es/lesson.ts';
+import { round } from './es/round.ts';
 import { shows } from './es/shows.ts';
 import { verdict } from './es/verdict.ts';
 
@@ -14,6 +15,7 @@ export const later: Record<keyof typeof en, string> = {
   ...flags,
   ...hints,
   ...lesson,
+  ...round,
   ...shows,
   ...verdict,
 };

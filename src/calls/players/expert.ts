@@ -7,6 +7,7 @@ import { placedFault } from '../../faults/index.ts';
 import { ACTION_BY_ID, LOADS, type LoadId } from '../../service/index.ts';
 import { diagnosisOf, seenOf } from '../expertise.ts';
 import type { CallSession } from '../session.ts';
+import { cleanWear, LASTING_ADVICE } from './care.ts';
 import { Hand } from './hand.ts';
 import { closeByPhone, leave, makeSafe, nameCause, proveCure } from './site.ts';
 
@@ -21,14 +22,19 @@ const LEAST_bits = 0.02;
 const TELLING_bits = 0.15;
 
 export function playExpert(session: CallSession): void {
+  expertOn(session).play();
+}
+
+/** The expert at a call, wherever it stands: what was done so far is taken in. */
+export function expertOn(session: CallSession): Expert {
   const probes = probesOf(session.prepared.spec);
-  new Expert(session, (diagnosis) => {
+  return new Expert(session, (diagnosis) => {
     const made = madeSinceMend(session);
     return bestCheck(
       diagnosis,
       probes.filter((probe) => !probe.acts.every((def) => made.has(def.id))),
     );
-  }).play();
+  });
 }
 
 /** Checks made since something was mended: the same again tells nothing new. */
@@ -56,13 +62,16 @@ export class Expert {
 
   constructor(session: CallSession, choose: Choice) {
     this.diagnosis = diagnosisOf(session.prepared);
+    for (const done of session.done) this.diagnosis.observe(seenOf(session, done));
     this.hand = new Hand(session, (done) => this.diagnosis.observe(seenOf(session, done)));
     this.choose = choose;
   }
 
   play(): void {
     this.onThePhone();
-    if (!this.hand.ended) this.onSite();
+    if (this.hand.ended) return;
+    makeSafe(this.hand);
+    this.onSite();
   }
 
   private onThePhone(): void {
@@ -111,10 +120,17 @@ export class Expert {
       .reduce((sum, { chance }) => sum + chance, 0);
   }
 
-  /** Advice that may end the trouble costs a minute. */
+  /**
+   * Advice that may end the trouble costs a minute. On a living property what a household goes on doing comes back: it is
+   * told so whether or not that explains this call.
+   */
   private advise(): void {
-    const ids = ['advise-save-water', 'advise-spare-drains'];
-    for (const id of ids) if (this.weigh((key) => placedFault(key).mendedBy.includes(id)) > 0.05) this.hand.do(id);
+    const lasting = this.hand.session.prepared.lived ? LASTING_ADVICE : [];
+    for (const id of lasting) this.hand.do(id);
+    for (const id of ['advise-save-water', 'advise-spare-drains']) {
+      if (lasting.some((told) => told === id)) continue;
+      if (this.weigh((key) => placedFault(key).mendedBy.includes(id)) > 0.05) this.hand.do(id);
+    }
   }
 
   private urgency(): string {
@@ -140,9 +156,10 @@ export class Expert {
       .slice(0, MOST_LOADS);
   }
 
-  private onSite(): void {
+  /** Finds, mends and proves on a site made safe; on a living property it also cleans what wears, as on every visit. */
+  onSite(): void {
     const { hand } = this;
-    makeSafe(hand);
+    const living = hand.session.prepared.lived !== undefined;
     const mended = new Set<string>();
     for (let i = 0; i < MOST_MENDS && !hand.ended; i++) {
       const keys = this.find().filter((key) => !mended.has(key));
@@ -154,9 +171,11 @@ export class Expert {
         [...mended].flatMap((key) => placedFault(key).shownBy),
       );
       for (const key of keys) this.mend(key);
+      if (living && i === 0) cleanWear(hand);
       proveCure(hand, [...mended]);
       if (this.quiet()) break;
     }
+    if (living && mended.size === 0) cleanWear(hand);
     leave(hand);
   }
 

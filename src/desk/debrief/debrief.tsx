@@ -5,6 +5,7 @@ import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { suggestedCall } from '../next-call.ts';
+import { isRoundCall } from '../round-call.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { Costs, Flags, Score, Truth } from './cards.tsx';
 import { keepRecord } from './keep-record.ts';
@@ -94,6 +95,11 @@ function Onward({ debrief, mode, assistance }: OnwardProps) {
       <button type="button" class="pill" data-keep-record onClick={() => void keepRecord(desk, assistance)}>
         <Icon name="save" /> {desk.t('debrief.keep')}
       </button>
+      {isRoundCall(debrief.callId) && (
+        <a class="pill" href="#/round">
+          <Icon name="next" /> {desk.t('round.back')}
+        </a>
+      )}
       <button type="button" class="pill" onClick={() => void take(debrief.callId)}>
         <Icon name="again" /> {desk.t('debrief.again')}
       </button>

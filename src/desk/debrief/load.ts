@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { DebriefView } from '../../calls/view.ts';
 import type { Desk } from '../desk.ts';
 import { EngineError, toldOf } from '../engine.ts';
+import { haveRound } from '../round-call.ts';
 
 /** Fetches the debrief of a finished record; after a reload the engine replays the record first. */
 export function useDebrief(desk: Desk, recordKey: number): DebriefView | null {
@@ -16,6 +17,7 @@ export function useDebrief(desk: Desk, recordKey: number): DebriefView | null {
       if (desk.session.finishedKey.peek() !== recordKey) {
         const entry = await desk.store.finishedBy(recordKey);
         if (entry === undefined) throw new EngineError({ id: 'trouble.noRecord' });
+        await haveRound(entry.callId, desk.engine, desk.store);
         await desk.engine.ask({ kind: 'resume', saved: entry.saved });
       }
       const reply = await desk.engine.ask({ kind: 'debrief' });

@@ -42,6 +42,9 @@ export function StartScreen() {
             ))}
           </ul>
         </section>
+        <p class="round-link">
+          <a href="#/round">{desk.t('start.round')}</a>
+        </p>
         <div class="start-foot">
           <section class="caution-card" aria-labelledby="not-a-licence">
             <h2 id="not-a-licence">

@@ -1,8 +1,9 @@
 import { readdirSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { prepareCall, shippedCalls, shippedLibrary } from '../../../src/calls/index.ts';
+import { lotsOf, prepareCall, shippedCalls, shippedLibrary, shippedRound } from '../../../src/calls/index.ts';
 import { fetchCall } from '../../../src/desk/call-files.ts';
 import { CARDS } from '../../../src/desk/cards.ts';
+import { fetchLots } from '../../../src/desk/round-files.ts';
 
 /** The page takes its data files as they are. They have to be those that stand the check of their schemas. */
 function filesIn(folder: string): readonly string[] {
@@ -29,4 +30,9 @@ it('a call that does not ship is not there, whatever its name looks like', async
 
 it('the list has a card for every call, in the order in which they are best taken', () => {
   expect(CARDS.map(({ id }) => id)).toEqual(shippedCalls().map(({ id }) => id));
+});
+
+it('the lots of the round are fetched as they were checked', async () => {
+  const plain = (lots: readonly unknown[]) => JSON.parse(JSON.stringify(lots));
+  expect(plain(await fetchLots())).toEqual(plain(lotsOf(shippedRound())));
 });

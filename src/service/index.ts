@@ -15,6 +15,7 @@ export { RECORD_LINES } from './actions/yard.ts';
 export { ACTION_BY_ID, ACTIONS, actionOn, asOn, fits } from './catalogue.ts';
 export * from './facts.ts';
 export * from './message.ts';
+export { standsFull } from './noticed.ts';
 export { outletSeen, perceive } from './perceive.ts';
 export * from './person.ts';
 export { SYMPTOM_IDS, SYMPTOMS, type SymptomId } from './symptoms.ts';

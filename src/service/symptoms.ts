@@ -1,15 +1,13 @@
 /** What a household can have noticed when it calls: each tells from the unit whether it is so, by then or in the last days. */
 import { notDisinfected } from '../plant/index.ts';
 import { type Happening, readout, type Unit } from '../unit/index.ts';
+import { isSmelt, sewageLies, standsFull } from './noticed.ts';
 import { compressorHeard, HUMS_LABOURED } from './perceive.ts';
 
 /** How far back a household remembers, s. */
 const MEMORY_s = 36 * 3600;
 /** Hours of the day at which nobody expects spray. */
 const DAY_h = { from: 7, to: 21 } as const;
-/** Weaker smells are not noticed (as by phone). */
-const NOTICED = 0.05;
-const SLOW_DRAIN_m = 0.1;
 
 function byDay(t: number): boolean {
   const hour = (t % 86_400) / 3600;
@@ -28,10 +26,7 @@ export const SYMPTOMS = {
     unit.spec.panel.dosing.kind === 'night' &&
     ((unit.control.outputs.pumpRuns && byDay(unit.t)) ||
       happened(unit, ({ what, t }) => what === 'pumpRuns.on' && byDay(t))),
-  'smell-outdoors': (unit: Unit) => {
-    const { outdoors } = readout(unit, unit.t).sensed;
-    return outdoors.kind !== 'chlorine' && outdoors.strength > NOTICED;
-  },
+  'smell-outdoors': (unit: Unit) => isSmelt(readout(unit, unit.t).sensed),
   'smell-chlorine': (unit: Unit) => readout(unit, unit.t).sensed.outdoors.kind === 'chlorine',
   'smell-indoors': (unit: Unit) => readout(unit, unit.t).sensed.indoors.kind !== 'none',
   /** Turbid or grey water from the heads, or as an inspector sampled it. */
@@ -47,11 +42,8 @@ export const SYMPTOMS = {
     return compressorRuns === true && compressorLoad > HUMS_LABOURED;
   },
   'compressor-silent': (unit: Unit) => !unit.control.outputs.compressorRuns,
-  'slow-drains': (unit: Unit) => readout(unit, unit.t).flows.sewer_m > unit.spec.plant.trash.inlet_m + SLOW_DRAIN_m,
-  'sewage-out': (unit: Unit) => {
-    const { relieved_m3, indoors_m3 } = readout(unit, unit.t);
-    return relieved_m3 + indoors_m3 > 1e-4;
-  },
+  'slow-drains': (unit: Unit) => standsFull(readout(unit, unit.t).flows.sewer_m, unit.spec),
+  'sewage-out': (unit: Unit) => sewageLies(readout(unit, unit.t)),
 } as const satisfies Record<string, (unit: Unit) => boolean>;
 
 export type SymptomId = keyof typeof SYMPTOMS;

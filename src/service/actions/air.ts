@@ -3,7 +3,7 @@ import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, quantity, say } from '../message.ts';
 import { compressorHeard, HUMS_LABOURED } from '../perceive.ts';
-import { actionsAt, good, mendsAt, off } from './shared.ts';
+import { actionsAt, conditionOf, good, mendsAt, off } from './shared.ts';
 
 const at = actionsAt('compressor');
 const mend = mendsAt('compressor');
@@ -18,10 +18,6 @@ const GURGLES_m = 0.05;
 /** Intake loss at which the case gets hot to the hand, kPa per (L/min)^2, and share of its dead head (conventions). */
 const HOT_INTAKE = 0.008;
 const HOT_LOAD = 0.65;
-
-function condition(d: Doing) {
-  return d.unit.driveAt(d.read().t).condition;
-}
 
 function runs(d: Doing): boolean {
   return d.unit.control.outputs.compressorRuns;
@@ -39,7 +35,7 @@ function pressureRemark(d: Doing, kPa: number) {
 /** Whether it works against so much, before it or behind it, that its case gets hot. */
 function laboured(d: Doing): boolean {
   const load = d.read().airPressure_kPa / d.unit.spec.plant.air.deadHead_kPa;
-  return runs(d) && (condition(d).intakeLoss_kPa_per_Lmin2 > HOT_INTAKE || load > HOT_LOAD);
+  return runs(d) && (conditionOf(d).intakeLoss_kPa_per_Lmin2 > HOT_INTAKE || load > HOT_LOAD);
 }
 
 function heard(d: Doing): Message {
@@ -53,7 +49,7 @@ function heard(d: Doing): Message {
 
 /** A tube that has come off its fitting is seen, whatever else was looked for. */
 function noteOff(d: Doing): void {
-  d.learn({ leak: { where: 'joint', hole_m: condition(d).jointHole_m } });
+  d.learn({ leak: { where: 'joint', hole_m: conditionOf(d).jointHole_m } });
   d.note(say('note.air-line'), say('reading.line-off'), off('remark.leak'));
 }
 
@@ -79,7 +75,7 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     'look',
     3,
     (d) => {
-      const { lineHole_m, lineWater_m, jointHole_m } = condition(d);
+      const { lineHole_m, lineWater_m, jointHole_m } = conditionOf(d);
       const pinched = d.unit.has('line-pinched');
       if (pinched) d.note(say('note.air-line'), say('reading.line-pinched'), off('remark.filter'));
       if (lineWater_m > GURGLES_m) d.note(say('note.air-line'), say('reading.line-gurgles'), off('remark.filter'));
@@ -95,7 +91,7 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     { handsOff: true },
   ),
   at('look-at-intake-filter', 'look', 2, (d) => {
-    const dirt = Math.min(1, condition(d).intakeLoss_kPa_per_Lmin2 / 0.03);
+    const dirt = Math.min(1, conditionOf(d).intakeLoss_kPa_per_Lmin2 / 0.03);
     d.learn({ intakeDirt: dirt });
     d.note(
       say('note.intake'),
@@ -109,7 +105,7 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     8,
     (d) => {
       d.person.housingOpen = true;
-      const { compressorFlow, compressorPressure } = condition(d);
+      const { compressorFlow, compressorPressure } = conditionOf(d);
       const torn = compressorPressure < 0.6;
       const worn = compressorFlow < 0.85;
       d.learn({ rattle: torn });
@@ -150,7 +146,7 @@ export const AIR_ACTIONS: readonly ActionDef[] = [
     'measure',
     6,
     (d) => {
-      const { lineHole_m, jointHole_m } = condition(d);
+      const { lineHole_m, jointHole_m } = conditionOf(d);
       if (jointHole_m >= OFF_m) {
         noteOff(d);
         return;

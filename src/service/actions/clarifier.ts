@@ -2,7 +2,7 @@
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
-import { actionsAt, good, mendsAt, off } from './shared.ts';
+import { actionsAt, conditionOf, good, mendsAt, off } from './shared.ts';
 
 /** Clear water under the outlet that a clarifier should show, m (a foot: common practice, no source). */
 const CLEAR_m = 0.3;
@@ -22,7 +22,7 @@ function coreClarifier(d: Doing): void {
 const PACKED = 0.5;
 
 function probeSlot(d: Doing): void {
-  const packed = d.unit.driveAt(d.unit.t).condition.slotOpen < PACKED;
+  const packed = conditionOf(d).slotOpen < PACKED;
   d.note(
     say('note.slot'),
     say(packed ? 'reading.slot-packed' : 'reading.slot-open'),

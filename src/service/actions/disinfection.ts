@@ -1,10 +1,10 @@
 /** At the disinfection riser: what is left of the chlorine and how strong it is, its feed, the ultraviolet lamp. */
-import type { DisinfectionSpec, PlantCondition } from '../../plant/index.ts';
+import type { DisinfectionSpec } from '../../plant/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
 import { chlorine } from './samples.ts';
-import { actionsAt, good, mendsAt, off, plain } from './shared.ts';
+import { actionsAt, conditionOf, good, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('disinfection');
 
@@ -20,10 +20,6 @@ const STRIPS: Partial<ActionDef> = { fits: (spec) => spec.plant.disinfection.kin
 /** The lamp is fed by the compressor's circuit. */
 const LAMP = by('ultraviolet');
 const LAMP_LOCKED = { ...LAMP, lockOut: 'compressorBreaker' } as const;
-
-function conditionOf(d: Doing): PlantCondition {
-  return d.unit.driveAt(d.unit.t).condition;
-}
 
 /** A store this low, as an eye reads it to a tenth, is filled up at once (convention). */
 const LOW = 0.2;

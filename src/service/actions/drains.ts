@@ -2,10 +2,9 @@
 import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, quantity, say } from '../message.ts';
-import { actionsAt, good, mendsAt, off } from './shared.ts';
+import { isSmelt, standsFull } from '../noticed.ts';
+import { actionsAt, conditionOf, good, mendsAt, off } from './shared.ts';
 
-/** Water in the sewer over the trash tank's inlet by which drains are felt to be slow, m (convention). */
-const SLOW_m = 0.1;
 /** Share of its air below which a vent lets the next trap be heard (convention). */
 const GURGLES = 0.5;
 /** Opening by which a toilet rocks and is smelt at its foot (convention). */
@@ -13,7 +12,7 @@ const ROCKS = 0.2;
 
 /** Whether water stands so high in the house sewer that the drains are slow. */
 export function drainsSlow(d: Doing): boolean {
-  return d.read().flows.sewer_m > d.unit.spec.plant.trash.inlet_m + SLOW_m;
+  return standsFull(d.read().flows.sewer_m, d.unit.spec);
 }
 
 /** How the drains run, as anybody in the house notices it. */
@@ -22,21 +21,17 @@ export function drainWords(d: Doing): Message {
   return say(conditionOf(d).ventFlow < GURGLES ? 'reading.drains-gurgle' : 'reading.drains-free');
 }
 
-function conditionOf(d: Doing) {
-  return d.unit.driveAt(d.unit.t).condition;
-}
-
-/** Smells that are told: those weaker than the first are not noticed, those over the second are strong. */
-const NOTICED = 0.05;
+/** Smells over this are told as strong (convention). */
 const STRONG = 0.25;
 
 /** What is smelt outdoors and indoors; sewer air indoors need not come from the works. */
 export function smellsTold(d: Doing): readonly Message[] {
-  const { outdoors, indoors } = d.read().sensed;
+  const { sensed } = d.read();
+  const { outdoors, indoors } = sensed;
   const told: Message[] = [];
   if (outdoors.kind === 'chlorine') told.push(say('reading.smell-chlorine'));
   else if (outdoors.strength > STRONG) told.push(say('reading.smell-strong'));
-  else if (outdoors.strength > NOTICED) told.push(say('reading.smell-faint'));
+  else if (isSmelt(sensed)) told.push(say('reading.smell-faint'));
   if (indoors.kind !== 'none') told.push(say('reading.smell-indoors'));
   return told.length > 0 ? told : [say('reading.smell-none')];
 }

@@ -5,7 +5,7 @@ import type { LiveFacts } from '../facts.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
 import { byHand, inHand } from './pumping.ts';
-import { actionsAt, good, mendsAt, off, plain } from './shared.ts';
+import { actionsAt, conditionOf, good, mendsAt, off, plain } from './shared.ts';
 
 const at = actionsAt('spray-field');
 /** Nobody opens a line that a timer may fill. */
@@ -42,10 +42,6 @@ function designRemark(d: Doing) {
 
 /** From here on a head or a stretch of tubing without water stands out to the eye, as a share of all openings (convention). */
 const MISSED = 0.85;
-
-function conditionOf(d: Doing) {
-  return d.unit.driveAt(d.unit.t).condition;
-}
 
 /** What the heads do: a broken one shows first, whatever the others still throw. */
 function lookAtHeads(d: Doing): void {

@@ -1,13 +1,11 @@
 /** By phone: danger first, then questions, then what a householder may do with dry hands at the closed panel. */
 import type { ActionDef, Doing } from '../action.ts';
 import { quantity, say } from '../message.ts';
+import { sewageLies } from '../noticed.ts';
 import { rattles } from '../perceive.ts';
 import { LOADS } from '../person.ts';
 import { drainsSlow, drainWords, smellsTold } from './drains.ts';
 import { actionsAt, lampWords, leverFacts, leverWords, off, optionsOf, resetPanel } from './shared.ts';
-
-/** Sewage on the ground or the floor that nobody overlooks, m3. */
-const LIES_THERE_m3 = 0.001;
 
 const at = actionsAt('phone');
 
@@ -31,7 +29,7 @@ function toThePanel(d: Doing): void {
 export const PHONE_ACTIONS: readonly ActionDef[] = [
   ask('ask-danger', 1, (d) => {
     const now = d.read();
-    const sewage = now.flows.underLid > 0 || now.relieved_m3 + now.indoors_m3 > LIES_THERE_m3;
+    const sewage = now.flows.underLid > 0 || sewageLies(now);
     d.learn({ backingUp: now.flows.indoors > 0, relief_Ls: now.flows.relieved * 1000 });
     d.note(
       say('note.danger'),

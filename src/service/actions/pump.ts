@@ -6,7 +6,7 @@ import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
 import type { Note } from '../person.ts';
 import { atSelector, byHand, inHand, soundLine } from './pumping.ts';
-import { actionsAt, good, mendsAt, off } from './shared.ts';
+import { actionsAt, conditionOf, good, mendsAt, off } from './shared.ts';
 
 const at = actionsAt('pump-tank');
 const atFilter = actionsAt('disc-filter');
@@ -38,7 +38,7 @@ function listenPump(d: Doing): void {
 function lookAtWeepHole(d: Doing): void {
   const seen = inHand(d, 20, () => {
     if (!running(d)) return 'reading.pump-not-running';
-    if (d.unit.driveAt(d.unit.t).condition.weepHole < 0.5) return 'reading.hole-dry';
+    if (conditionOf(d).weepHole < 0.5) return 'reading.hole-dry';
     return d.read().linePressure_kPa.pump < NO_HEAD_kPa ? 'reading.hole-spits' : 'reading.hole-jets';
   });
   const remark = {
@@ -141,7 +141,7 @@ function inspectPump(d: Doing): void {
 }
 
 function inspectCheckValve(d: Doing): void {
-  const { checkFlow, checkHolds } = d.unit.driveAt(d.unit.t).condition;
+  const { checkFlow, checkHolds } = conditionOf(d);
   if (checkFlow < 0.5) d.note(say('note.check-valve'), say('reading.flap-shut'), off('remark.flap-shut'));
   else if (checkHolds < 0.5) d.note(say('note.check-valve'), say('reading.flap-open'), off('remark.flap-open'));
   else d.note(say('note.check-valve'), say('reading.flap-seats'), good('remark.ordinary'));

@@ -1,5 +1,6 @@
 /** What several places have in common: making definitions, words for lamp and levers, the reset, remarks. */
 import { BREAKERS, type BreakerName, type FloatName } from '../../control/index.ts';
+import type { PlantCondition } from '../../plant/index.ts';
 import { MAINS_V, type UnitSpec } from '../../unit/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import type { Lever, LiveFacts } from '../facts.ts';
@@ -25,6 +26,11 @@ export function mendsAt(place: Place, common: Partial<ActionDef> = {}) {
       ...common,
       ...more,
     });
+}
+
+/** What faults have made of the plant by now. */
+export function conditionOf(d: Doing): PlantCondition {
+  return d.unit.driveAt(d.unit.t).condition;
 }
 
 /** Mains at the panel, V. */

@@ -3,11 +3,7 @@ import type { ActionDef, Doing } from '../action.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, quantity, say } from '../message.ts';
 import type { Note } from '../person.ts';
-import { actionsAt, good, mendsAt, off, plain } from './shared.ts';
-
-function conditionOf(d: Doing) {
-  return d.unit.driveAt(d.unit.t).condition;
-}
+import { actionsAt, conditionOf, good, mendsAt, off, plain } from './shared.ts';
 
 /** Share of its clear flow below which a tee is seen to be packed, and below which a baffle is seen to be gone (convention). */
 const PACKED = 0.5;

@@ -1,7 +1,7 @@
 /** Out in the yard and at the truck: the clean-out, the disc filter, and what is said and written. */
 import type { ActionDef, Doing } from '../action.ts';
 import { say } from '../message.ts';
-import { actionsAt, good, mendsAt, off, optionsOf } from './shared.ts';
+import { actionsAt, conditionOf, good, mendsAt, off, optionsOf } from './shared.ts';
 
 /** What a record must hold to be of use to the next person and to the permit. */
 export const RECORD_LINES = ['found', 'readings', 'mended', 'parts', 'proved', 'left-on-auto', 'follow-up'] as const;
@@ -50,7 +50,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
     'look',
     12,
     (d) => {
-      const leaks = d.unit.driveAt(d.unit.t).condition.clearWater_m3d > 0;
+      const leaks = conditionOf(d).clearWater_m3d > 0;
       d.note(
         say('note.toilets'),
         say(leaks ? 'reading.dye-comes' : 'reading.dye-stays'),
@@ -85,7 +85,7 @@ export const YARD_ACTIONS: readonly ActionDef[] = [
     4,
     (d) => {
       d.person.filterOpen = true;
-      const share = d.unit.driveAt(d.read().t).condition.filterFlow;
+      const share = conditionOf(d).filterFlow;
       d.learn({ filterFlow: share });
       const words = share > 0.85 ? 'filter-clean' : share > 0.15 ? 'filter-slimed' : 'filter-blocked';
       d.note(

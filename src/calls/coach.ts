@@ -5,13 +5,15 @@
 import {
   type Chance,
   type Diagnosis,
+  keysOf,
   type Outlook,
   outlookOf,
   probesOf,
   SOMETHING_ELSE,
   SOUND_CAUSE,
+  tellingAct,
 } from '../diagnosis/index.ts';
-import { ACTION_BY_ID, type ActionDef, type Message, say } from '../service/index.ts';
+import { type Message, say } from '../service/index.ts';
 import { isSame } from './flags.ts';
 import { placeWords } from './places.ts';
 import type { CallSession, Done } from './session.ts';
@@ -57,7 +59,7 @@ export function likelyCauses(belief: readonly Chance[]): readonly LikelyCause[] 
 /** A cause in words: one fault, several at once, none, or none that is listed. */
 export function causeName(cause: string): Message {
   if (cause === SOUND_CAUSE || cause === SOMETHING_ELSE.cause) return say(`cause.${cause}`);
-  const [first = '', ...more] = cause.split(' + ');
+  const [first = '', ...more] = keysOf(cause);
   return more.reduce((one, key) => say('word.and', { one, other: faultName(key) }), faultName(first));
 }
 
@@ -65,8 +67,8 @@ function hintsOf(session: CallSession, diagnosis: Diagnosis, outlook: Outlook): 
   const [said] = session.prepared.call.report.said;
   const symptom = say('hint.symptom', said ? { said } : {});
   const last = session.done.at(-1)?.def.id;
-  const best = outlook.options.findIndex((o) => o.bits > LEAST_bits && checkOf(o.id)?.id !== last);
-  const check = checkOf(outlook.options[best]?.id ?? '');
+  const best = outlook.options.findIndex((o) => o.bits > LEAST_bits && tellingAct(o.id)?.id !== last);
+  const check = tellingAct(outlook.options[best]?.id ?? '');
   if (!check || outlook.stop <= outlook.best) return { hints: [symptom, ...enough(diagnosis)], check: STATE_CAUSE };
   const part = placeWords(check.place, session.prepared.spec).name;
   const hints = [
@@ -82,11 +84,6 @@ function hintsOf(session: CallSession, diagnosis: Diagnosis, outlook: Outlook): 
 function enough(diagnosis: Diagnosis): readonly Message[] {
   const top = diagnosis.belief().find(({ cause }) => cause !== SOMETHING_ELSE.cause);
   return [say('hint.enough'), say('hint.name-it'), say('hint.cause', { cause: causeName(top?.cause ?? SOUND_CAUSE) })];
-}
-
-/** The last act of a row of checks is the one that tells. */
-export function checkOf(id: string): ActionDef | undefined {
-  return ACTION_BY_ID.get(id.split(' > ').at(-1) ?? '');
 }
 
 /** The two likeliest causes that the check would tell apart. */

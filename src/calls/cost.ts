@@ -1,9 +1,7 @@
 /** Minutes and money of a call, and the two as one cost in minutes. */
+import { costIn_min } from '../service/index.ts';
 import type { CallSession } from './session.ts';
 import { DRIVE_MIN } from './session.ts';
-
-/** An hour of a technician's time, USD (our choice, no source). */
-const HOUR_usd = 72;
 
 export interface Spent {
   readonly minutes: number;
@@ -20,7 +18,7 @@ export function spent(session: CallSession): Spent {
   return { minutes: Math.round(minutes * 10) / 10, money_usd };
 }
 
-/** Cost in minutes: minutes + money / 1.2 USD. */
+/** What was spent as one cost in minutes. */
 export function costOf({ minutes, money_usd }: Spent): number {
-  return minutes + money_usd / (HOUR_usd / 60);
+  return costIn_min(minutes, money_usd);
 }

@@ -2,10 +2,11 @@
  * A reviewed step in words: what was seen, what that meant for the causes, and the next useful question. Of the works and
  * the evidence, never of the person, in small pieces (Shute 2008, Review of Educational Research 78:153).
  */
-import { SOMETHING_ELSE, SOUND_CAUSE } from '../diagnosis/hypotheses.ts';
+import { keysOf, SOMETHING_ELSE, SOUND_CAUSE } from '../diagnosis/hypotheses.ts';
+import { tellingAct } from '../diagnosis/probes.ts';
 import { PLACED_FAULTS } from '../faults/index.ts';
 import { type Message, quantity, say } from '../service/index.ts';
-import { causeName, checkOf } from './coach.ts';
+import { causeName } from './coach.ts';
 import type { Finding, StepReview } from './review.ts';
 import type { CallSession, Done } from './session.ts';
 
@@ -60,13 +61,19 @@ export function stepReviewView(session: CallSession, review: StepReview): StepRe
       name: causeName(cause),
       before,
       after,
-      ticked: cause.split(' + ').every((key) => suspects.includes(key)),
+      ticked: isTicked(cause, suspects),
     })),
     brought_bits,
     ...(expected_bits === undefined ? {} : { expected_bits }),
     ...(regret === undefined ? {} : { regret_min: regret, best: bestWords(review) }),
     ...(finding === undefined ? {} : { finding }),
   };
+}
+
+/** Whether the person suspected all of a cause then. */
+function isTicked(cause: string, suspects: readonly string[]): boolean {
+  const keys = keysOf(cause);
+  return keys.length > 0 && keys.every((key) => suspects.includes(key));
 }
 
 /** What was noted, and the lamp where it was seen anew on the side. */
@@ -97,7 +104,7 @@ function likeliest(shifts: readonly Shift[]): readonly Shift[] {
 }
 
 function bestWords({ best }: StepReview): Message {
-  return (best === undefined ? undefined : checkOf(best)?.label) ?? say('lesson.best.act');
+  return (best === undefined ? undefined : tellingAct(best)?.label) ?? say('lesson.best.act');
 }
 
 function meaning({ finding, chance }: StepReview, shifts: readonly Shift[]): Message {
@@ -134,7 +141,7 @@ function between(rose: Shift, fell: Shift): Message {
 
 /** What of the works a cause puts out of order; nothing where it is none that is listed. */
 function functionOf(cause: string): string | undefined {
-  return PLACED_FAULTS.get(cause.split(' + ')[0] ?? '')?.family;
+  return PLACED_FAULTS.get(keysOf(cause)[0] ?? '')?.family;
 }
 
 function question(review: StepReview, shifts: readonly Shift[]): Message | undefined {

@@ -2,16 +2,26 @@
  * Proof of a call before anyone takes it: the symptoms arise, the cause can be told apart, the solution solves it, no
  * shortcut passes; and how hard it is. All of it by playing the call, nothing by what its author says of it.
  */
-import { alike, causeOf, type Diagnosis, entropy_bits, probesOf, type Suspect, Twin } from '../diagnosis/index.ts';
+import {
+  alike,
+  causeOf,
+  type Diagnosis,
+  entropy_bits,
+  keysOf,
+  probesOf,
+  SOUND_CAUSE,
+  type Suspect,
+  Twin,
+} from '../diagnosis/index.ts';
 import { placedFault } from '../faults/index.ts';
-import { SYMPTOMS } from '../service/index.ts';
+import { actionOn, SYMPTOMS } from '../service/index.ts';
 import { diagnosisOf, propertyOf, seenOf } from './expertise.ts';
 import { trueFaults } from './flags.ts';
 import { type PlayerId, play } from './players.ts';
 import type { Problem } from './problems.ts';
 import { judged } from './record.ts';
 import type { SolutionStep } from './schema.ts';
-import { CallSession, type Done } from './session.ts';
+import type { CallSession, Done } from './session.ts';
 import { STATE_CAUSE } from './session-actions.ts';
 import { noticedOf, type Prepared, unitAtReport, unitFaults } from './setup.ts';
 import { playSolution } from './solution.ts';
@@ -104,19 +114,20 @@ function stepsUntilMend(done: readonly Done[]): readonly Done[] {
 
 /** Two causes with a mend in common need not be told apart. */
 function sameMend({ hypothesis }: Suspect, truth: string): boolean {
-  const mendsOf = (cause: string) => cause.split(' + ').map((key) => placedFault(key).mendedBy);
-  if (hypothesis.faults.length === 0 || truth === 'sound') return false;
+  const mendsOf = (cause: string) => keysOf(cause).map((key) => placedFault(key).mendedBy);
+  if (hypothesis.faults.length === 0 || truth === SOUND_CAUSE) return false;
   const [mine, theirs] = [mendsOf(truth), mendsOf(hypothesis.cause)];
   return mine.every((m) => theirs.some((t) => t.some((id) => m.includes(id))));
 }
 
 function shortcutsThatPass(prepared: Prepared, truth: readonly string[]): readonly string[] {
+  const probes = new Set(probesOf(prepared.spec).flatMap((probe) => probe.acts.map((def) => def.id)));
   const players: readonly PlayerId[] = ['reset-only', 'parts-swapper', 'random'];
   const passing = players.filter((player) => judged(play(prepared, player)).passed);
   const { solution } = prepared.call;
   const bent: readonly (readonly [string, readonly SolutionStep[]])[] = [
     ['close without a mend', solution.filter((step) => !isMend(prepared, step, truth))],
-    ['mend by luck', solution.flatMap((step) => withoutLooking(prepared, step))],
+    ['mend by luck', withoutLooking(solution, probes)],
   ];
   const bentPassing = bent.filter(([, steps]) => passes(prepared, steps)).map(([name]) => name);
   return [...passing, ...bentPassing];
@@ -129,14 +140,14 @@ function passes(prepared: Prepared, steps: readonly SolutionStep[]): boolean {
 /** A mend by its kind, or by what it does here: to plug in and to set a switch are mends of what they end. */
 function isMend(prepared: Prepared, step: SolutionStep, truth: readonly string[]): boolean {
   if (truth.some((key) => placedFault(key).mendedBy.includes(step.do))) return true;
-  return new CallSession(prepared, 'practice').definition(step.do)?.group === 'mend';
+  return actionOn(prepared.spec, step.do)?.group === 'mend';
 }
 
-/** The solution with no check before the cause is named, and nothing to show for it. */
-function withoutLooking(prepared: Prepared, step: SolutionStep): SolutionStep[] {
-  const { solution } = prepared.call;
-  const named = solution.findIndex((s) => s.do === STATE_CAUSE);
-  if (step.do === STATE_CAUSE) return [{ do: step.do, fill: { ...step.fill, evidence: [] } }];
-  const probes = new Set(probesOf(prepared.spec).flatMap((probe) => probe.acts.map((def) => def.id)));
-  return solution.indexOf(step) < named && probes.has(step.do) && !step.do.startsWith('ask-') ? [] : [step];
+/** A solution with no check before the cause is named, and nothing to show for it. */
+function withoutLooking(solution: readonly SolutionStep[], probes: ReadonlySet<string>): readonly SolutionStep[] {
+  const named = solution.findIndex((step) => step.do === STATE_CAUSE);
+  return solution.flatMap((step, i) => {
+    if (step.do === STATE_CAUSE) return [{ do: step.do, fill: { ...step.fill, evidence: [] } }];
+    return i < named && probes.has(step.do) && !step.do.startsWith('ask-') ? [] : [step];
+  });
 }

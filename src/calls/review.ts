@@ -6,6 +6,7 @@ import {
   type Chance,
   type Diagnosis,
   entropy_bits,
+  keysOf,
   type Lived,
   lastOfRow,
   type Outlook,
@@ -14,7 +15,7 @@ import {
   probesOf,
 } from '../diagnosis/index.ts';
 import { PLACED_FAULTS, placedFault } from '../faults/index.ts';
-import { isRoutine } from '../service/index.ts';
+import { costIn_min, isRoutine } from '../service/index.ts';
 import { diagnosisOf, seenOf } from './expertise.ts';
 import { stepOfAction } from './procedure.ts';
 import type { CallSession, Done } from './session.ts';
@@ -121,7 +122,7 @@ function bestOf({ options: [best], best: least, stop }: Outlook): Pick<Judged, '
 function judgeMend({ def }: Done, diagnosis: Diagnosis, probes: readonly Probe[]): Judged {
   const outlook = outlookOf(diagnosis, probes);
   const chance = chanceThat(diagnosis, (key) => PLACED_FAULTS.get(key)?.mendedBy.includes(def.id) ?? false);
-  const cost = def.minutes + (def.cost_usd ?? 0) / 1.2;
+  const cost = costIn_min(def.minutes, def.cost_usd);
   const regret = Math.max(0, cost + (1 - chance) * outlook.best - outlook.best);
   const best = bestOf(outlook);
   return { regret, chance, ...best, ...(regret > TOO_EARLY && best.best ? { finding: 'too-early' } : {}) };
@@ -137,6 +138,6 @@ function judgeCause({ action }: Done, diagnosis: Diagnosis): Judged {
 
 /** Share of the belief whose causes have a fault that is such. */
 function chanceThat(diagnosis: Diagnosis, such: (key: string) => boolean): number {
-  const chances = diagnosis.belief().filter((c) => c.cause.split(' + ').some(such));
+  const chances = diagnosis.belief().filter((c) => keysOf(c.cause).some(such));
   return chances.reduce((sum, c) => sum + c.chance, 0);
 }

@@ -1,9 +1,8 @@
 /** Signatures as a page of Markdown: per unit a table of faults, and the pairs that no check tells apart. */
 
 import { faultName } from '../calls/index.ts';
-import { alikePairs, type Signature } from '../diagnosis/index.ts';
+import { alikePairs, type Signature, tellingAct } from '../diagnosis/index.ts';
 import { PLACED_FAULTS } from '../faults/index.ts';
-import { ACTION_BY_ID } from '../service/index.ts';
 import { english } from './english.ts';
 import type { SignatureSet } from './faults.ts';
 
@@ -14,7 +13,7 @@ export async function faultTable(sets: readonly SignatureSet[]): Promise<readonl
   const say = await english();
   const name = (key: string) => say(faultName(key));
   const checkName = (id: string) => {
-    const last = ACTION_BY_ID.get(id.split(' > ').at(-1) ?? '');
+    const last = tellingAct(id);
     return last ? say(last.label).toLowerCase() : id;
   };
   const lines: string[] = [

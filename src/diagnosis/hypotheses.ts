@@ -43,9 +43,9 @@ function isGraded(fault: PlacedFault): boolean {
   return [plant, floats, tethers, airSwitch_kPa, clock_h].some((entry) => entry !== undefined);
 }
 
-function severitiesOf(fault: PlacedFault): readonly number[] {
-  if (!isGraded(fault)) return [1];
-  return [...new Set([...SEVERITIES, fault.severity])];
+/** Severities at which a fault is tried, its usual one among them; one without a size has but that. */
+export function severitiesOf(fault: PlacedFault): readonly number[] {
+  return isGraded(fault) ? [...new Set([...SEVERITIES, fault.severity])] : [fault.severity];
 }
 
 /** When a history began and when the phone rang, s. */
@@ -90,7 +90,8 @@ function passedForms(fault: PlacedFault, { from_s, report_s }: Span): UnitFault[
     .map(({ for_h, onset_s }) => ({ ...formOf(fault, onset_s, fault.severity), present: { for_h } }));
 }
 
-function formOf(fault: PlacedFault, onset_s: number, severity: number): UnitFault {
+/** A catalogue entry in a property: there to stay since an instant. */
+export function formOf(fault: PlacedFault, onset_s: number, severity: number): UnitFault {
   return {
     id: fault.key,
     effect: fault.effect,
@@ -131,8 +132,15 @@ function pairSeverities(fault: PlacedFault): readonly number[] {
 
 /** How the cause of several faults at once is named: their keys in order, joined. */
 export function causeOf(keys: readonly string[]): string {
-  return keys.length === 0 ? SOUND_CAUSE : [...keys].sort().join(' + ');
+  return keys.length === 0 ? SOUND_CAUSE : [...keys].sort().join(AND);
 }
+
+/** The faults of a cause, by key; none of a sound property and of something else. */
+export function keysOf(cause: string): readonly string[] {
+  return cause === SOUND_CAUSE || cause === SOMETHING_ELSE.cause ? [] : cause.split(AND);
+}
+
+const AND = ' + ';
 
 /** All hypotheses of a property known from `from_s` on, their priors together 1 less the room for something else. */
 export function hypothesesOf(spec: UnitSpec, report_s: number, earlierTrips = 0, from_s = 0): readonly Hypothesis[] {

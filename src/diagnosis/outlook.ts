@@ -2,7 +2,7 @@
 import { PLACED_FAULTS } from '../faults/index.ts';
 import { ACTION_BY_ID } from '../service/index.ts';
 import type { Diagnosis, Suspect } from './diagnosis.ts';
-import { SOUND_CAUSE } from './hypotheses.ts';
+import { keysOf, SOUND_CAUSE } from './hypotheses.ts';
 import { type Advice, advise, type Check, causeChances, gain_bits, type Problem } from './plan.ts';
 import type { Probe } from './probes.ts';
 import { alike, type Reading } from './reading.ts';
@@ -99,7 +99,7 @@ function problemOf(suspects: readonly Suspect[], checks: readonly Check[], twin:
 /** Cost of the cheapest mend of a cause, all its faults, with the steps around it, and of seeing whether it helped. */
 export function mendCost(cause: string, twin: Twin): number {
   if (cause === SOUND_CAUSE) return 0;
-  return cause.split(' + ').reduce((sum, key) => {
+  return keysOf(cause).reduce((sum, key) => {
     const mends = PLACED_FAULTS.get(key)?.mendedBy ?? [];
     const costs = mends.flatMap((id) => {
       const def = ACTION_BY_ID.get(id);

@@ -1,11 +1,19 @@
 /** The checks that a diagnosis weighs: an action, or a few in a row whose last tells. */
 import { faultsOf } from '../faults/index.ts';
-import { ACTIONS, type ActionDef, actionOn, fits } from '../service/index.ts';
+import { ACTION_BY_ID, ACTIONS, type ActionDef, actionOn } from '../service/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
 
 export interface Probe {
   readonly id: string;
   readonly acts: readonly ActionDef[];
+}
+
+/** Between the ids of a row, in the id of the check. */
+const ROW = ' > ';
+
+/** The act that tells: of a row the last. */
+export function tellingAct(probeId: string): ActionDef | undefined {
+  return ACTION_BY_ID.get(probeId.split(ROW).at(-1) ?? '');
 }
 
 /** A reset tells nothing by itself: the lamp goes dark whatever stands. Five minutes of watching tell. */
@@ -27,17 +35,13 @@ export function lastOfRow(spec: UnitSpec, id: string): Probe | undefined {
 /** The checks on a unit: what looks or measures, and what is operated to show a fault. */
 export function probesOf(spec: UnitSpec): readonly Probe[] {
   const shows = new Set(faultsOf(spec).flatMap((fault) => fault.shownBy));
-  const single = ACTIONS.filter(
+  const single = ACTIONS.flatMap(({ id }) => actionOn(spec, id) ?? []).filter(
     (def) =>
-      fits(def, spec) &&
       !def.form &&
       !TOLD.has(def.id) &&
       !ONLY_IN_A_ROW.has(def.id) &&
       (def.group === 'look' || def.group === 'measure' || (def.group === 'operate' && shows.has(def.id))),
   );
   const rows = IN_A_ROW.map((ids) => ids.flatMap((id) => actionOn(spec, id) ?? []));
-  return [...single, ...rows].map((made) => {
-    const acts = Array.isArray(made) ? made : [made];
-    return { id: acts.map((a) => a.id).join(' > '), acts };
-  });
+  return [...single.map((def) => [def]), ...rows].map((acts) => ({ id: acts.map((a) => a.id).join(ROW), acts }));
 }

@@ -5,6 +5,7 @@
 import type { PlacedFault } from '../faults/index.ts';
 import { newPerson } from '../service/index.ts';
 import type { UnitFault, UnitSetup } from '../unit/index.ts';
+import { formOf } from './hypotheses.ts';
 import { type Probe, probesOf } from './probes.ts';
 import { alikeInItself, NO_READING, type Reading } from './reading.ts';
 import { type Property, Twin } from './twin.ts';
@@ -36,48 +37,58 @@ export interface Signature {
 /** A unit with its household, weather and seed. */
 export type Surroundings = Omit<UnitSetup, 'faults'>;
 
-/** Signatures of one fault at some severities. */
-export function signaturesOf(around: Surroundings, fault: PlacedFault, severities: readonly number[]): Signature[] {
+/** Signatures of faults at some severities, in their order. */
+export function signaturesOf(
+  around: Surroundings,
+  faults: readonly PlacedFault[],
+  severitiesFor: (fault: PlacedFault) => readonly number[],
+): Signature[] {
   const probes = probesOf(around.spec);
-  const looked_s = ONSET_s + Math.max(LOOKED_AT_s, GROWN * 3600 * (fault.ramp_h ?? 0), DAY_s * (fault.shows_d ?? 0));
-  const property: Property = {
+  const sound = new Map<number, readonly Reading[]>();
+  return faults.flatMap((fault) => {
+    const property = lookedAt(around, fault);
+    const healthy = sound.get(property.report_s) ?? shownBy(visitor(property, []), probes);
+    sound.set(property.report_s, healthy);
+    return severitiesFor(fault).map((severity) => signatureOf(property, fault, severity, probes, healthy));
+  });
+}
+
+/** The property as a visit finds it that long after the onset. */
+function lookedAt(around: Surroundings, { ramp_h = 0, shows_d = 0 }: PlacedFault): Property {
+  const looked_s = ONSET_s + Math.max(LOOKED_AT_s, GROWN * 3600 * ramp_h, DAY_s * shows_d);
+  return {
     setup: around,
     report_s: Math.round(looked_s),
     silenced: false,
     answers: { history: NOTHING_SAID, use: NOTHING_SAID },
   };
-  const healthy = shownBy(visitor(property, []), probes);
-  return severities.map((severity) => {
-    const twin = visitor(property, [placed(fault, severity)]);
-    const lit = twin.unit.log.filter((e) => e.t >= ONSET_s && LAMPS_ON.includes(e.what));
-    const faulty = shownBy(twin, probes);
-    const first = lit[0];
-    return {
-      fault: fault.key,
-      severity,
-      alarms: [...new Set(lit.map((e) => e.what.replace('.on', '')))],
-      alarm_h: first && (first.t - ONSET_s) / 3600,
-      checks: probes.map((probe, i) => {
-        const [a, b] = [healthy[i] ?? NO_READING, faulty[i] ?? NO_READING];
-        return { check: probe.id, healthy: a, faulty: b, tells: !alikeInItself(a, b) };
-      }),
-    };
-  });
+}
+
+function signatureOf(
+  property: Property,
+  fault: PlacedFault,
+  severity: number,
+  probes: readonly Probe[],
+  healthy: readonly Reading[],
+): Signature {
+  const twin = visitor(property, [formOf(fault, ONSET_s, severity)]);
+  const lit = twin.unit.log.filter((e) => e.t >= ONSET_s && LAMPS_ON.includes(e.what));
+  const faulty = shownBy(twin, probes);
+  const first = lit[0];
+  return {
+    fault: fault.key,
+    severity,
+    alarms: [...new Set(lit.map((e) => e.what.replace('.on', '')))],
+    alarm_h: first && (first.t - ONSET_s) / 3600,
+    checks: probes.map((probe, i) => {
+      const [a, b] = [healthy[i] ?? NO_READING, faulty[i] ?? NO_READING];
+      return { check: probe.id, healthy: a, faulty: b, tells: !alikeInItself(a, b) };
+    }),
+  };
 }
 
 const NOTHING_SAID = { en: '', es: '' };
 const LAMPS_ON: readonly string[] = ['lamp.on', 'airLamp.on', 'waterLamp.on'];
-
-function placed(fault: PlacedFault, severity: number): UnitFault {
-  return {
-    id: fault.key,
-    effect: fault.effect,
-    onset_s: ONSET_s,
-    severity,
-    ramp_s: (fault.ramp_h ?? 0) * 3600,
-    present: 'always',
-  };
-}
 
 /** A twin with the person on the property, the site made safe. */
 function visitor(property: Property, faults: readonly UnitFault[]): Twin {

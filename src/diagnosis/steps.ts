@@ -1,6 +1,6 @@
 /** What must be done before an action can be, and what puts the unit back afterwards: lids, locks, the selector. */
 import type { BreakerName } from '../control/index.ts';
-import { ACTION_BY_ID, type ActionDef, circuitsToLock, hindrance, type Service } from '../service/index.ts';
+import { ACTION_BY_ID, type ActionDef, circuitsToLock, costIn_min, hindrance, type Service } from '../service/index.ts';
 
 export interface Steps {
   readonly before: readonly string[];
@@ -34,11 +34,11 @@ function locksTakenOff(circuits: readonly BreakerName[]): string[] {
   return circuits.flatMap((circuit) => [`unlock:${circuit}`, `breaker-on:${circuit}`]);
 }
 
-/** Minutes and money of an action with the steps around it, as one cost in minutes (an hour at 72 USD, our choice). */
+/** Minutes and money of an action with the steps around it, as one cost in minutes. */
 export function costAround(service: Service, def: ActionDef): number {
   const { before, after } = stepsAround(service, def);
   const all = [...before, def.id, ...after].map((id) => ACTION_BY_ID.get(id));
-  return all.reduce((sum, step) => sum + (step ? step.minutes + (step.cost_usd ?? 0) / 1.2 : 0), 0);
+  return all.reduce((sum, step) => sum + (step ? costIn_min(step.minutes, step.cost_usd) : 0), 0);
 }
 
 /** Whether it could be done on this property, by phone or on site, if the steps around it were taken. */

@@ -13,6 +13,7 @@ export {
 export type { ActionDef, Answers, BreachId, FieldDef, Fill } from './action.ts';
 export { RECORD_LINES } from './actions/yard.ts';
 export { ACTION_BY_ID, ACTIONS, actionOn, asOn, fits } from './catalogue.ts';
+export { costIn_min } from './cost.ts';
 export * from './facts.ts';
 export * from './message.ts';
 export { standsFull } from './noticed.ts';

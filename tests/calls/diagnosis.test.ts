@@ -81,6 +81,13 @@ describe('what the readings of a call allow', () => {
   });
 });
 
+describe('the checks that are weighed', () => {
+  it('need no answers: what asks for some (which two terminals?) cannot be foreseen without them', () => {
+    const asking = probesOf(prepared.spec).flatMap((probe) => probe.acts.filter((a) => a.form ?? a.formOn));
+    expect(asking.map((a) => a.id)).toEqual([]);
+  });
+});
+
 describe('a twin with the true fault', () => {
   const session = new CallSession(prepared, 'practice');
   const twin = new Twin(propertyOf(prepared), unitFaults(prepared));

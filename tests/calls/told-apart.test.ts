@@ -16,9 +16,8 @@ function signatures(spec: UnitSpec): readonly Signature[] {
   const family = shippedLibrary().households.get('family-3');
   if (!family) throw new Error('the household does not ship');
   const around = { spec, source: householdSource(family, 1), seed: 1, weather: steadyWeather(18) };
-  return faultsOf(spec)
-    .filter((f) => f.family !== 'use')
-    .flatMap((fault) => signaturesOf(around, fault, [fault.severity]));
+  const faults = faultsOf(spec).filter((f) => f.family !== 'use');
+  return signaturesOf(around, faults, ({ severity }) => [severity]);
 }
 
 describe.each([...shippedLibrary().units])('on %s', { timeout: 300_000 }, (_id, spec) => {

@@ -2,7 +2,15 @@
  * The expert: asks and reads what the diagnosis values most, names a cause when it is likely enough and shown by a check,
  * mends, proves, and goes on when the cure does not hold. It knows what was seen, and nothing else.
  */
-import { type Diagnosis, outlookOf, type Probe, probesOf, SOMETHING_ELSE, SOUND_CAUSE } from '../../diagnosis/index.ts';
+import {
+  type Diagnosis,
+  keysOf,
+  outlookOf,
+  type Probe,
+  probesOf,
+  SOMETHING_ELSE,
+  SOUND_CAUSE,
+} from '../../diagnosis/index.ts';
 import { placedFault } from '../../faults/index.ts';
 import { ACTION_BY_ID, LOADS, type LoadId } from '../../service/index.ts';
 import { diagnosisOf, seenOf } from '../expertise.ts';
@@ -116,7 +124,7 @@ export class Expert {
   private weigh(has: (key: string) => boolean): number {
     return this.diagnosis
       .belief()
-      .filter(({ cause }) => cause !== SOMETHING_ELSE.cause && (cause === SOUND_CAUSE || cause.split(' + ').every(has)))
+      .filter(({ cause }) => cause !== SOMETHING_ELSE.cause && keysOf(cause).every(has))
       .reduce((sum, { chance }) => sum + chance, 0);
   }
 
@@ -238,8 +246,4 @@ export class Expert {
     if (def.id.startsWith('breaker-on:')) hand.do(def.id.replace('on', 'off'));
     hand.doSafely(def.id);
   }
-}
-
-function keysOf(cause: string): readonly string[] {
-  return cause === SOUND_CAUSE || cause === SOMETHING_ELSE.cause ? [] : cause.split(' + ');
 }

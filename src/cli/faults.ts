@@ -15,13 +15,11 @@ import { GOOD, print, printJson, UsageError } from './output.ts';
 
 const HERE = dirname(fileURLToPath(import.meta.url));
 
-/** Signatures of a unit with a household, and how they came: from the cache or by how many seconds of work. */
+/** Signatures of a unit with a household. */
 export interface SignatureSet {
   readonly unit: string;
   readonly household: string;
   readonly signatures: readonly Signature[];
-  readonly cached: boolean;
-  readonly bytes: number;
 }
 
 export async function faults(args: readonly string[]): Promise<number> {
@@ -75,12 +73,12 @@ function textOf({ words, numbers }: Reading): string {
 }
 
 /** From the cache, where this very program made it before, else worked out by as many threads as there are cores. */
-export async function signatureSet(unit: string, household: string): Promise<SignatureSet> {
+async function signatureSet(unit: string, household: string): Promise<SignatureSet> {
   const folder = join(HERE, '../signatures');
   const file = join(folder, `${unit}-${household}-${programHash().slice(0, 16)}.json`);
   if (existsSync(file)) {
     const text = readFileSync(file, 'utf8');
-    return { unit, household, signatures: JSON.parse(text) as Signature[], cached: true, bytes: text.length };
+    return { unit, household, signatures: JSON.parse(text) as Signature[] };
   }
   const spec = shippedLibrary().units.get(unit);
   const keys = spec
@@ -96,7 +94,7 @@ export async function signatureSet(unit: string, household: string): Promise<Sig
   const text = JSON.stringify(signatures);
   mkdirSync(folder, { recursive: true });
   writeFileSync(file, text);
-  return { unit, household, signatures, cached: false, bytes: text.length };
+  return { unit, household, signatures };
 }
 
 function inThread(job: SignatureJob): Promise<readonly Signature[]> {

@@ -15,7 +15,7 @@ import {
   type Weather,
   type Works,
 } from '../plant/index.ts';
-import { conditionAt, type FaultState, isGrowing } from './fault.ts';
+import { conditionAt, type FaultState, isGrowing, severityAt } from './fault.ts';
 import type { Registers } from './registers.ts';
 import type { UnitSpec } from './spec.ts';
 
@@ -28,6 +28,8 @@ export class Driver {
   private readonly faults: readonly FaultState[];
   private readonly registers: Registers;
   private growing = false;
+  /** How far each fault had come when the condition was last taken. */
+  private readonly severities: number[];
   private readonly air = stillAir();
 
   constructor(
@@ -40,6 +42,7 @@ export class Driver {
     this.weather = unit.weather;
     this.faults = unit.faults;
     this.registers = registers;
+    this.severities = unit.faults.map(() => 0);
     this.drive = {
       inflow_m3s: 0,
       seep_m3s: 0,
@@ -102,10 +105,23 @@ export class Driver {
   }
 
   private condition(t: number): void {
-    conditionAt(this.faults, t, this.drive.condition);
-    this.drive.line = lineState(this.works.line, this.drive.condition);
+    if (this.faultsMoved(t)) {
+      conditionAt(this.faults, t, this.drive.condition);
+      this.drive.line = lineState(this.works.line, this.drive.condition);
+    }
     const { clearWater_m3d, roof_m2, seepage_m2 } = this.drive.condition;
     this.drive.seep_m3s = infiltration_m3s(this.weather.rain_mmh(t), seepage_m2 + roof_m2) + clearWater_m3d / 86_400;
+  }
+
+  /** Whether a fault has come, gone or grown since this was last asked: nothing else moves the condition. */
+  private faultsMoved(t: number): boolean {
+    let moved = false;
+    this.faults.forEach((fault, i) => {
+      const severity = severityAt(fault, t);
+      if (severity !== this.severities[i]) moved = true;
+      this.severities[i] = severity;
+    });
+    return moved;
   }
 
   /** What runs back from the line after the pump has stopped, where its check valve does not hold. */

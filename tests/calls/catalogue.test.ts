@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type CallFile, CallSession, isCleared, prepareCall, shippedCalls } from '../../src/calls/index.ts';
 import { faultsOf, PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
 import { ACTION_BY_ID, ACTIONS, circuitsToLock, LOADS, type LoadId } from '../../src/service/index.ts';
+import { must, safely } from './hands.ts';
 
 const base = shippedCalls().find((c) => c.id === 'noon-sprinklers') as CallFile;
 
@@ -28,24 +29,6 @@ function visit(fault?: PlacedFault): CallSession {
   must(session, 'make-safe');
   for (const lid of ['trash', 'aeration', 'riser', 'pump']) must(session, `open-lid:${lid}`);
   return session;
-}
-
-function must(session: CallSession, id: string, fill?: Record<string, string | string[]>): void {
-  const refused = session.act({ id, ...(fill ? { fill } : {}) });
-  if (refused) throw new Error(`${id}: ${refused.id}`);
-  if (session.breach) throw new Error(`${id}: ${session.breach}`);
-}
-
-/** Does an action with its circuit locked out, and puts the circuit back. */
-function safely(session: CallSession, id: string): void {
-  const def = ACTION_BY_ID.get(id);
-  const locks = def ? circuitsToLock(def) : [];
-  for (const lock of locks) must(session, `lock-out:${lock}`);
-  must(session, id);
-  for (const lock of locks) {
-    must(session, `unlock:${lock}`);
-    must(session, `breaker-on:${lock}`);
-  }
 }
 
 /** What an action's notes say, without the numbers: those scatter. */

@@ -10,8 +10,9 @@ import {
   shippedLibrary,
 } from '../../src/calls/index.ts';
 import { faultsOf, PLACED_FAULTS } from '../../src/faults/index.ts';
-import { ACTION_BY_ID, circuitsToLock, LOADS, say } from '../../src/service/index.ts';
+import { LOADS, say } from '../../src/service/index.ts';
 import { readout } from '../../src/unit/index.ts';
+import { doing, must } from './hands.ts';
 
 const base = shippedCalls().find((c) => c.id === 'noon-sprinklers') as CallFile;
 const HOUR_ms = 3_600_000;
@@ -24,23 +25,6 @@ function visit(unit: string, fault?: string, onset = '2031-04-15T12:00'): CallSe
   for (const load of LOADS) session.service.person.load.add(load);
   for (const id of ['make-safe', 'open-lid:riser', 'open-lid:pump']) must(session, id);
   return session;
-}
-
-function must(session: CallSession, id: string, fill?: Record<string, string | string[]>): void {
-  const refused = session.act({ id, ...(fill ? { fill } : {}) });
-  if (refused ?? session.breach) throw new Error(`${id}: ${refused?.id ?? session.breach}`);
-}
-
-/** Does an action with its circuit locked out, puts the circuit back, and returns what is noted, without the numbers. */
-function doing(session: CallSession, id: string): string {
-  const before = session.service.person.notebook.length;
-  const def = ACTION_BY_ID.get(id);
-  const locks = def ? circuitsToLock(def) : [];
-  for (const lock of locks) must(session, `lock-out:${lock}`);
-  must(session, id);
-  const notes = session.service.person.notebook.slice(before).filter((n) => n.by === id);
-  for (const lock of locks) for (const way of ['unlock', 'breaker-on']) must(session, `${way}:${lock}`);
-  return notes.map((n) => `${n.reading.id} ${n.remark?.text.id} ${n.remark?.tone}`).join('; ');
 }
 
 function now(session: CallSession) {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { flagsOf } from '../../src/calls/flags.ts';
 import { type CallFile, CallSession, prepareCall, shippedCalls } from '../../src/calls/index.ts';
 import type { Note, Quantity } from '../../src/service/index.ts';
+import { must } from './hands.ts';
 
 const base = shippedCalls().find((c) => c.id === 'noon-sprinklers') as CallFile;
 
@@ -20,13 +21,6 @@ function madeSafe(...faults: CallFile['faults']): CallSession {
 }
 
 const YESTERDAY = '2031-04-15T12:00';
-
-function must(session: CallSession, id: string, fill?: Record<string, string | string[]>): Note {
-  const refused = session.act({ id, ...(fill ? { fill } : {}) });
-  if (refused) throw new Error(`${id}: ${refused.id}`);
-  if (session.breach) throw new Error(`${id}: ${session.breach}`);
-  return session.service.person.notebook.at(-1) as Note;
-}
 
 const between = (red: string, black: string) => ({ red, black });
 

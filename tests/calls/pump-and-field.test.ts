@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { missingProofs } from '../../src/calls/flags.ts';
 import { type CallFile, CallSession, isCleared, prepareCall, shippedCalls } from '../../src/calls/index.ts';
 import { faultsOf, PLACED_FAULTS } from '../../src/faults/index.ts';
-import { ACTION_BY_ID, circuitsToLock, fits, LOADS, say } from '../../src/service/index.ts';
+import { ACTION_BY_ID, fits, LOADS, say } from '../../src/service/index.ts';
+import { doing, must } from './hands.ts';
 
 const base = shippedCalls().find((c) => c.id === 'noon-sprinklers') as CallFile;
 const UNITS = ['u1', 'u2', 'u3'] as const;
@@ -19,23 +20,6 @@ function visit(unit: string, fault?: string): CallSession {
     if (session.definition(id)) must(session, id);
   }
   return session;
-}
-
-function must(session: CallSession, id: string, fill?: Record<string, string | string[]>): void {
-  const refused = session.act({ id, ...(fill ? { fill } : {}) });
-  if (refused ?? session.breach) throw new Error(`${id}: ${refused?.id ?? session.breach}`);
-}
-
-/** Does an action with its circuit locked out, puts the circuit back, and returns what is noted, without the numbers. */
-function doing(session: CallSession, id: string): string {
-  const before = session.service.person.notebook.length;
-  const def = ACTION_BY_ID.get(id);
-  const locks = def ? circuitsToLock(def) : [];
-  for (const lock of locks) must(session, `lock-out:${lock}`);
-  must(session, id);
-  const notes = session.service.person.notebook.slice(before).filter((n) => n.by === id && n.what.id !== 'note.seen');
-  for (const lock of locks) for (const way of ['unlock', 'breaker-on']) must(session, `${way}:${lock}`);
-  return notes.map((n) => `${n.reading.id} ${n.remark?.text.id} ${n.remark?.tone}`).join('; ');
 }
 
 /** What is seen of the field in a run. */

@@ -5,6 +5,7 @@ import { known, xray } from '../../src/scene/index.ts';
 import { jarNote, residualRemark } from '../../src/service/actions/samples.ts';
 import { INSTRUMENTS, showing } from '../../src/service/instruments.ts';
 import { type Readout, readout } from '../../src/unit/index.ts';
+import { must } from './hands.ts';
 
 const base = shippedCalls().find((c) => c.id === 'noon-sprinklers') as CallFile;
 
@@ -17,11 +18,6 @@ function visit(change: Partial<CallFile> = {}): CallSession {
     must(session, id);
   }
   return session;
-}
-
-function must(session: CallSession, id: string, fill?: Record<string, string | string[]>): void {
-  const refused = session.act({ id, ...(fill ? { fill } : {}) });
-  if (refused) throw new Error(`${id}: ${refused.id}`);
 }
 
 function now(session: CallSession): Readout {

@@ -4,7 +4,7 @@ import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
 import type { DrillCount } from '../stored.ts';
-import { ClockSwitch } from './clock.tsx';
+import { Switch } from '../switch.tsx';
 import { SkillSketch } from './sketch.tsx';
 
 interface Props {
@@ -52,7 +52,7 @@ export function Choose({ counts, clockOn, onClock, onBegin }: Props) {
         })}
       </ul>
       <div class="card clock-card">
-        <ClockSwitch label={t('drills.clock')} on={clockOn} onFlip={onClock} />
+        <Switch label={t('drills.clock')} on={clockOn} onFlip={onClock} />
         <p class="small">{t('drills.clock.hint')}</p>
       </div>
     </main>

@@ -4,7 +4,8 @@ import type { Answered } from '../../quiz/round.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
-import { ClockSwitch, TimeLeft } from './clock.tsx';
+import { Switch } from '../switch.tsx';
+import { TimeLeft } from './clock.tsx';
 import { FigureView } from './figure.tsx';
 import { NumberAnswer } from './number.tsx';
 import { Options } from './options.tsx';
@@ -45,7 +46,7 @@ export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
         <Dots answers={answers} />
         <div class="drill-clock">
           {clockOn ? <TimeLeft left_s={round.left_s} /> : <p class="small">{t('drills.noClock')}</p>}
-          <ClockSwitch label={t('bar.clock')} on={clockOn} onFlip={onClock} />
+          <Switch label={t('bar.clock')} on={clockOn} onFlip={onClock} />
         </div>
         <button type="button" class="secondary end-drill" onClick={() => onEnd(answers)}>
           {t('drills.end')}

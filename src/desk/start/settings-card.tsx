@@ -1,5 +1,5 @@
 import { useDesk } from '../desk.ts';
-import { Icon } from '../icons.tsx';
+import { Switch } from '../switch.tsx';
 
 /** Language, units, sound and motion; kept in this browser. */
 export function SettingsCard() {
@@ -57,29 +57,5 @@ function Choice<V extends string>({ legend, name, value, options, onChoose }: Ch
         </label>
       ))}
     </fieldset>
-  );
-}
-
-interface SwitchProps {
-  readonly label: string;
-  readonly on: boolean;
-  readonly onFlip: (on: boolean) => void;
-}
-
-function Switch({ label, on, onFlip }: SwitchProps) {
-  return (
-    <label class="switch">
-      <span>{label}</span>
-      <input
-        type="checkbox"
-        role="switch"
-        aria-checked={on}
-        checked={on}
-        onChange={(event) => onFlip(event.currentTarget.checked)}
-      />
-      <span class="knob" aria-hidden="true">
-        <Icon name="check" />
-      </span>
-    </label>
   );
 }

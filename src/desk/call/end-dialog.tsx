@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { CallView } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { CautionSign, Icon } from '../icons.tsx';
@@ -13,7 +13,8 @@ export function EndDialog({ view }: { view: CallView }) {
   // A coached call goes on after a breach, which was explained when it came.
   const goneOn = view.breach !== undefined && view.mode === 'coached';
   const breach = goneOn ? undefined : view.breach;
-  useEffect(() => {
+  // Opens with the last line of the notebook, not a frame later: nothing can be pressed in between.
+  useLayoutEffect(() => {
     if (ended && dialog.current?.open === false) dialog.current.showModal();
   }, [ended]);
   const onward = () => {

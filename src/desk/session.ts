@@ -165,8 +165,9 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
       assistance.value = left?.saved.assistance ?? NO_HELP;
       const stands = reply.view.scene.standsAt;
       part.value = stands === 'yard' ? 'house' : stands;
-      await show(reply.view, left === undefined, reply.refused);
+      // Before the view: whoever sees it may press Pause at once.
       rate.value = left === undefined ? 1 : 0;
+      await show(reply.view, left === undefined, reply.refused);
     });
     busy.value = null;
   }

@@ -59,3 +59,19 @@ it('a call whose debrief cannot be fetched is kept, and comes to its end when it
   expect((await store.finished()).map(({ score }) => score)).toEqual([90]);
   expect(await store.progressOf('sunny-line')).toBeUndefined();
 });
+
+it('stands still when Pause is pressed the moment a call is seen, while it is still being kept', async () => {
+  vi.stubGlobal('requestAnimationFrame', () => 0);
+  const engine = {
+    async ask({ kind }: Request) {
+      return kind === 'save' ? { kind: 'saved', saved } : { kind: 'view', view: view(false) };
+    },
+  } as unknown as Engine;
+  const store = await openStore(() => {});
+  const session = createSession({ engine, store, wallClock: () => 0, fail: () => {} });
+  session.view.subscribe((seen) => {
+    if (seen) session.setRate(0);
+  });
+  await session.take('sunny-line');
+  expect(session.rate.value).toBe(0);
+});

@@ -21,6 +21,7 @@ export { faultName } from './session-actions.ts';
 export { type Prepared, unitSetup } from './setup.ts';
 export { COURSE, prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
 export { playSolution, solutionMinutes, stepsDone } from './solution.ts';
+export { togetherView } from './together.ts';
 export { Trace } from './trace.ts';
 export * from './view.ts';
 export { clockAt, liveFacts, viewOf } from './viewOf.ts';

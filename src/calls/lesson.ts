@@ -77,7 +77,7 @@ function isTicked(cause: string, suspects: readonly string[]): boolean {
 }
 
 /** What was noted, and the lamp where it was seen anew on the side. */
-function seenAt({ outcome: { notes, perceived } }: Done, before: Done | undefined): readonly Message[] {
+export function seenAt({ outcome: { notes, perceived } }: Done, before: Done | undefined): readonly Message[] {
   const lines = notes.map(({ what, reading }) => say('note.line', { what, reading }));
   const { lamp, buzzer } = perceived;
   const told = notes.some(({ reading }) => /^reading\.lamp-/.test(reading.id));

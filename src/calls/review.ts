@@ -13,6 +13,8 @@ import {
   outlookOf,
   type Probe,
   probesOf,
+  type Sifting,
+  siftingOf,
 } from '../diagnosis/index.ts';
 import { PLACED_FAULTS, placedFault } from '../faults/index.ts';
 import { costIn_min, isRoutine } from '../service/index.ts';
@@ -58,8 +60,11 @@ const AS_GOOD_AS_BEST = 0.5;
 const TOO_EARLY = 3;
 const AGAINST_EVIDENCE = 0.01;
 
-/** Reviews step after step; each takes about a second, so it comes one at a time. `lived` hears how the setting up goes. */
-export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepReview> {
+/**
+ * Reviews step after step; each takes about a second, so it comes one at a time, and at the end what the readings make
+ * together. `lived` hears how the setting up goes.
+ */
+export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepReview, Sifting> {
   const diagnosis = diagnosisOf(session.prepared, lived);
   const probes = probesOf(session.prepared.spec);
   for (const [step, done] of session.done.entries()) {
@@ -72,6 +77,7 @@ export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepRe
     const weighed = moved || judged.regret !== undefined || judged.chance !== undefined;
     yield { step, at_ms: done.at_ms, before, after, brought_bits, weighed, ...afterwards(judged, moved) };
   }
+  return siftingOf(diagnosis);
 }
 
 function bitsOf(belief: readonly Chance[]): number {

@@ -12,6 +12,7 @@ import {
   replay,
   reviewOf,
   stepReviewView,
+  togetherView,
 } from '../calls/index.ts';
 import { quantity, say } from '../service/index.ts';
 import { english } from './english.ts';
@@ -32,7 +33,7 @@ export async function review(args: readonly string[]): Promise<number> {
     return BAD;
   }
   const session = taken(prepareCall(call.value), values.as, values.record);
-  if (values.json) for (const step of reviewOf(session)) printJson(stepReviewView(session, step));
+  if (values.json) printAsJson(session);
   else await printReview(session, values.as ?? 'record');
   return GOOD;
 }
@@ -53,6 +54,14 @@ function taken(
   return play(prepared, player);
 }
 
+/** A line for each step, and one for what the readings make together. */
+function printAsJson(session: CallSession): void {
+  const steps = reviewOf(session);
+  let next = steps.next();
+  for (; !next.done; next = steps.next()) printJson(stepReviewView(session, next.value));
+  printJson(togetherView(session, next.value));
+}
+
 async function printReview(session: CallSession, who: string): Promise<void> {
   const speak = await english();
   const { call } = session.prepared;
@@ -66,8 +75,10 @@ async function printReview(session: CallSession, who: string): Promise<void> {
   for (const line of verdict.lines) print(`- ${line.points} of ${line.of}: ${speak(line.reason)}`);
   for (const flag of verdict.flags) print(`- Flag: ${speak(say(`flag.${flag.id}`))}`);
   let regret = 0;
-  for (const step of reviewOf(session)) {
-    const view = stepReviewView(session, step);
+  const steps = reviewOf(session);
+  let next = steps.next();
+  for (; !next.done; next = steps.next()) {
+    const view = stepReviewView(session, next.value);
     regret += view.regret_min ?? 0;
     if (!view.weighed) continue;
     print('');
@@ -79,6 +90,13 @@ async function printReview(session: CallSession, who: string): Promise<void> {
       );
     }
   }
+  const { of, readings, end } = togetherView(session, next.value);
+  print('');
+  print(`**Put together.** Of ${of} single faults, those that show every one of these readings:`);
+  print('');
+  for (const { seen, left } of readings) print(`- ${speak(seen)}: ${left} left`);
+  print('');
+  print(speak(end));
   print('');
   print(`In all ${Math.round(regret)} min over the best choices from the same facts.`);
 }

@@ -6,6 +6,7 @@ import { Coach } from '../calls/coached.ts';
 import { stepReviewView } from '../calls/lesson.ts';
 import { reviewOf } from '../calls/review.ts';
 import type { Prepared } from '../calls/setup.ts';
+import { togetherView } from '../calls/together.ts';
 import { fetchCall } from './call-files.ts';
 import { EngineError } from './engine.ts';
 import type { ExpertReply, ExpertRequest } from './expert-protocol.ts';
@@ -40,10 +41,12 @@ export class Expert {
     const resumed = resumeCall(prepared, saved.mode, saved.record);
     if ('why' in resumed) throw new EngineError(resumed.why);
     const { session } = resumed;
-    for (const review of reviewOf(session, this.lived)) {
-      this.tell({ kind: 'step', review: stepReviewView(session, review), of: session.done.length });
+    const steps = reviewOf(session, this.lived);
+    let next = steps.next();
+    for (; !next.done; next = steps.next()) {
+      this.tell({ kind: 'step', review: stepReviewView(session, next.value), of: session.done.length });
     }
-    this.tell({ kind: 'reviewed' });
+    this.tell({ kind: 'reviewed', together: togetherView(session, next.value) });
   }
 
   private async advise(saved: SavedCall): Promise<void> {

@@ -4,6 +4,7 @@
  */
 import type { Advice } from '../calls/coach.ts';
 import type { StepReviewView } from '../calls/lesson.ts';
+import type { TogetherView } from '../calls/together.ts';
 import type { Message } from '../service/message.ts';
 import type { SavedCall } from './protocol.ts';
 
@@ -17,6 +18,6 @@ export type ExpertReply =
   /** So many of the causes have been lived through up to the report. */
   | { readonly kind: 'lived'; readonly done: number; readonly of: number }
   | { readonly kind: 'step'; readonly review: StepReviewView; readonly of: number }
-  | { readonly kind: 'reviewed' }
+  | { readonly kind: 'reviewed'; readonly together: TogetherView }
   | { readonly kind: 'advice'; readonly advice: Advice }
   | { readonly kind: 'error'; readonly message: Message };

@@ -1,6 +1,7 @@
 /** Speaks `expert-protocol.ts` over a worker that is started for one review, or for one coached call, and then ended. */
 import type { Advice } from '../calls/coach.ts';
 import type { StepReviewView } from '../calls/lesson.ts';
+import type { TogetherView } from '../calls/together.ts';
 import type { Message } from '../service/message.ts';
 import type { ExpertReply, ExpertRequest } from './expert-protocol.ts';
 import type { SavedCall } from './protocol.ts';
@@ -27,7 +28,7 @@ export interface Headway {
 interface ReviewHeard {
   readonly headway: (headway: Headway) => void;
   readonly step: (review: StepReviewView) => void;
-  readonly done: () => void;
+  readonly done: (together: TogetherView) => void;
   readonly failed: (told: Message) => void;
 }
 
@@ -41,7 +42,7 @@ export function review(port: ExpertPort, saved: SavedCall, heard: ReviewHeard): 
     }
     if (reply.kind === 'reviewed') {
       port.terminate();
-      heard.done();
+      heard.done(reply.together);
     }
   });
   port.postMessage({ kind: 'review', saved });

@@ -3,12 +3,15 @@
  * sound, given what was seen; a diagnosis is a minimal set that hits every conflict.
  */
 
-/** Every minimal hitting set of the conflicts, small ones first. No conflict: the empty set alone. */
-export function minimalHittingSets<T>(conflicts: readonly ReadonlySet<T>[]): readonly (readonly T[])[] {
+/** Every minimal hitting set of the conflicts with at most so many members, small ones first. No conflict: the empty set. */
+export function minimalHittingSets<T>(
+  conflicts: readonly ReadonlySet<T>[],
+  most = Number.POSITIVE_INFINITY,
+): readonly (readonly T[])[] {
   let hitting: ReadonlySet<T>[] = [new Set()];
   for (const conflict of minimal(conflicts)) {
     const hit = hitting.filter((set) => overlaps(set, conflict));
-    const missed = hitting.filter((set) => !overlaps(set, conflict));
+    const missed = hitting.filter((set) => set.size < most && !overlaps(set, conflict));
     hitting = minimal([...hit, ...missed.flatMap((set) => [...conflict].map((item) => new Set([...set, item])))]);
   }
   return hitting.map((set) => [...set]);

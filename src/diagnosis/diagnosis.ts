@@ -6,7 +6,7 @@
 import { SYMPTOMS, type SymptomId } from '../service/index.ts';
 import { type Snapshot, snapshot, Unit } from '../unit/index.ts';
 import { type Hypothesis, SOMETHING_ELSE } from './hypotheses.ts';
-import { DOUBT, likelihood, type Reading } from './reading.ts';
+import { DOUBT, isAlike, likelihood, type Reading } from './reading.ts';
 import { type Deed, type Property, Twin } from './twin.ts';
 
 /** A thing done on the property and what it brought; nothing where it told nothing. */
@@ -19,8 +19,8 @@ export interface Suspect {
   readonly hypothesis: Hypothesis;
   readonly twin: Twin;
   weight: number;
-  /** How many of the things seen it has been through. */
-  reached: number;
+  /** Of the things seen that it has been through: whether it showed what was read; nothing was read, nothing to show. */
+  readonly shows: boolean[];
 }
 
 /** A suspect below this share of the whole rests. */
@@ -52,9 +52,14 @@ export class Diagnosis {
       const [first] = hypothesis.faults;
       const twin = new Twin(property, hypothesis.faults, first && past.get(first.onset_s));
       const fits = noticed.every((symptom) => SYMPTOMS[symptom](twin.unit));
-      return { hypothesis, twin, weight: hypothesis.prior * (fits ? 1 : DOUBT), reached: 0 };
+      return { hypothesis, twin, weight: hypothesis.prior * (fits ? 1 : DOUBT), shows: [] };
     });
     if (noticed.length > 0) this.elseWeight *= SOMETHING_ELSE.likelihood;
+  }
+
+  /** How many things were taken in. */
+  get steps(): number {
+    return this.seen.length;
   }
 
   /** Takes in a thing done and what it brought. */
@@ -93,21 +98,42 @@ export class Diagnosis {
     return kept;
   }
 
+  /**
+   * Whether the suspects of each cause showed what was read, step by step; the likeliest form of each is brought up to now
+   * for it, so that every cause has one that has been through all.
+   */
+  accounts(): ReadonlyMap<string, readonly (readonly boolean[])[]> {
+    const forms = new Map<string, Suspect[]>();
+    for (const suspect of this.suspects) {
+      const { cause } = suspect.hypothesis;
+      forms.set(cause, [...(forms.get(cause) ?? []), suspect]);
+    }
+    return new Map(
+      [...forms].map(([cause, of]) => {
+        this.follow(of.reduce((likeliest, one) => (one.weight > likeliest.weight ? one : likeliest)));
+        return [cause, of.map(({ shows }) => shows)];
+      }),
+    );
+  }
+
   private total(): number {
     return this.suspects.reduce((sum, s) => sum + s.weight, this.elseWeight);
   }
 
   /** Brings every suspect up to now that still matters; a weight can only fall on the way, so the total is taken anew. */
   private catchUp(): void {
-    const behind = (s: Suspect) => s.reached < this.seen.length && s.weight > RESTS * this.total();
+    const behind = (s: Suspect) => s.shows.length < this.seen.length && s.weight > RESTS * this.total();
     for (let waiting = this.suspects.filter(behind); waiting.length > 0; waiting = this.suspects.filter(behind)) {
-      for (const suspect of waiting.sort((a, b) => b.weight - a.weight)) {
-        for (const { deed, reading } of this.seen.slice(suspect.reached)) {
-          const expected = suspect.twin.follow(deed);
-          if (reading) suspect.weight *= likelihood(reading, expected);
-        }
-        suspect.reached = this.seen.length;
-      }
+      for (const suspect of waiting.sort((a, b) => b.weight - a.weight)) this.follow(suspect);
+    }
+  }
+
+  private follow(suspect: Suspect): void {
+    for (const { deed, reading } of this.seen.slice(suspect.shows.length)) {
+      const expected = suspect.twin.follow(deed);
+      const fit = reading ? likelihood(reading, expected) : 1;
+      suspect.weight *= fit;
+      suspect.shows.push(isAlike(fit));
     }
   }
 }

@@ -6,6 +6,7 @@ export * from './hypotheses.ts';
 export * from './outlook.ts';
 export * from './probes.ts';
 export * from './reading.ts';
+export * from './sifting.ts';
 export * from './signatures.ts';
 export * from './steps.ts';
 export * from './twin.ts';

@@ -101,13 +101,15 @@ function squaredDeviation(seen: Quantity, expected: Quantity): number {
 
 /** Readings that a person would not tell apart. */
 export function alike(a: Reading, b: Reading): boolean {
-  return likelihood(a, b) > ALIKE;
+  return isAlike(likelihood(a, b));
 }
 
 /** What a check shows in itself, whatever the lamp does meanwhile. */
 export function alikeInItself(a: Reading, b: Reading): boolean {
-  return likelihoodInItself(a, b) > ALIKE;
+  return isAlike(likelihoodInItself(a, b));
 }
 
 /** Two spreads apart is told apart (convention). */
-const ALIKE = 0.135;
+export function isAlike(likelihood: number): boolean {
+  return likelihood > 0.135;
+}

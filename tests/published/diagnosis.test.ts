@@ -19,6 +19,17 @@ describe('minimal hitting sets', () => {
     expect(sorted(minimalHittingSets(conflicts))).toEqual(sorted(printed));
   });
 
+  it('can be kept to those of at most so many members', () => {
+    const conflicts = [
+      ['a', 'b'],
+      ['b', 'c'],
+      ['c', 'a', 'd'],
+    ].map((c) => new Set(c));
+    expect(sorted(minimalHittingSets(conflicts))).toEqual(['a,b', 'a,c', 'b,c', 'b,d']);
+    expect(minimalHittingSets(conflicts, 1)).toEqual([]);
+    expect(sorted(minimalHittingSets(conflicts, 2))).toEqual(['a,b', 'a,c', 'b,c', 'b,d']);
+  });
+
   it('of no conflict is the empty set: nothing needs to be wrong', () => {
     expect(minimalHittingSets([])).toEqual([[]]);
   });

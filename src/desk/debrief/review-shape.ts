@@ -1,4 +1,5 @@
 import type { StepReviewView } from '../../calls/lesson.ts';
+import type { TogetherView } from '../../calls/together.ts';
 import type { Message, MessageValue } from '../../service/message.ts';
 import { fields, finite, flag, oneOf, type Shape, text } from '../shape.ts';
 
@@ -23,8 +24,7 @@ function listOf<T>(shape: Shape<T>): Shape<readonly T[]> {
 
 const Cause = fields({ name: Said, before: finite, after: finite, ticked: flag });
 
-/** A review as it was kept beside a finished call. */
-export const Review: Shape<readonly StepReviewView[]> = listOf(
+const Steps: Shape<readonly StepReviewView[]> = listOf(
   fields(
     {
       step: finite,
@@ -44,3 +44,18 @@ export const Review: Shape<readonly StepReviewView[]> = listOf(
     },
   ),
 ) as Shape<readonly StepReviewView[]>;
+
+const Together: Shape<TogetherView> = fields({
+  of: finite,
+  readings: listOf(fields({ seen: Said, left: finite })),
+  end: Said,
+});
+
+/** All that an expert says of a finished call. */
+export interface Review {
+  readonly steps: readonly StepReviewView[];
+  readonly together: TogetherView;
+}
+
+/** A review as it was kept beside a finished call. */
+export const isReview: Shape<Review> = fields({ steps: Steps, together: Together });

@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { StepReviewView } from '../../calls/lesson.ts';
+import type { TogetherView } from '../../calls/together.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { Said } from '../screen.tsx';
 import '../css/progress.css';
 import '../css/steps.css';
 import { inMinutes, Step } from './step.tsx';
@@ -56,8 +58,35 @@ export function Steps({ review, startOfDay_ms, onShow }: Props) {
           />
         ))}
       </ol>
+      {review.together !== null && <Together together={review.together} />}
       <State review={review} weighed={weighed.length} />
     </section>
+  );
+}
+
+/** The readings that between them leave fewest causes, and what is left. */
+function Together({ together: { of, readings, end } }: { together: TogetherView }) {
+  const { t } = useDesk();
+  return (
+    <div class="together">
+      <h3>{t('together.title')}</h3>
+      {readings.length > 0 && (
+        <>
+          <p class="small">{t('together.about', { n: of })}</p>
+          <ol>
+            {readings.map(({ seen, left }, i) => (
+              <li key={i}>
+                <Said message={seen} />
+                <span class="left">{t('together.left', { n: left })}</span>
+              </li>
+            ))}
+          </ol>
+        </>
+      )}
+      <p>
+        <Said message={end} />
+      </p>
+    </div>
   );
 }
 

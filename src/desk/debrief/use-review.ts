@@ -1,11 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { StepReviewView } from '../../calls/lesson.ts';
+import type { TogetherView } from '../../calls/together.ts';
 import type { Desk } from '../desk.ts';
 import { type Headway, review, startExpert } from '../expert.ts';
-import { Review } from './review-shape.ts';
+import { isReview } from './review-shape.ts';
 
 export interface ReviewState {
   readonly steps: readonly StepReviewView[];
+  /** What the readings make together; once all steps are weighed. */
+  readonly together: TogetherView | null;
   readonly state: 'working' | 'done' | 'failed';
   readonly headway: Headway | null;
   retry(): void;
@@ -14,6 +17,7 @@ export interface ReviewState {
 /** What each step of a finished call was worth: as it was kept, or worked out now, step by step, and then kept. */
 export function useReview(desk: Desk, recordKey: number): ReviewState {
   const [steps, setSteps] = useState<readonly StepReviewView[]>([]);
+  const [together, setTogether] = useState<TogetherView | null>(null);
   const [state, setState] = useState<ReviewState['state']>('working');
   const [headway, setHeadway] = useState<Headway | null>(null);
   const [attempt, setAttempt] = useState(0);
@@ -22,13 +26,15 @@ export function useReview(desk: Desk, recordKey: number): ReviewState {
     let gone = false;
     setState('working');
     setSteps([]);
+    setTogether(null);
     setHeadway(null);
     begin().catch(() => setState('failed'));
     async function begin() {
       const entry = await desk.store.finishedBy(recordKey);
       if (gone || entry === undefined) return;
-      if (Review(entry.review)) {
-        setSteps(entry.review);
+      if (isReview(entry.review)) {
+        setSteps(entry.review.steps);
+        setTogether(entry.review.together);
         setState('done');
         return;
       }
@@ -39,9 +45,10 @@ export function useReview(desk: Desk, recordKey: number): ReviewState {
           all.push(one);
           setSteps([...all]);
         },
-        done() {
+        done(made) {
+          setTogether(made);
           setState('done');
-          void desk.store.putReview(recordKey, all);
+          void desk.store.putReview(recordKey, { steps: all, together: made });
         },
         failed: () => setState('failed'),
       });
@@ -51,5 +58,5 @@ export function useReview(desk: Desk, recordKey: number): ReviewState {
       end();
     };
   }, [desk, recordKey, attempt]);
-  return { steps, state, headway, retry: () => setAttempt(attempt + 1) };
+  return { steps, together, state, headway, retry: () => setAttempt(attempt + 1) };
 }

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Advice } from '../../../src/calls/coach.ts';
 import { type CallFile, CallSession, makeProgress, prepareCall, shippedCalls } from '../../../src/calls/index.ts';
-import { Review } from '../../../src/desk/debrief/review-shape.ts';
+import { isReview } from '../../../src/desk/debrief/review-shape.ts';
 import { coach, type ExpertPort, type Headway, review } from '../../../src/desk/expert.ts';
 import { Expert } from '../../../src/desk/expert-answer.ts';
 import type { ExpertReply, ExpertRequest } from '../../../src/desk/expert-protocol.ts';
@@ -45,12 +45,14 @@ describe('the expert', () => {
   });
 
   it('tells it in a form that can be kept and is known again', () => {
-    const views = replies.flatMap((one) => (one.kind === 'step' ? [one.review] : []));
-    const kept = JSON.parse(JSON.stringify(views));
-    expect(Review(kept)).toBe(true);
-    expect(kept).toEqual(views);
-    expect(Review(undefined)).toBe(false);
-    expect(Review([{ ...views[0], lesson: [{ text: 'no message' }] }])).toBe(false);
+    const steps = replies.flatMap((one) => (one.kind === 'step' ? [one.review] : []));
+    const together = replies.flatMap((one) => (one.kind === 'reviewed' ? [one.together] : []))[0];
+    const whole = { steps, together };
+    const kept = JSON.parse(JSON.stringify(whole));
+    expect(isReview(kept)).toBe(true);
+    expect(kept).toEqual(whole);
+    expect(isReview(undefined)).toBe(false);
+    expect(isReview({ ...kept, steps: [{ ...steps[0], lesson: [{ text: 'no message' }] }] })).toBe(false);
   });
 
   it('refuses a call that somebody changed, with a word', async () => {
@@ -169,7 +171,7 @@ describe('the page', () => {
     });
     worker.reply({ kind: 'lived', done: 20, of: 900 });
     expect(headway).toEqual([{ at: 'causes', done: 20, of: 900 }]);
-    worker.reply({ kind: 'reviewed' });
+    worker.reply({ kind: 'reviewed', together: { of: 110, readings: [], end: { id: 'together.none' } } });
     expect([done, worker.ended()]).toEqual([1, 1]);
     end();
     expect(worker.ended()).toBe(2);

@@ -6,7 +6,7 @@ import type { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
 
 /** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
-export const ENGINE_VERSION = '8';
+export const ENGINE_VERSION = '9';
 
 /** Digest of all that a call begins with: its file, and the state of a property that lived before it. */
 export function callHash({ call, lived }: Prepared): string {

@@ -77,7 +77,8 @@ export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepRe
     const weighed = moved || judged.regret !== undefined || judged.chance !== undefined;
     yield { step, at_ms: done.at_ms, before, after, brought_bits, weighed, ...afterwards(judged, moved) };
   }
-  return siftingOf(diagnosis);
+  const mend = session.done.findIndex((d) => d.def.group === 'mend' && d.outcome.mended.length > 0);
+  return siftingOf(diagnosis, mend < 0 ? session.done.length : mend);
 }
 
 function bitsOf(belief: readonly Chance[]): number {

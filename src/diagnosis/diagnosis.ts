@@ -57,11 +57,6 @@ export class Diagnosis {
     if (noticed.length > 0) this.elseWeight *= SOMETHING_ELSE.likelihood;
   }
 
-  /** How many things were taken in. */
-  get steps(): number {
-    return this.seen.length;
-  }
-
   /** Takes in a thing done and what it brought. */
   observe(seen: Seen): void {
     this.seen.push(seen);

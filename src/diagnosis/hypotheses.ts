@@ -71,11 +71,19 @@ function hoursOf({ ramp_h, shows_d, family }: PlacedFault): readonly number[] {
 
 /** Every form of one fault at a property with such a history. */
 function formsOf(fault: PlacedFault, span: Span, weight: number): Hypothesis[] {
-  const standing = agesOf(fault, span).flatMap((age) =>
-    severitiesOf(fault).flatMap((severity) => presences(fault, formOf(fault, span.report_s - age, severity))),
+  const ages = agesOf(fault, span);
+  const standing = severitiesOf(fault).flatMap((severity) =>
+    (severity === fault.severity ? ages : everyOther(ages)).flatMap((age) =>
+      presences(fault, formOf(fault, span.report_s - age, severity)),
+    ),
   );
   const forms = [...standing, ...passedForms(fault, span)];
   return forms.map((form) => ({ cause: fault.key, prior: weight / forms.length, faults: [form] }));
+}
+
+/** Of many ages every other one: at an unusual severity a coarser grid does, and every form costs its time. */
+function everyOther(ages: readonly number[]): readonly number[] {
+  return ages.length < 3 ? ages : ages.filter((_, i) => i % 2 === 1);
 }
 
 /** Hours since when one that can be over by itself is over. */

@@ -55,6 +55,8 @@ function flattenValue(value: MessageValue, words: string[], numbers: Quantity[])
  * grid: a share of the reading, and at least so much in its own measure (conventions).
  */
 const SHARE = 0.04;
+/** Starts add up since the onset, and the ages that are tried lie a day apart. */
+const SHARE_OF_COUNT = 0.15;
 const LEAST: Readonly<Partial<Record<Measure, number>>> = {
   pressure_kPa: 0.6,
   length_m: 0.04,
@@ -94,7 +96,8 @@ function same(a: readonly string[], b: readonly string[]): boolean {
 
 /** In spreads, squared. */
 function squaredDeviation(seen: Quantity, expected: Quantity): number {
-  const spread = Math.max((seen.resolution ?? 0) / 2, LEAST[seen.measure] ?? 0, SHARE * Math.abs(expected.value), 1e-9);
+  const share = seen.measure === 'count' ? SHARE_OF_COUNT : SHARE;
+  const spread = Math.max((seen.resolution ?? 0) / 2, LEAST[seen.measure] ?? 0, share * Math.abs(expected.value), 1e-9);
   const off = (seen.value - expected.value) / spread;
   return off * off;
 }

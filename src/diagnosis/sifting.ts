@@ -1,6 +1,6 @@
 /**
  * Readings put together, beside the belief and without its weights: which causes are left when only those stay that show
- * every reading, and, where no single fault does, which two together hit every conflict.
+ * every reading. Where no single fault does, a listed pair may; else two that hit every conflict between them.
  */
 import { minimalHittingSets } from './conflicts.ts';
 import type { Diagnosis } from './diagnosis.ts';
@@ -13,25 +13,37 @@ export interface Sifting {
   readonly readings: readonly { readonly step: number; readonly left: number }[];
   /** Whether a sound property would have shown it all. */
   readonly sound: boolean;
-  /** The single faults left; where none is, the pairs that hit every conflict. Faults of one set stand together. */
+  /** The single faults left; where none is, pairs of faults, the keys of each together. */
   readonly explanations: readonly (readonly string[])[];
 }
 
-/** By step: whether a form of a cause showed what was read. */
-type Account = readonly boolean[];
+/** A cause, and by form and step whether it showed what was read. */
+type Account = readonly [cause: string, forms: readonly (readonly boolean[])[]];
 
-export function siftingOf(diagnosis: Diagnosis): Sifting {
-  const accounts = diagnosis.accounts();
-  const singles = [...accounts].filter(([cause]) => keysOf(cause).length === 1);
-  const all = Array.from({ length: diagnosis.steps }, (_, step) => step);
-  const left = (by: readonly number[]) =>
-    singles.filter(([, forms]) => forms.some((shows) => by.every((step) => shows[step])));
-  const readings = fewest(all, (by) => left(by).length);
-  const suffice = readings.map((step, i) => ({ step, left: left(readings.slice(0, i + 1)).length }));
-  const causes = left(all).map(([cause]) => [cause]);
-  const explanations = causes.length > 0 ? causes : pairsHitting(conflictsOf(accounts, singles, all));
-  const sound = accounts.get(SOUND_CAUSE)?.some((shows) => all.every((step) => shows[step])) ?? false;
-  return { of: singles.length, readings: suffice, sound, explanations };
+/** Sifts by the first so many of the things seen: what a works shows after its mend tells of the mend. */
+export function siftingOf(diagnosis: Diagnosis, steps: number): Sifting {
+  const accounts: readonly Account[] = [...diagnosis.accounts()];
+  const ofSize = (n: number) => accounts.filter(([cause]) => keysOf(cause).length === n);
+  const singles = ofSize(1);
+  const all = Array.from({ length: steps }, (_, step) => step);
+  const readings = fewest(all, (by) => leftOf(singles, by).length);
+  const sound = accounts.filter(([cause]) => cause === SOUND_CAUSE);
+  const causes = [...leftOf(singles, all), ...leftOf(ofSize(2), all)].map(([cause]) => keysOf(cause));
+  const fewestFaults = Math.min(...causes.map((keys) => keys.length));
+  return {
+    of: singles.length,
+    readings: readings.map((step, i) => ({ step, left: leftOf(singles, readings.slice(0, i + 1)).length })),
+    sound: leftOf(sound, all).length > 0,
+    explanations:
+      causes.length > 0
+        ? causes.filter((keys) => keys.length === fewestFaults)
+        : pairsHitting(conflictsOf(sound, singles, all)),
+  };
+}
+
+/** The causes that show each of these readings in one form or another: when it came, and how bad it is, nobody knows. */
+function leftOf(accounts: readonly Account[], by: readonly number[]): readonly Account[] {
+  return accounts.filter(([, forms]) => by.every((step) => forms.some((shows) => shows[step])));
 }
 
 /** Of all readings the fewest that leave no more than all: each next one is that which leaves least. In their order. */
@@ -49,16 +61,19 @@ function fewest(all: readonly number[], left: (by: readonly number[]) => number)
   }
 }
 
-/** For each reading that a sound property would not have given: the single faults that give it. */
+/**
+ * For each reading that a sound property would not have given: the single faults that give it. One that no single fault
+ * gives shows two at once, and says nothing of either.
+ */
 function conflictsOf(
-  accounts: ReadonlyMap<string, readonly Account[]>,
-  singles: readonly (readonly [string, readonly Account[]])[],
+  sound: readonly Account[],
+  singles: readonly Account[],
   steps: readonly number[],
 ): ReadonlySet<string>[] {
-  const shows = (forms: readonly Account[] | undefined, step: number) => forms?.some((one) => one[step]) ?? false;
   return steps
-    .filter((step) => !shows(accounts.get(SOUND_CAUSE), step))
-    .map((step) => new Set(singles.filter(([, forms]) => shows(forms, step)).map(([cause]) => cause)));
+    .filter((step) => leftOf(sound, [step]).length === 0)
+    .map((step) => new Set(leftOf(singles, [step]).map(([cause]) => cause)))
+    .filter((causes) => causes.size > 0);
 }
 
 function pairsHitting(conflicts: readonly ReadonlySet<string>[]): readonly (readonly string[])[] {

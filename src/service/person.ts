@@ -22,7 +22,10 @@ export type Place = (typeof PLACES)[number];
 
 export type LidId = 'trash' | 'aeration' | 'riser' | 'pump';
 
-/** What can be loaded on the truck beyond hand tools, gauges, gloves, tape and soap, which always ride along. */
+/**
+ * What can be loaded on the truck beyond hand tools, gauges, gloves, tape, soap and alarm lamps, which always ride along
+ * (common practice, no source).
+ */
 export const LOADS = [
   'tubing',
   'diaphragm-kit',
@@ -31,13 +34,13 @@ export const LOADS = [
   'pump',
   'pump-parts',
   'field-parts',
-  'lamp',
-  'breaker',
   'panel-parts',
   'ultraviolet-lamp',
   'filter-discs',
   'chlorine',
 ] as const;
+/** How many of them there is room for (convention): what to bring has to be judged from what was heard. */
+export const TRUCK_HOLDS = 5;
 export type LoadId = (typeof LOADS)[number];
 
 export interface Note {

@@ -12,7 +12,7 @@ import {
   SOUND_CAUSE,
 } from '../../diagnosis/index.ts';
 import { placedFault } from '../../faults/index.ts';
-import { ACTION_BY_ID, LOADS, type LoadId } from '../../service/index.ts';
+import { ACTION_BY_ID, LOADS, type LoadId, TRUCK_HOLDS } from '../../service/index.ts';
 import { diagnosisOf, seenOf } from '../expertise.ts';
 import type { CallSession } from '../session.ts';
 import { cleanWear, LASTING_ADVICE } from './care.ts';
@@ -24,7 +24,6 @@ const SURE = 0.9;
 const LIKELY_TO_PASS = 0.7;
 const MOST_CHECKS = 25;
 const MOST_MENDS = 4;
-const MOST_LOADS = 4;
 /** Checks that bring less are not worth making; those that bring so much are made before a cause is named. */
 const LEAST_bits = 0.02;
 const TELLING_bits = 0.15;
@@ -161,7 +160,7 @@ export class Expert {
     return [...LOADS]
       .filter((id) => weights.has(id))
       .sort((a, b) => (weights.get(b) ?? 0) - (weights.get(a) ?? 0))
-      .slice(0, MOST_LOADS);
+      .slice(0, TRUCK_HOLDS);
   }
 
   /** Finds, mends and proves on a site made safe; on a living property it also cleans what wears, as on every visit. */

@@ -126,7 +126,6 @@ export const METER_ACTIONS: readonly ActionDef[] = [
     mend(`renew-lamp:${lamp}`, 10, {
       label: say('act.renew-lamp', { lamp: say(`part.${lamp}`) }),
       cost_usd: 14,
-      load: 'lamp',
       lockOut: 'alarmBreaker',
       fits: (spec) => (lamp === 'lamp') === (spec.panel.lamps === 'one'),
     }),

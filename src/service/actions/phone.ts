@@ -3,7 +3,7 @@ import type { ActionDef, Doing } from '../action.ts';
 import { quantity, say } from '../message.ts';
 import { sewageLies } from '../noticed.ts';
 import { rattles } from '../perceive.ts';
-import { LOADS } from '../person.ts';
+import { LOADS, TRUCK_HOLDS } from '../person.ts';
 import { drainsSlow, drainWords, smellsTold } from './drains.ts';
 import { actionsAt, lampWords, leverFacts, leverWords, off, optionsOf, resetPanel } from './shared.ts';
 
@@ -104,7 +104,7 @@ export const PHONE_ACTIONS: readonly ActionDef[] = [
   tell('decide-visit', 2, {
     form: [
       { id: 'urgency', kind: 'one', options: optionsOf('urgency', ['now', 'before-dosing', 'next-visit']) },
-      { id: 'load', kind: 'many', most: 4, options: optionsOf('load', LOADS) },
+      { id: 'load', kind: 'many', most: TRUCK_HOLDS, options: optionsOf('load', LOADS) },
     ],
     perform: (d) => d.note(say('note.decide-visit'), say(`urgency.${String(d.fill.urgency ?? '')}`)),
   }),

@@ -21,8 +21,6 @@ export const forms = {
   'load.pump': 'Pump',
   'load.pump-parts': 'Pump parts and check valve',
   'load.field-parts': 'Pipe, heads and fittings',
-  'load.lamp': 'Alarm lamp',
-  'load.breaker': 'Breaker',
   'load.filter-discs': 'Filter discs',
   'load.chlorine': 'Chlorine',
   'record.found': 'What was found',

@@ -22,8 +22,6 @@ export const forms: Record<keyof typeof en, string> = {
   'load.pump': 'Bomba',
   'load.pump-parts': 'Partes de bomba y retención',
   'load.field-parts': 'Tubo, aspersores, conexiones',
-  'load.lamp': 'Lámpara de alarma',
-  'load.breaker': 'Interruptor',
   'load.filter-discs': 'Discos del filtro',
   'load.chlorine': 'Cloro',
   'record.found': 'Qué se halló',

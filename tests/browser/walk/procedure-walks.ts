@@ -74,7 +74,7 @@ export const WHOLE_STEPS: Readonly<Record<CallEvent, readonly Action[]>> = {
   reset: of('guide-reset'),
   'five minutes watched': of('guide-watch'),
   'closed by phone': [{ id: 'decide-close', fill: { 'follow-up': ['call-tomorrow', 'count-trip', 'visit-if-again'] } }],
-  'visit decided': [{ id: 'decide-visit', fill: { urgency: 'before-dosing', load: ['float', 'pump', 'breaker'] } }],
+  'visit decided': [{ id: 'decide-visit', fill: { urgency: 'before-dosing', load: ['float', 'pump'] } }],
   // Here it is the open pump tank that tells.
   'site made safe, pressure read': of('make-safe', 'read-panel', 'open-lid:pump', 'look-into-pump-tank'),
   'cause named': [{ id: 'state-cause', fill: { cause: ['stuck-down:stopFloat'], evidence: [] } }],

@@ -77,8 +77,13 @@ export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepRe
     const weighed = moved || judged.regret !== undefined || judged.chance !== undefined;
     yield { step, at_ms: done.at_ms, before, after, brought_bits, weighed, ...afterwards(judged, moved) };
   }
-  const mend = session.done.findIndex((d) => d.def.group === 'mend' && d.outcome.mended.length > 0);
-  return siftingOf(diagnosis, mend < 0 ? session.done.length : mend);
+  return siftingAtMend(session, diagnosis);
+}
+
+/** What the readings make together, up to the first mend that ended a fault. */
+export function siftingAtMend({ done }: CallSession, diagnosis: Diagnosis): Sifting {
+  const mend = done.findIndex((d) => d.def.group === 'mend' && d.outcome.mended.length > 0);
+  return siftingOf(diagnosis, mend < 0 ? done.length : mend);
 }
 
 function bitsOf(belief: readonly Chance[]): number {

@@ -55,7 +55,6 @@ function Debrief({ debrief: judged, recordKey }: { debrief: DebriefView; recordK
       <main>
         <VerdictHead debrief={debrief} assistance={assistance} />
         <Replay debrief={debrief} at_ms={at_ms} onSeek={setAt} />
-        <Steps review={review} startOfDay_ms={debrief.startOfDay_ms} onShow={show} />
         <div class="debrief-cards">
           <Truth debrief={debrief} />
           <Score debrief={debrief} assistance={assistance} />
@@ -63,6 +62,7 @@ function Debrief({ debrief: judged, recordKey }: { debrief: DebriefView; recordK
           <Flags debrief={debrief} />
           <Prompts debrief={debrief} />
         </div>
+        <Steps review={review} startOfDay_ms={debrief.startOfDay_ms} onShow={show} />
       </main>
     </div>
   );

@@ -25,13 +25,8 @@ export function StartScreen() {
             <ScreenTitle>{desk.t('start.title')}</ScreenTitle>
             <p>{desk.t('start.lead')}</p>
           </div>
-          <section class="card drills-door" aria-labelledby="drills-title">
-            <h2 id="drills-title">{desk.t('start.drills')}</h2>
-            <p>{desk.t('start.drills.lead')}</p>
-            <a class="secondary" href="#/drills">
-              {desk.t('start.drills.open')} <Icon name="arrow" />
-            </a>
-          </section>
+          <Door id="drills" />
+          <Door id="round" />
           <LeftOff />
         </section>
         <section class="calls" aria-labelledby="calls-title">
@@ -42,9 +37,6 @@ export function StartScreen() {
             ))}
           </ul>
         </section>
-        <p class="round-link">
-          <a href="#/round">{desk.t('start.round')}</a>
-        </p>
         <div class="start-foot">
           <section class="caution-card" aria-labelledby="not-a-licence">
             <h2 id="not-a-licence">
@@ -72,6 +64,20 @@ export function StartScreen() {
         </div>
       </main>
     </div>
+  );
+}
+
+/** The way to another screen, and what it is for. */
+function Door({ id }: { id: 'drills' | 'round' }) {
+  const { t } = useDesk();
+  return (
+    <section class="card door" aria-labelledby={`${id}-title`}>
+      <h2 id={`${id}-title`}>{t(`start.${id}`)}</h2>
+      <p>{t(`start.${id}.lead`)}</p>
+      <a class="secondary" href={`#/${id}`}>
+        {t(`start.${id}.open`)} <Icon name="arrow" />
+      </a>
+    </section>
   );
 }
 

@@ -1,0 +1,38 @@
+/** The readings of a call put together: a cross-check of the belief, by consistency alone. */
+import { describe, expect, it } from 'vitest';
+import { playSolution, prepareCall, shippedCalls, togetherView } from '../../src/calls/index.ts';
+import { siftedAfter } from './sifted.ts';
+
+function solved(id: string) {
+  const call = shippedCalls().find((c) => c.id === id);
+  if (!call) throw new Error(`${id} does not ship`);
+  const session = playSolution(prepareCall(call));
+  return { session, sifting: siftedAfter(session) };
+}
+
+describe('readings put together', () => {
+  it('leave the one fault that shows them all', () => {
+    const { session, sifting } = solved('sunny-line');
+    expect(sifting.explanations).toEqual([['line-split']]);
+    const { readings, end, of } = togetherView(session, sifting);
+    expect(of).toBeGreaterThan(90);
+    expect(readings.at(-1)).toMatchObject({ left: 1, seen: { id: 'note.line' } });
+    expect(end.id).toBe('together.only');
+  });
+
+  it('of two faults that mask each other leave no single one, and name the pair', () => {
+    const { session, sifting } = solved('weak-lungs');
+    expect(sifting.explanations.map((keys) => [...keys].sort())).toEqual([['intake-clogged', 'joint-leak']]);
+    expect(sifting.readings.at(-1)?.left).toBe(0);
+    expect(togetherView(session, sifting).end).toEqual({
+      id: 'together.pair',
+      values: { one: { id: expect.any(String) }, other: { id: expect.any(String) } },
+    });
+  });
+
+  it('say of a surge that passed with its reset what else the readings allow', () => {
+    const { session, sifting } = solved('storm-light');
+    expect(sifting.explanations).toContainEqual(['surge-latch']);
+    expect(togetherView(session, sifting).end.id).toBe('together.many');
+  });
+});

@@ -1,7 +1,7 @@
 /** What a debrief comes back to: procedure and record faults, each with its instant and one sentence in `words`. */
 
 import { placedFault } from '../faults/index.ts';
-import { RECORD_LINES } from '../service/index.ts';
+import { type Note, RECORD_LINES } from '../service/index.ts';
 import { spent } from './cost.ts';
 import { phaseOf, stepState } from './procedure.ts';
 import { proofsShown } from './proof.ts';
@@ -224,7 +224,9 @@ export function evidenceEnough(session: CallSession): boolean {
   const { cause, service } = session;
   if (!cause) return false;
   const given = service.person.notebook.filter((n) => cause.evidence.includes(n.id));
-  return cause.keys.every((key) => given.some((n) => n.by !== undefined && placedFault(key).shownBy.includes(n.by)));
+  const shows = (note: Note, key: string) =>
+    [note.by, note.asGoodAs].some((check) => check !== undefined && placedFault(key).shownBy.includes(check));
+  return cause.keys.every((key) => given.some((note) => shows(note, key)));
 }
 
 /** Whether a fault is over: mended, or the part it had put wrong is right again. */

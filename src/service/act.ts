@@ -154,12 +154,13 @@ function makeDoing(service: Service, def: ActionDef, fill: Fill): Doing {
     learn(facts) {
       person.facts = learn(person.facts, unit.t, facts);
     },
-    note(what, words, remark) {
+    note(what, words, remark, asGoodAs) {
       person.notebook.push({
         id: `n${person.notebook.length + 1}`,
         at_s: unit.t,
         place: def.place,
         by: def.id,
+        ...(asGoodAs ? { asGoodAs } : {}),
         what,
         reading: words,
         ...(remark ? { remark } : {}),

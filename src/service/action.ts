@@ -37,7 +37,8 @@ export interface Doing {
   /** An instrument's reading of a true value. */
   measure(instrument: Instrument, truth: number): number;
   learn(facts: LiveFacts): void;
-  note(what: Message, reading: Message, remark?: Note['remark']): void;
+  /** `asGoodAs`: the named check that reads the same thing. */
+  note(what: Message, reading: Message, remark?: Note['remark'], asGoodAs?: string): void;
 }
 
 export interface FieldDef {

@@ -49,6 +49,8 @@ export interface Note {
   readonly place: Place;
   /** The action that made it; an alarm heard by oneself has none. */
   readonly by?: string;
+  /** The named check that reads the same thing, where a meter was put to two screws by hand: as good a piece of evidence. */
+  readonly asGoodAs?: string;
   readonly what: Message;
   readonly reading: Message;
   readonly remark?: { readonly tone: 'plain' | 'good' | 'off'; readonly text: Message };

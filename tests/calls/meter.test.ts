@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flagsOf } from '../../src/calls/flags.ts';
+import { evidenceEnough, flagsOf } from '../../src/calls/flags.ts';
 import { type CallFile, CallSession, prepareCall, shippedCalls } from '../../src/calls/index.ts';
 import type { Note, Quantity } from '../../src/service/index.ts';
 import { must } from './hands.ts';
@@ -168,4 +168,18 @@ it('another pair of terminals is another check; the same pair twice running is f
   expect(flagged()).toBe(false);
   must(session, 'meter-volts', between('pumpBreaker.load', 'neutral'));
   expect(flagged()).toBe(true);
+});
+
+it('what the probes read at the named check’s own screws is as good a piece of evidence', () => {
+  const session = madeSafe({ fault: 'winding-open', onset: YESTERDAY });
+  must(session, 'lock-out:pumpBreaker');
+  const elsewhere = must(session, 'meter-ohms', between('coil', 'neutral'));
+  const across = must(session, 'meter-ohms', between('motor.2', 'motor.1'));
+  for (const [note, enough] of [
+    [elsewhere, false],
+    [across, true],
+  ] as const) {
+    must(session, 'state-cause', { cause: ['winding-open'], evidence: [note.id] });
+    expect(evidenceEnough(session)).toBe(enough);
+  }
 });

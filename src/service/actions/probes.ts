@@ -54,7 +54,30 @@ const atSplices: ActionDef['hindered'] = (person, _unit, fill = {}) => {
 
 function noteBetween(d: Doing, what: string, reading: Message, remark?: Note['remark']): void {
   const { red, black } = screws(d.fill);
-  d.note(say(what), say('reading.between', { red: terminalWords(red), black: terminalWords(black), reading }), remark);
+  const words = say('reading.between', { red: terminalWords(red), black: terminalWords(black), reading });
+  d.note(say(what), words, remark, what === 'note.meter-volts' ? namedVolts(d.fill) : namedOhms(d.fill));
+}
+
+/** The named check that reads the volts of these two screws. */
+function namedVolts(fill: Fill): string | undefined {
+  if (isAcross(fill, 'line', 'neutral')) return 'supply-volts';
+  if (isAcross(fill, 'outlet.hot', 'outlet.neutral')) return 'compressor-volts';
+  return acrossPump(fill) ? 'pump-volts' : undefined;
+}
+
+function namedOhms(fill: Fill): string | undefined {
+  if (acrossPump(fill)) return 'winding-ohms';
+  const float = floatBetween(fill);
+  return float ? `float-continuity:${float}` : undefined;
+}
+
+function acrossPump(fill: Fill): boolean {
+  return isAcross(fill, 'motor.1', 'motor.2') || isAcross(fill, 'splice.1', 'splice.2');
+}
+
+function isAcross(fill: Fill, one: TerminalId, other: TerminalId): boolean {
+  const { red, black } = screws(fill);
+  return (red === one && black === other) || (red === other && black === one);
 }
 
 function readVolts(d: Doing): void {
@@ -73,8 +96,7 @@ function readVolts(d: Doing): void {
 
 /** The float whose contact lies between the two probes, if one does. */
 function floatBetween(fill: Fill): FloatName | undefined {
-  const { red, black } = screws(fill);
-  return FLOATS.find((f) => [red, black].includes(`${f}.feed`) && [red, black].includes(`${f}.back`));
+  return FLOATS.find((f) => isAcross(fill, `${f}.feed`, `${f}.back`));
 }
 
 function readOhms(d: Doing): void {
@@ -104,6 +126,7 @@ function readAmps(d: Doing): void {
     say('note.clamp-amps'),
     say('reading.round', { conductor: say(`conductor.${id}`), reading }),
     besideAmps(d, id),
+    id === 'pump' ? (d.unit.control.regions.selector === 'hand' ? 'amps-in-hand' : 'pump-amps') : undefined,
   );
 }
 

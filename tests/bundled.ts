@@ -9,7 +9,10 @@ import { build } from 'vite';
 
 const FOLDER = 'dist/deep';
 
-/** Bundles a module that exports `answer(question)`; what comes back asks it, each time in a new worker. */
+/**
+ * Bundles a module that exports `answer(question)`; what comes back asks it, in a worker that has answered before where one
+ * is free: a warm engine is twice as fast as a cold one.
+ */
 export async function inPlainNode<Question, Answer>(
   entry: string,
   name: string,
@@ -29,12 +32,20 @@ export async function inPlainNode<Question, Answer>(
     },
   });
   const file = JSON.stringify(pathToFileURL(resolve(outDir, `${name}.mjs`)).href);
-  const start = `const { parentPort, workerData } = require('node:worker_threads');
-    import(${file}).then(({ answer }) => parentPort.postMessage(answer(workerData)));`;
+  const start = `const { parentPort } = require('node:worker_threads');
+    import(${file}).then(({ answer }) => parentPort.on('message', (question) => parentPort.postMessage(answer(question))));`;
+  const free: Worker[] = [];
   return (question) =>
     new Promise((done, fail) => {
-      const worker = new Worker(start, { eval: true, workerData: question });
-      worker.once('message', done);
+      const worker = free.pop() ?? new Worker(start, { eval: true });
+      worker.ref();
+      worker.once('message', (answer: Answer) => {
+        worker.removeListener('error', fail);
+        worker.unref();
+        free.push(worker);
+        done(answer);
+      });
       worker.once('error', fail);
+      worker.postMessage(question);
     });
 }

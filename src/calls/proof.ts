@@ -10,7 +10,7 @@ const SHOWS: readonly { readonly proof: ProofId; readonly by: string; readonly s
   { proof: 'watched', by: 'watch-panel', shows: hasReading('reading.lamp-off-quiet') },
   { proof: 'watched', by: 'guide-watch', shows: hasReading('reading.lamp-off-quiet') },
   { proof: 'air-alarm', by: 'make-air-alarm', shows: hasReading('reading.alarm-made') },
-  { proof: 'dosing', by: 'advance-timer', shows: hasReading('reading.dose-starts') },
+  { proof: 'dosing', by: 'advance-timer', shows: doseStarts },
   { proof: 'spray', by: 'look-at-field', shows: hasReading('reading.spray-full') },
   { proof: 'spray', by: 'zone-pressure', shows: hasReading('reading.zone-full') },
   { proof: 'clock', by: 'read-timer', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
@@ -19,6 +19,14 @@ const SHOWS: readonly { readonly proof: ProofId; readonly by: string; readonly s
   { proof: 'disinfects', by: 'watch-feed', shows: (d) => d.outcome.notes.some((n) => n.remark?.tone === 'good') },
   { proof: 'disinfects', by: 'look-at-ultraviolet', shows: hasReading('reading.ultraviolet-lit') },
 ];
+
+/** Also where low floats were tied up for it. */
+function doseStarts(done: Done): boolean {
+  return done.outcome.notes.some(({ reading }) => {
+    const inner = reading.values?.reading as { id?: string } | undefined;
+    return [reading.id, inner?.id].includes('reading.dose-starts');
+  });
+}
 
 function pumpStill(done: Done): boolean {
   return done.outcome.notes.some(

@@ -55,8 +55,12 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
         hand.doSafely(hand.has('watch-feed') ? 'watch-feed' : 'look-at-ultraviolet');
         break;
       case 'dosing':
-        if (hand.has('advance-timer')) hand.do('advance-timer');
-        else lift('startStopFloat');
+        if (!hand.has('advance-timer')) lift('startStopFloat');
+        else if (hand.do('advance-timer') && !has('dosing')) {
+          // The water may stand too low for a dose to be due: at the open tank the float is tied up.
+          hand.do('open-lid:pump');
+          hand.do('advance-timer');
+        }
         break;
       case 'spray':
         inHand(hand, hand.has('zone-pressure') ? 'zone-pressure' : 'look-at-field');

@@ -212,14 +212,22 @@ function darkLamps(d: Doing): readonly string[] {
   return Object.entries(burns).flatMap(([id, lit]) => (lit ? [] : [id]));
 }
 
-/** Turns the dial to a start by hand, sees what the pump does, and turns it back to the time of day. */
+const DOSE_FLOATS = ['stopFloat', 'doseFloat'] as const;
+
+/**
+ * Turns the dial to a start by hand, sees what the pump does, and turns it back to the time of day. Under low water no dose is
+ * due: with the pump tank open the floats that would hold it back are tied up meanwhile (common practice, no source).
+ */
 function advanceTimer(d: Doing): void {
+  const { regions } = d.unit.control;
+  const tied = d.person.lids.has('pump') ? DOSE_FLOATS.filter((float) => regions[float] === 'down') : [];
+  for (const float of tied) d.unit.send(`${float}.lifted`);
   d.unit.send('timer.start');
   d.wait(45);
-  const now = d.read();
-  d.learn({ pumpRuns: now.control.outputs.pumpRuns, ...headsSeen(d) });
-  d.note(
-    say('note.advance-timer'),
-    say(now.control.outputs.pumpRuns ? 'reading.dose-starts' : 'reading.dose-does-not-start'),
-  );
+  const { pumpRuns } = d.read().control.outputs;
+  d.learn({ pumpRuns, ...headsSeen(d) });
+  for (const float of tied) d.unit.send(`${float}.released`);
+  if (tied.length > 0) d.unit.follow();
+  const reading = say(pumpRuns ? 'reading.dose-starts' : 'reading.dose-does-not-start');
+  d.note(say('note.advance-timer'), tied.length > 0 ? say('reading.floats-tied', { reading }) : reading);
 }

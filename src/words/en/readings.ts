@@ -83,6 +83,7 @@ export const readings = {
   'reading.lock-off': 'lock and tag off',
   'reading.dose-starts': 'pump starts',
   'reading.dose-does-not-start': 'pump does not start',
+  'reading.floats-tied': '{reading}, low floats tied up',
   'reading.amps': '{a}',
   'reading.volts': '{v}',
   'reading.ohms': '{r}',

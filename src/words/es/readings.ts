@@ -84,6 +84,7 @@ export const readings: Record<keyof typeof en, string> = {
   'reading.lock-off': 'candado y etiqueta quitados',
   'reading.dose-starts': 'la bomba arranca',
   'reading.dose-does-not-start': 'la bomba no arranca',
+  'reading.floats-tied': '{reading}, flotadores bajos atados arriba',
   'reading.amps': '{a}',
   'reading.volts': '{v}',
   'reading.ohms': '{r}',

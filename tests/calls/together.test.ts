@@ -1,6 +1,7 @@
 /** The readings of a call put together: a cross-check of the belief, by consistency alone. */
 import { describe, expect, it } from 'vitest';
-import { playSolution, prepareCall, shippedCalls, togetherView } from '../../src/calls/index.ts';
+import { CallSession, playSolution, prepareCall, shippedCalls, togetherView } from '../../src/calls/index.ts';
+import { speakAll } from '../unit/spoken.ts';
 import { siftedAfter } from './sifted.ts';
 
 function solved(id: string) {
@@ -11,6 +12,33 @@ function solved(id: string) {
 }
 
 describe('readings put together', () => {
+  const [a, b, c] = ['line-split', 'line-off-fitting', 'housing-hot'];
+  it.each([
+    ['a sound works', { sound: true, explanations: [] }, 'sound'],
+    ['one fault', { explanations: [[a]] }, 'only'],
+    ['two that nothing tells apart', { explanations: [[a], [b]] }, 'two'],
+    ['many', { explanations: [[a], [b], [c]] }, 'many'],
+    ['one pair', { explanations: [[a, b]] }, 'pair'],
+    [
+      'several pairs',
+      {
+        explanations: [
+          [a, b],
+          [a, c],
+        ],
+      },
+      'pairs',
+    ],
+    ['nothing of the list', { explanations: [] }, 'none'],
+  ])('that leave %s say so', (_what, made, end) => {
+    const call = shippedCalls().find((one) => one.id === 'sunny-line');
+    if (!call) throw new Error('the call does not ship');
+    const session = new CallSession(prepareCall(call), 'practice');
+    const view = togetherView(session, { of: 110, readings: [], sound: false, ...made });
+    expect(view.end.id).toBe(`together.${end}`);
+    expect(() => speakAll([view.end])).not.toThrow();
+  });
+
   it('leave the one fault that shows them all', () => {
     const { session, sifting } = solved('sunny-line');
     expect(sifting.explanations).toEqual([['line-split']]);

@@ -3,6 +3,7 @@ import { FAULTS, faultOn, faultsOf } from '../faults/index.ts';
 import type { HouseholdSpec } from '../plant/index.ts';
 import { ACTION_BY_ID, actionOn } from '../service/index.ts';
 import { parseInstant, type UnitSpec } from '../unit/index.ts';
+import { canWithhold } from './allowed.ts';
 import { type Problem, parseJson, problemsOf } from './problems.ts';
 import { type CallFile, callSchema } from './schema.ts';
 import { STATE_CAUSE } from './session-actions.ts';
@@ -27,7 +28,12 @@ export function checkCall(value: unknown, library: Library): Checked<CallFile> {
   const result = callSchema.safeParse(value, { reportInput: true });
   if (!result.success) return { ok: false, problems: problemsOf(result.error) };
   const call = result.data;
-  const problems = [...checkTimes(call), ...checkIds(call, library), ...checkSolution(call, library)];
+  const problems = [
+    ...checkTimes(call),
+    ...checkIds(call, library),
+    ...checkWithheld(call, library),
+    ...checkSolution(call, library),
+  ];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: call };
 }
 
@@ -111,18 +117,34 @@ function unknown(path: string, id: string, known: readonly string[]): Problem {
   return { path, message: `no such id "${id}"`, mend: `write one of ${known.join(', ')}` };
 }
 
-function checkSolution(call: CallFile, library: Library): Problem[] {
+function checkWithheld(call: CallFile, library: Library): Problem[] {
   const unit = library.units.get(call.unit);
-  const known = (id: string) => id === STATE_CAUSE || (unit ? actionOn(unit, id) !== undefined : ACTION_BY_ID.has(id));
-  return call.solution.flatMap((step, i) =>
-    known(step.do)
+  return (call.withheld ?? []).flatMap((id, i): Problem[] => {
+    const path = `withheld[${i}]`;
+    const def = unit ? actionOn(unit, id) : ACTION_BY_ID.get(id);
+    if (!def) return [noSuchAction(path, id)];
+    if (!canWithhold(def)) {
+      return [{ path, message: `"${id}" keeps a visit safe or going`, mend: 'withhold only checks and mends' }];
+    }
+    const at = call.solution.findIndex((step) => step.do === id);
+    return at < 0
       ? []
       : [
           {
-            path: `solution[${i}].do`,
-            message: `no such action "${step.do}" on this unit`,
-            mend: 'write the id of an action',
+            path,
+            message: `the solution does "${id}" at step ${at}`,
+            mend: 'let it be done, or solve the call without it',
           },
-        ],
-  );
+        ];
+  });
+}
+
+function noSuchAction(path: string, id: string): Problem {
+  return { path, message: `no such action "${id}" on this unit`, mend: 'write the id of an action' };
+}
+
+function checkSolution(call: CallFile, library: Library): Problem[] {
+  const unit = library.units.get(call.unit);
+  const known = (id: string) => id === STATE_CAUSE || (unit ? actionOn(unit, id) !== undefined : ACTION_BY_ID.has(id));
+  return call.solution.flatMap((step, i) => (known(step.do) ? [] : [noSuchAction(`solution[${i}].do`, step.do)]));
 }

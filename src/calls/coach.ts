@@ -8,12 +8,12 @@ import {
   keysOf,
   type Outlook,
   outlookOf,
-  probesOf,
   SOMETHING_ELSE,
   SOUND_CAUSE,
   tellingAct,
 } from '../diagnosis/index.ts';
 import { type Message, say } from '../service/index.ts';
+import { probesIn } from './expertise.ts';
 import { isSame } from './flags.ts';
 import { placeWords } from './places.ts';
 import type { CallSession, Done } from './session.ts';
@@ -40,7 +40,7 @@ const WORTH_SHOWING = 0.01;
 const LEAST_bits = 0.02;
 
 export function adviceOn(session: CallSession, diagnosis: Diagnosis): Advice {
-  const outlook = outlookOf(diagnosis, probesOf(session.prepared.spec));
+  const outlook = outlookOf(diagnosis, probesIn(session.prepared));
   const fixed = fixation(session.done);
   return {
     ...hintsOf(session, diagnosis, outlook),

@@ -4,11 +4,14 @@ import {
   type Hypothesis,
   hypothesesOf,
   type Lived,
+  type Probe,
   type Property,
+  probesOf,
   readingOf,
   type Seen,
 } from '../diagnosis/index.ts';
 import { ACTION_BY_ID } from '../service/index.ts';
+import { isWithheld } from './allowed.ts';
 import type { CallSession, Done } from './session.ts';
 import { noticedOf, type Prepared, unitSetup } from './setup.ts';
 
@@ -34,6 +37,11 @@ export function diagnosisOf(prepared: Prepared, lived?: Lived): Diagnosis {
     prepared.lived?.left?.t,
   );
   return new Diagnosis(propertyOf(prepared), hypotheses, noticedOf(prepared.call), lived);
+}
+
+/** The checks that may be weighed in a call. */
+export function probesIn({ call, spec }: Prepared): readonly Probe[] {
+  return probesOf(spec).filter((probe) => !probe.acts.some(({ id }) => isWithheld(call, id)));
 }
 
 /** Something done on a call as a diagnosis takes it in. What is only said or written tells nothing of the works. */

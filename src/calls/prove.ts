@@ -8,14 +8,13 @@ import {
   type Diagnosis,
   entropy_bits,
   keysOf,
-  probesOf,
   SOUND_CAUSE,
   type Suspect,
   Twin,
 } from '../diagnosis/index.ts';
 import { placedFault } from '../faults/index.ts';
 import { actionOn, SYMPTOMS } from '../service/index.ts';
-import { diagnosisOf, propertyOf, seenOf } from './expertise.ts';
+import { diagnosisOf, probesIn, propertyOf, seenOf } from './expertise.ts';
 import { trueFaults } from './flags.ts';
 import { type PlayerId, play } from './players.ts';
 import type { Problem } from './problems.ts';
@@ -93,7 +92,7 @@ function lookAlikes(solution: CallSession, diagnosis: Diagnosis): readonly strin
     diagnosis.observe(seen);
     trueTwin.follow(seen.deed);
   }
-  const probes = probesOf(prepared.spec).filter((probe) => trueTwin.canReach(probe));
+  const probes = probesIn(prepared).filter((probe) => trueTwin.canReach(probe));
   const readings = probes.map((probe) => trueTwin.predict(probe));
   const rivals = diagnosis.likeliest(60, 0.9999).filter(({ hypothesis }) => hypothesis.cause !== truth);
   const same = rivals
@@ -121,7 +120,7 @@ function sameMend({ hypothesis }: Suspect, truth: string): boolean {
 }
 
 function shortcutsThatPass(prepared: Prepared, truth: readonly string[]): readonly string[] {
-  const probes = new Set(probesOf(prepared.spec).flatMap((probe) => probe.acts.map((def) => def.id)));
+  const probes = new Set(probesIn(prepared).flatMap((probe) => probe.acts.map((def) => def.id)));
   const players: readonly PlayerId[] = ['reset-only', 'parts-swapper', 'random'];
   const passing = players.filter((player) => judged(play(prepared, player)).passed);
   const { solution } = prepared.call;

@@ -12,13 +12,12 @@ import {
   type Outlook,
   outlookOf,
   type Probe,
-  probesOf,
   type Sifting,
   siftingOf,
 } from '../diagnosis/index.ts';
 import { PLACED_FAULTS, placedFault } from '../faults/index.ts';
 import { costIn_min, isRoutine } from '../service/index.ts';
-import { diagnosisOf, seenOf } from './expertise.ts';
+import { diagnosisOf, probesIn, seenOf } from './expertise.ts';
 import { stepOfAction } from './procedure.ts';
 import type { CallSession, Done } from './session.ts';
 import { STATE_CAUSE } from './session-actions.ts';
@@ -66,7 +65,7 @@ const AGAINST_EVIDENCE = 0.01;
  */
 export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepReview, Sifting> {
   const diagnosis = diagnosisOf(session.prepared, lived);
-  const probes = probesOf(session.prepared.spec);
+  const probes = probesIn(session.prepared);
   for (const [step, done] of session.done.entries()) {
     const before = diagnosis.belief();
     const judged = judgeStep(session, step, diagnosis, probes);

@@ -63,6 +63,8 @@ export const callSchema = z.strictObject({
     history: localText,
     use: localText,
   }),
+  /** Checks and mends, by id, that cannot be made in this call. */
+  withheld: z.optional(z.array(step.shape.do).check(z.maxLength(200))),
   limits: z.strictObject({ minutes: z.number().check(z.positive()), money_usd: z.number().check(z.gte(0)) }),
   pass: z.int().check(z.gte(1), z.lte(100)),
   expected: z.strictObject({

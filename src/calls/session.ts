@@ -4,7 +4,6 @@
  */
 import {
   type ActionDef,
-  actionOn,
   arrive,
   type BreachId,
   breachOf,
@@ -20,6 +19,7 @@ import {
   say,
 } from '../service/index.ts';
 import { digest, type Json, snapshot, type Unit } from '../unit/index.ts';
+import { actionIn, isWithheld } from './allowed.ts';
 import {
   type ProcedureEvent,
   type ProcedureState,
@@ -132,7 +132,7 @@ export class CallSession {
   definition(id: string): ActionDef | undefined {
     return id === STATE_CAUSE
       ? stateCause(this.service.person.notebook, this.prepared.spec)
-      : actionOn(this.prepared.spec, id);
+      : actionIn(this.prepared, id);
   }
 
   /** The first life-safety step that was skipped: with it the call has failed. */
@@ -149,7 +149,10 @@ export class CallSession {
     if (this.ended) return say('why.call-over');
     if (action.id === TICK) return this.tick(action);
     const def = this.definition(action.id);
-    if (!def) return say('why.no-such-action', { id: action.id });
+    if (!def) {
+      const withheld = isWithheld(this.prepared.call, action.id);
+      return withheld ? say('why.withheld') : say('why.no-such-action', { id: action.id });
+    }
     const fill = action.fill ?? {};
     const why = hindrance(this.service, def, fill) ?? formProblem(def, fill);
     if (why) return why;

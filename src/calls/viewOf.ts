@@ -14,6 +14,7 @@ import {
   say,
 } from '../service/index.ts';
 import { calendarDay, readout, weekday } from '../unit/index.ts';
+import { isWithheld } from './allowed.ts';
 import { spent } from './cost.ts';
 import { placeWords } from './places.ts';
 import { PHONE_STEPS, phaseOf, stageOf, stepState, stepsOf } from './procedure.ts';
@@ -96,8 +97,10 @@ function stagesOf(session: CallSession): StageView[] {
 
 function partView(session: CallSession, place: Place): PartView {
   const { person } = session.service;
-  const { spec } = session.prepared;
-  const actions = ACTIONS.filter((a) => a.place === place && fits(a, spec)).map((a) => asOn(spec, a));
+  const { spec, call } = session.prepared;
+  const actions = ACTIONS.filter((a) => a.place === place && fits(a, spec) && !isWithheld(call, a.id)).map((a) =>
+    asOn(spec, a),
+  );
   const all = place === 'house' ? [...actions, stateCause(person.notebook, spec)] : actions;
   return {
     id: place,

@@ -2,18 +2,10 @@
  * The expert: asks and reads what the diagnosis values most, names a cause when it is likely enough and shown by a check,
  * mends, proves, and goes on when the cure does not hold. It knows what was seen, and nothing else.
  */
-import {
-  type Diagnosis,
-  keysOf,
-  outlookOf,
-  type Probe,
-  probesOf,
-  SOMETHING_ELSE,
-  SOUND_CAUSE,
-} from '../../diagnosis/index.ts';
+import { type Diagnosis, keysOf, outlookOf, type Probe, SOMETHING_ELSE, SOUND_CAUSE } from '../../diagnosis/index.ts';
 import { placedFault } from '../../faults/index.ts';
 import { ACTION_BY_ID, LOADS, type LoadId, TRUCK_HOLDS } from '../../service/index.ts';
-import { diagnosisOf, seenOf } from '../expertise.ts';
+import { diagnosisOf, probesIn, seenOf } from '../expertise.ts';
 import type { CallSession } from '../session.ts';
 import { cleanWear, LASTING_ADVICE } from './care.ts';
 import { Hand } from './hand.ts';
@@ -34,7 +26,7 @@ export function playExpert(session: CallSession): void {
 
 /** The expert at a call, wherever it stands: what was done so far is taken in. */
 export function expertOn(session: CallSession): Expert {
-  const probes = probesOf(session.prepared.spec);
+  const probes = probesIn(session.prepared);
   return new Expert(session, (diagnosis) => {
     const made = madeSinceMend(session);
     return bestCheck(

@@ -11,6 +11,7 @@ export const why = {
   'why.pump-runs': 'Only while the pump stands still.',
   'why.not-spraying': 'Only while the pump doses the field.',
   'why.call-over': 'The call is over.',
+  'why.withheld': 'This cannot be done on this call.',
   'why.no-such-action': 'There is no action “{id}”.',
   'why.no-such-answer': 'The form has no such answer under “{field}”.',
   'why.choose-one': 'Choose one: {field}.',

@@ -12,6 +12,7 @@ export const why: Record<keyof typeof en, string> = {
   'why.pump-runs': 'Solo con la bomba parada.',
   'why.not-spraying': 'Solo mientras la bomba dosifica el campo.',
   'why.call-over': 'El aviso ya terminó.',
+  'why.withheld': 'Esto no se puede hacer en este aviso.',
   'why.no-such-action': 'No existe la acción “{id}”.',
   'why.no-such-answer': 'El formulario no tiene esa respuesta en “{field}”.',
   'why.choose-one': 'Elija una: {field}.',

@@ -1,7 +1,8 @@
 /** A diagnosis of the call being taken: its property without the hidden faults, and what was done so far. */
 import {
+  type Beginning,
+  beginningsOf,
   Diagnosis,
-  type Hypothesis,
   hypothesesOf,
   type Lived,
   type Probe,
@@ -29,14 +30,19 @@ export function propertyOf(prepared: Prepared): Property {
   };
 }
 
+/** Two diagnoses of one call begin alike, and what went before is lived through once. */
+const BEGINNINGS = new WeakMap<Prepared, readonly Beginning[]>();
+
 export function diagnosisOf(prepared: Prepared, lived?: Lived): Diagnosis {
-  const hypotheses: readonly Hypothesis[] = hypothesesOf(
-    prepared.spec,
-    prepared.report_s,
-    prepared.call.report.earlier_trips,
-    prepared.lived?.left?.t,
-  );
-  return new Diagnosis(propertyOf(prepared), hypotheses, noticedOf(prepared.call), lived);
+  const beginnings = BEGINNINGS.get(prepared) ?? beginningsIn(prepared, lived);
+  BEGINNINGS.set(prepared, beginnings);
+  return new Diagnosis(propertyOf(prepared), beginnings, noticedOf(prepared.call).length > 0);
+}
+
+function beginningsIn(prepared: Prepared, lived?: Lived): readonly Beginning[] {
+  const { spec, report_s, call } = prepared;
+  const hypotheses = hypothesesOf(spec, report_s, call.report.earlier_trips, prepared.lived?.left?.t);
+  return beginningsOf(propertyOf(prepared), hypotheses, noticedOf(call), lived);
 }
 
 /** The checks that may be weighed in a call. */

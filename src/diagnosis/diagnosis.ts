@@ -26,6 +26,14 @@ export interface Suspect {
 /** A suspect below this share of the whole rests. */
 const RESTS = 1e-4;
 
+/** A hypothesis at the report: where every diagnosis of a call begins. */
+export interface Beginning {
+  readonly hypothesis: Hypothesis;
+  readonly at: Snapshot;
+  /** Whether it shows what the household had noticed. */
+  readonly fits: boolean;
+}
+
 /** Hears how many of the hypotheses have been lived through so far. */
 export type Lived = (done: number, of: number) => void;
 
@@ -39,22 +47,15 @@ export class Diagnosis {
   private elseWeight: number = SOMETHING_ELSE.prior;
   private readonly seen: Seen[] = [];
 
-  /** Lives through every hypothesis up to the report, and weighs it by what the household had noticed then. */
-  constructor(
-    property: Property,
-    hypotheses: readonly Hypothesis[],
-    noticed: readonly SymptomId[],
-    lived: Lived = () => {},
-  ) {
-    const past = soundPast(property, hypotheses);
-    this.suspects = hypotheses.map((hypothesis, done) => {
-      lived(done, hypotheses.length);
-      const [first] = hypothesis.faults;
-      const twin = new Twin(property, hypothesis.faults, first && past.get(first.onset_s));
-      const fits = noticed.every((symptom) => SYMPTOMS[symptom](twin.unit));
-      return { hypothesis, twin, weight: hypothesis.prior * (fits ? 1 : DOUBT), shows: [] };
-    });
-    if (noticed.length > 0) this.elseWeight *= SOMETHING_ELSE.likelihood;
+  /** Weighs every hypothesis by what the household had noticed when it called; `noticed`: whether that was anything. */
+  constructor(property: Property, beginnings: readonly Beginning[], noticed: boolean) {
+    this.suspects = beginnings.map(({ hypothesis, at, fits }) => ({
+      hypothesis,
+      twin: new Twin(property, hypothesis.faults, at),
+      weight: hypothesis.prior * (fits ? 1 : DOUBT),
+      shows: [],
+    }));
+    if (noticed) this.elseWeight *= SOMETHING_ELSE.likelihood;
   }
 
   /** Takes in a thing done and what it brought. */
@@ -131,6 +132,22 @@ export class Diagnosis {
       suspect.shows.push(isAlike(fit));
     }
   }
+}
+
+/** Lives through every hypothesis up to the report: seconds of work. */
+export function beginningsOf(
+  property: Property,
+  hypotheses: readonly Hypothesis[],
+  noticed: readonly SymptomId[],
+  lived: Lived = () => {},
+): readonly Beginning[] {
+  const past = soundPast(property, hypotheses);
+  return hypotheses.map((hypothesis, done) => {
+    lived(done, hypotheses.length);
+    const [first] = hypothesis.faults;
+    const { unit } = new Twin(property, hypothesis.faults, first && past.get(first.onset_s));
+    return { hypothesis, at: snapshot(unit), fits: noticed.every((symptom) => SYMPTOMS[symptom](unit)) };
+  });
 }
 
 /** Snapshots of the sound property just before each onset. */

@@ -46,13 +46,16 @@ export class Twin {
   readonly unit: Unit;
   private service: Service;
 
-  /** Lives from a snapshot of the sound property (or from the beginning) to the report. */
+  /**
+   * Lives from a snapshot of the sound property (or from the beginning) to the report. One that was taken of itself at the
+   * report stands where it stood.
+   */
   constructor(property: Property, faults: readonly UnitFault[], from = property.left) {
     const { setup, report_s, silenced, answers } = property;
     this.unit = new Unit({ ...setup, faults });
     if (from) this.unit.resume(from);
     this.unit.cutAt(report_s);
-    if (silenced) this.unit.send('silence.pressed');
+    if (silenced && !(from && from.t >= report_s)) this.unit.send('silence.pressed');
     this.service = {
       unit: this.unit,
       person: newPerson(),

@@ -1,10 +1,10 @@
-/** One scripted person on one call over some seeds: what a worker of the deep run answers. */
+/** Scripted people on one call with one seed: what a worker of the deep run answers. */
 import { judged, type PlayerId, play, prepareCall, shippedCalls } from '../../src/calls/index.ts';
 
 export interface Question {
   readonly call: string;
-  readonly player: PlayerId;
-  readonly seeds: readonly number[];
+  readonly players: readonly PlayerId[];
+  readonly seed: number;
 }
 
 export interface Fared {
@@ -15,11 +15,12 @@ export interface Fared {
   readonly score: number;
 }
 
-export function answer({ call: id, player, seeds }: Question): readonly Fared[] {
+export function answer({ call: id, players, seed }: Question): readonly Fared[] {
   const call = shippedCalls().find((c) => c.id === id);
   if (!call) throw new Error(`${id} does not ship`);
-  return seeds.map((seed) => {
-    const { passed, score } = judged(play(prepareCall({ ...call, seed }), player));
+  const prepared = prepareCall({ ...call, seed });
+  return players.map((player) => {
+    const { passed, score } = judged(play(prepared, player));
     return { call: id, player, seed, passed, score };
   });
 }

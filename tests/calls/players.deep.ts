@@ -24,7 +24,7 @@ function seedsAsked(text: string): readonly number[] {
 async function playAll(): Promise<readonly Fared[]> {
   const ask = await inPlainNode<Question, readonly Fared[]>('tests/calls/all-players.ts', 'all-players');
   const waiting = SEEDS.flatMap((seed) =>
-    PEOPLE.flatMap((player) => shippedCalls().map((call): Question => ({ call: call.id, player, seeds: [seed] }))),
+    shippedCalls().map((call): Question => ({ call: call.id, players: PEOPLE, seed })),
   );
   const answers: Fared[] = [];
   const perSeed = PEOPLE.length * shippedCalls().length;

@@ -38,7 +38,7 @@ export const desk: Record<keyof typeof en, string> = {
   'start.coached': 'Con guía',
   'start.way.led-whole': 'Guíeme por todo',
   'start.way.led-to-cause': 'Guíeme hasta la causa',
-  'start.way.led-by-phone': 'Guíeme en el teléfono',
+  'start.way.led-by-phone': 'Guíeme en la llamada',
   'start.way.coached': 'Atenderlo con guía',
   'start.otherWays': 'Otras maneras de atenderlo',
   'start.over': 'Empezar de nuevo',

@@ -37,7 +37,11 @@ export function CoachCard({ onGo }: CardProps) {
         <h2 id="coach-title">
           <Icon name="say" /> {desk.t('coach.title')}
         </h2>
-        <p class="small">{thinking && desk.t('coach.thinking')}</p>
+        {step === undefined ? (
+          <p class="small">{thinking && desk.t('coach.thinking')}</p>
+        ) : (
+          <Way step={step} onGo={onGo} />
+        )}
       </header>
       <div role="status">
         {word !== null && (
@@ -51,7 +55,6 @@ export function CoachCard({ onGo }: CardProps) {
           <Hint key={one.key} given={one} />
         ))}
       </div>
-      {step !== undefined && <Way step={step} onGo={onGo} />}
       {step === undefined && (coach.failed === null ? <Asking coach={coach} /> : <Failed coach={coach} />)}
       {coach.advice !== null && <Likely advice={coach.advice} />}
       {coach.given.length > 1 && (

@@ -1,7 +1,7 @@
 /** A call: its file, its procedure, its taking, its judgement, its record. */
 export { type Checked, loadCall } from './check.ts';
 
-export { type CourseEntry, difficulty, mastery, nextCall } from './course.ts';
+export { type CourseEntry, difficulty, mastery, nextCall, rungOf } from './course.ts';
 export { debriefOf } from './debrief.ts';
 export { isCleared } from './flags.ts';
 export type { Judgement } from './judge.ts';

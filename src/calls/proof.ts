@@ -28,6 +28,16 @@ function doseStarts(done: Done): boolean {
   });
 }
 
+export function isMend({ def, outcome }: Done): boolean {
+  return def.group === 'mend' || outcome.mended.length > 0;
+}
+
+/** The proof that an action can make. */
+export function proofBy(id: string): ProofId | undefined {
+  if (id === 'lift-float:highWaterFloat') return 'water-alarm';
+  return id.startsWith('lift-float:') ? 'floats' : SHOWS.find(({ by }) => by === id)?.proof;
+}
+
 function pumpStill(done: Done): boolean {
   return done.outcome.notes.some(
     (n) => (n.reading.values?.pump as { id?: string } | undefined)?.id === 'word.pump-still',
@@ -42,7 +52,7 @@ function hasReading(id: string): (done: Done) => boolean {
 export function proofsShown(done: readonly Done[], panel: PanelSpec): ReadonlySet<ProofId> {
   let last = -1;
   done.forEach((d, i) => {
-    if (d.def.group === 'mend' || d.outcome.mended.length > 0) last = i;
+    if (isMend(d)) last = i;
   });
   const after = last < 0 ? [] : done.slice(last);
   const shown = new Set<ProofId>();

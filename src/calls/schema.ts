@@ -5,6 +5,7 @@
 import * as z from 'zod/mini';
 import { SYMPTOM_IDS } from '../service/index.ts';
 import { identifier, localText } from '../unit/schema.ts';
+import { LED } from './rungs.ts';
 
 const instant = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/));
 const share = z.number().check(z.gte(0), z.lte(1));
@@ -96,7 +97,9 @@ export const recordSchema = z.strictObject({
   actions: z.array(recordedAction).check(z.maxLength(2000)),
   end_ms: z.int().check(z.gte(0)),
   /** Help that was taken in a coached call, as the page counted it; a replay cannot tell. */
-  assistance: z.optional(z.strictObject({ hints: z.literal([0, 1, 2, 3, 4]), likely: z.boolean() })),
+  assistance: z.optional(
+    z.strictObject({ hints: z.literal([0, 1, 2, 3, 4]), likely: z.boolean(), led: z.optional(z.enum(LED)) }),
+  ),
   claims: z.strictObject({
     passed: z.boolean(),
     score: z.number(),

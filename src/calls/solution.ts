@@ -28,7 +28,7 @@ export function playSteps(
 }
 
 /** A step's form may name evidence by the check that gave it (`by:soap-air-line`): its newest note is meant. */
-function asAction(session: CallSession, step: SolutionStep): Action {
+export function asAction(session: CallSession, step: SolutionStep): Action {
   if (!step.fill) return { id: step.do };
   const fill = Object.fromEntries(
     Object.entries(step.fill).map(([field, value]) => [

@@ -4,6 +4,7 @@
  */
 import type { PartId, Scene } from '../scene/types.ts';
 import type { LocalText, Message } from '../service/message.ts';
+import type { Led } from './rungs.ts';
 
 /** One thing a person does. `fill` carries the answers of its form, by field id. Plain JSON: it goes into the record. */
 export interface Action {
@@ -117,10 +118,14 @@ export interface SoundCue {
 
 export type CallMode = 'coached' | 'practice' | 'graded';
 
-/** Help that was taken in a coached call: the plainest hint, 0 for none to 4, and whether the likely causes were shown. */
+/**
+ * Help that was taken in a coached call: the plainest hint, 0 for none to 4, whether the likely causes were shown, and how far
+ * a guide led.
+ */
 export interface Assistance {
   readonly hints: 0 | 1 | 2 | 3 | 4;
   readonly likely: boolean;
+  readonly led?: Led;
 }
 
 export interface CallView {

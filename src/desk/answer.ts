@@ -3,6 +3,7 @@
  * it needs of `calls` and `scene`: their `index.ts` would bring along what judges a call, and the validator.
  */
 import { makeProgress } from '../calls/progress.ts';
+import type { Led } from '../calls/rungs.ts';
 import { CallSession } from '../calls/session.ts';
 import type { Prepared } from '../calls/setup.ts';
 import type { Action } from '../calls/view.ts';
@@ -17,6 +18,7 @@ import type { Reply, Request, SavedCall } from './protocol.ts';
 import type { RoundDesk } from './round.ts';
 import { surroundings } from './surroundings.ts';
 
+type ViewReply = Extract<Reply, { kind: 'view' }>;
 type Begun = { readonly session: CallSession } | { readonly why: Message };
 
 /** Holds at most one call: the one on screen. Each request waits for the answer to the one before. */
@@ -24,18 +26,28 @@ export class Answerer {
   private session: CallSession | undefined;
   private after: AfterCall | undefined;
   private round: RoundDesk | undefined;
+  /** How far a guide leads still. */
+  private led: Led | undefined;
 
   async answer(request: Request): Promise<Reply> {
     switch (request.kind) {
       case 'list':
         return { kind: 'list', calls: CARDS };
       case 'open':
-        return this.open(request.callId, async (prepared) => ({ session: new CallSession(prepared, request.mode) }));
+        return this.open(
+          request.callId,
+          async (prepared) => ({ session: new CallSession(prepared, request.mode) }),
+          request.led,
+        );
       case 'resume':
-        return this.open(request.saved.callId, async (prepared) => {
-          const { resumeCall } = await fetched(import('./resume.ts'));
-          return resumeCall(prepared, request.saved.mode, request.saved.record);
-        });
+        return this.open(
+          request.saved.callId,
+          async (prepared) => {
+            const { resumeCall } = await fetched(import('./resume.ts'));
+            return resumeCall(prepared, request.saved.mode, request.saved.record);
+          },
+          request.saved.assistance?.led,
+        );
       case 'round': {
         const { RoundDesk } = await fetched(import('./round.ts'));
         this.round = await RoundDesk.open(request.kept);
@@ -52,14 +64,15 @@ export class Answerer {
     }
   }
 
-  private async open(callId: string, begin: (prepared: Prepared) => Promise<Begun>): Promise<Reply> {
+  private async open(callId: string, begin: (prepared: Prepared) => Promise<Begun>, led?: Led): Promise<Reply> {
     const prepared = this.round?.prepared(callId) ?? (await fetchCall(callId));
     if (!prepared) return error('trouble.call-unknown');
     const begun = await begin(prepared);
     if ('why' in begun) return { kind: 'error', message: begun.why };
     this.session = begun.session;
     this.after = undefined;
-    return view(this.session);
+    this.led = led;
+    return this.guided(begun.session, view(begun.session));
   }
 
   private async about(
@@ -74,7 +87,7 @@ export class Answerer {
         session.nextChange(request.limit_ms);
         return view(session);
       case 'act':
-        return act(session, request.at_ms, request.action, request.sure);
+        return this.guided(session, await act(session, request.at_ms, request.action, request.sure));
       case 'tick':
         return act(session, request.at_ms, {
           id: 'tick-suspect',
@@ -91,6 +104,15 @@ export class Answerer {
     }
   }
 
+  /** Adds where the guide leads next. Once it has said that the rest is the trainee's, it says no more. */
+  private async guided(session: CallSession, reply: ViewReply): Promise<ViewReply> {
+    if (this.led === undefined) return reply;
+    const { guideOn } = await fetched(import('../calls/guide.ts'));
+    const guide = guideOn(session, this.led);
+    if (guide.step === undefined) this.led = undefined;
+    return { ...reply, guide };
+  }
+
   private async afterCall(session: CallSession): Promise<AfterCall> {
     const { AfterCall } = await fetched(import('./after-call.ts'));
     this.after ??= new AfterCall(session);
@@ -98,7 +120,7 @@ export class Answerer {
   }
 }
 
-async function act(session: CallSession, at_ms: number, action: Action, sure = false): Promise<Reply> {
+async function act(session: CallSession, at_ms: number, action: Action, sure = false): Promise<ViewReply> {
   session.advance(at_ms);
   const noticed = session.changes;
   if (session.mode === 'coached' && !sure) {
@@ -111,7 +133,7 @@ async function act(session: CallSession, at_ms: number, action: Action, sure = f
   return { ...view(session, changes), ...(refused ? { refused } : {}) };
 }
 
-function view(session: CallSession, changes = session.changes): Extract<Reply, { kind: 'view' }> {
+function view(session: CallSession, changes = session.changes): ViewReply {
   return { kind: 'view', view: { ...viewOf(session, knownScene(session)), changes } };
 }
 

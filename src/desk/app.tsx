@@ -25,7 +25,7 @@ function Screen() {
   }, [desk, language, route]);
   switch (route.screen) {
     case 'call':
-      return <CallScreen key={route.callId} callId={route.callId} mode={route.mode ?? 'practice'} />;
+      return <CallScreen key={route.callId} callId={route.callId} rung={route.rung ?? 'alone'} />;
     case 'debrief':
       return (
         <Later

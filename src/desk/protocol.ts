@@ -2,6 +2,8 @@
  * What the page and the engine's worker say to each other. Time is asked for (`advance`), never ticked, so a
  * background tab loses nothing. Every request gets exactly one reply with the same `id`.
  */
+import type { Guidance } from '../calls/guide.ts';
+import type { Led } from '../calls/rungs.ts';
 import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView } from '../calls/view.ts';
 import type { Scene } from '../scene/types.ts';
 import type { LocalText, Message } from '../service/message.ts';
@@ -66,7 +68,8 @@ export interface RoundView {
 
 export type Request =
   | { readonly kind: 'list' }
-  | { readonly kind: 'open'; readonly callId: string; readonly mode: CallMode }
+  /** `led`: how far a guide leads, where one does. */
+  | { readonly kind: 'open'; readonly callId: string; readonly mode: CallMode; readonly led?: Led }
   | { readonly kind: 'resume'; readonly saved: SavedCall }
   | { readonly kind: 'advance'; readonly to_ms: number }
   | { readonly kind: 'nextChange'; readonly limit_ms: number }
@@ -87,8 +90,17 @@ export type Request =
 
 export type Reply =
   | { readonly kind: 'list'; readonly calls: readonly CallCard[] }
-  /** `caution`: the action was not done yet, for a coach says something before it. */
-  | { readonly kind: 'view'; readonly view: CallView; readonly refused?: Message; readonly caution?: Message }
+  /**
+   * `caution`: the action was not done yet, for a coach says something before it. `guide`: where a guide leads next, after
+   * what opens a call or is done in it.
+   */
+  | {
+      readonly kind: 'view';
+      readonly view: CallView;
+      readonly refused?: Message;
+      readonly caution?: Message;
+      readonly guide?: Guidance;
+    }
   | { readonly kind: 'saved'; readonly saved: SavedCall }
   | { readonly kind: 'record'; readonly record: unknown; readonly fileName: string }
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }

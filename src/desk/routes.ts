@@ -1,18 +1,21 @@
+import { RUNGS, type Rung } from '../calls/rungs.ts';
+
 /** Where one is, kept in the address after the hash so that a reload comes back to it. */
 export type Route =
   | { readonly screen: 'start' }
-  /** `mode`: how the call is taken when it begins; practice when left out. */
-  | { readonly screen: 'call'; readonly callId: string; readonly mode?: 'coached' }
+  /** `rung`: with which help the call is taken when it begins; alone when left out. */
+  | { readonly screen: 'call'; readonly callId: string; readonly rung?: Rung }
   | { readonly screen: 'debrief'; readonly key: number }
   /** With a seed everybody gets the same questions. */
   | { readonly screen: 'drills'; readonly seed?: number }
   | { readonly screen: 'round' };
 
-/** Reads `#/call/ID`, `#/call/ID/coached`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`; anything else is the start. */
+/** Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`; anything else is the start. */
 export function readRoute(hash: string): Route {
-  const [screen, rest, mode] = hash.replace(/^#\/?/, '').split('/');
+  const [screen, rest, how] = hash.replace(/^#\/?/, '').split('/');
   if (screen === 'call' && rest !== undefined && /^[\w-]+$/.test(rest)) {
-    return { screen, callId: rest, ...(mode === 'coached' ? { mode } : {}) };
+    const rung = RUNGS.find((one) => one === how);
+    return { screen, callId: rest, ...(rung === undefined ? {} : { rung }) };
   }
   if (screen === 'debrief' && rest !== undefined && /^\d+$/.test(rest)) return { screen, key: Number(rest) };
   if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
@@ -21,7 +24,8 @@ export function readRoute(hash: string): Route {
 
 /** The hash of a route. */
 export function writeRoute(route: Route): string {
-  if (route.screen === 'call') return `#/call/${route.callId}${route.mode === undefined ? '' : `/${route.mode}`}`;
+  if (route.screen === 'call')
+    return `#/call/${route.callId}${(route.rung ?? 'alone') === 'alone' ? '' : `/${route.rung}`}`;
   if (route.screen === 'drills') return route.seed === undefined ? '#/drills' : `#/drills/${route.seed}`;
   if (route.screen === 'debrief') return `#/debrief/${route.key}`;
   return route.screen === 'round' ? '#/round' : '#/';

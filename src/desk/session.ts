@@ -1,5 +1,7 @@
 import { type Signal, signal } from '@preact/signals';
-import type { Action, ActionView, Assistance, CallMode, CallView, PartView } from '../calls/view.ts';
+import type { Guidance } from '../calls/guide.ts';
+import { ledOn, type Rung } from '../calls/rungs.ts';
+import type { Action, ActionView, Assistance, CallView, PartView } from '../calls/view.ts';
 import type { Message } from '../service/message.ts';
 import { type Rate, startClockwork } from './clockwork.ts';
 import { type Engine, toldOf } from './engine.ts';
@@ -33,14 +35,16 @@ export interface Session {
   readonly caution: Signal<{ readonly action: Action; readonly message: Message } | null>;
   /** Help that was taken so far. */
   readonly assistance: Signal<Assistance>;
+  /** Where a guide leads next, or its word that it leads no further; null where none leads. */
+  readonly guide: Signal<Guidance | null>;
   /** A word that a coach has unasked. */
   readonly coachWord: Signal<Message | null>;
   /** The call as it was last kept: all that was done. */
   readonly kept: Signal<SavedCall | null>;
   /** Key of the finished record once the call has ended. */
   readonly finishedKey: Signal<number | null>;
-  /** Takes a call up where it was left, or from its beginning in this mode. */
-  take(callId: string, mode?: CallMode): Promise<void>;
+  /** Takes a call up where it was left, or from its beginning on this rung. */
+  take(callId: string, rung?: Rung): Promise<void>;
   /** Does an action; `sure` once the coach's caution was heard. */
   dispatch(action: Action, sure?: boolean): Promise<void>;
   /** Notes help that was taken. */
@@ -77,6 +81,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   const asking = signal<ActionView | null>(null);
   const caution = signal<{ readonly action: Action; readonly message: Message } | null>(null);
   const assistance = signal(NO_HELP);
+  const guide = signal<Guidance | null>(null);
   const coachWord = signal<Message | null>(null);
   const kept = signal<SavedCall | null>(null);
   const finishedKey = signal<number | null>(null);
@@ -145,6 +150,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     asking.value = null;
     caution.value = null;
     assistance.value = NO_HELP;
+    guide.value = null;
     coachWord.value = null;
     kept.value = null;
     finishedKey.value = null;
@@ -153,16 +159,20 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   }
 
   /** What was left is asked for in turn too: a call that has just ended is still being put away. */
-  async function take(callId: string, mode: CallMode = 'practice') {
+  async function take(callId: string, rung: Rung = 'alone') {
     busy.value = 'open';
     await inTurn(async () => {
       clear();
       const left = await store.progressOf(callId);
       await haveRound(callId, engine, store);
+      const mode = rung === 'alone' ? 'practice' : 'coached';
+      const led = ledOn(rung);
+      const further = led === undefined ? {} : { led };
       const reply = await engine.ask(
-        left === undefined ? { kind: 'open', callId, mode } : { kind: 'resume', saved: left.saved },
+        left === undefined ? { kind: 'open', callId, mode, ...further } : { kind: 'resume', saved: left.saved },
       );
-      assistance.value = left?.saved.assistance ?? NO_HELP;
+      assistance.value = left === undefined ? { ...NO_HELP, ...further } : (left.saved.assistance ?? NO_HELP);
+      guide.value = reply.guide ?? null;
       const stands = reply.view.scene.standsAt;
       part.value = stands === 'yard' ? 'house' : stands;
       // Before the view: whoever sees it may press Pause at once.
@@ -183,6 +193,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     asking,
     caution,
     assistance,
+    guide,
     coachWord,
     kept,
     finishedKey,
@@ -196,6 +207,8 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
         const reply = await engine.ask({ kind: 'act', action, at_ms: at.now_ms, ...(sure ? { sure } : {}) });
         if (reply.caution !== undefined) caution.value = { action, message: reply.caution };
         else if (reply.refused === undefined) handled.value = { ...action };
+        // The last word of a call that is over stands as long as the call is seen.
+        if (!reply.view.ended) guide.value = reply.guide ?? null;
         await show(reply.view, true, reply.refused);
       });
       busy.value = null;

@@ -1,3 +1,4 @@
+import { LED } from '../calls/rungs.ts';
 import { anything, fields, finite, flag, oneOf, type ShapeOf, text, textUpTo } from './shape.ts';
 
 /** What the browser keeps, as checked on the way in: nothing read from storage is believed. */
@@ -13,7 +14,7 @@ export const Settings = fields({
 });
 export type Settings = ShapeOf<typeof Settings>;
 
-const Assistance = fields({ hints: oneOf(0, 1, 2, 3, 4), likely: flag });
+const Assistance = fields({ hints: oneOf(0, 1, 2, 3, 4), likely: flag }, { led: oneOf(...LED) });
 
 const SavedCall = fields(
   {

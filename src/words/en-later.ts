@@ -1,6 +1,7 @@
 import { coach } from './en/coach.ts';
 import { debrief } from './en/debrief.ts';
 import { flags } from './en/flags.ts';
+import { guide } from './en/guide.ts';
 import { hints } from './en/hints.ts';
 import { lesson } from './en/lesson.ts';
 import { round } from './en/round.ts';
@@ -8,4 +9,4 @@ import { shows } from './en/shows.ts';
 import { verdict } from './en/verdict.ts';
 
 /** What only a debrief says, in English: a call begins without it. */
-export const later = { ...coach, ...debrief, ...flags, ...hints, ...lesson, ...round, ...shows, ...verdict };
+export const later = { ...coach, ...debrief, ...flags, ...guide, ...hints, ...lesson, ...round, ...shows, ...verdict };

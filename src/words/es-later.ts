@@ -2,6 +2,7 @@ import type { later as en } from './en-later.ts';
 import { coach } from './es/coach.ts';
 import { debrief } from './es/debrief.ts';
 import { flags } from './es/flags.ts';
+import { guide } from './es/guide.ts';
 import { hints } from './es/hints.ts';
 import { lesson } from './es/lesson.ts';
 import { round } from './es/round.ts';
@@ -13,6 +14,7 @@ export const later: Record<keyof typeof en, string> = {
   ...coach,
   ...debrief,
   ...flags,
+  ...guide,
   ...hints,
   ...lesson,
   ...round,

@@ -23,8 +23,8 @@ const LIMIT_kB = { shell: 60, call: 260 };
  */
 const NOT_ON_THE_WAY =
   /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills))\.ts$|Closeup\.ts$|^desk\/(?:debrief|drills|call\/coach)\//;
-/** Of the workers: what takes up a call that was left, what is asked of one that has ended, and a coach. */
-const NOT_ON_THE_WORKERS_WAY = /^assets\/(?:worker-(?:resume|after-call|caution)|expert-worker)-/;
+/** Of the workers: what takes up a call that was left, what is asked of one that has ended, a coach and a guide. */
+const NOT_ON_THE_WORKERS_WAY = /^assets\/(?:worker-(?:resume|after-call|caution|guide|flags|solution)|expert-worker)-/;
 /** Of each kind of data file a call has one; the largest there is stands for it. */
 const DATA = ['calls', 'units', 'households'];
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { COURSE, type CourseEntry, difficulty, mastery, nextCall, shippedCalls } from '../../src/calls/index.ts';
+import {
+  COURSE,
+  type CourseEntry,
+  difficulty,
+  mastery,
+  nextCall,
+  rungOf,
+  shippedCalls,
+} from '../../src/calls/index.ts';
+import { RUNGS, type Rung } from '../../src/calls/rungs.ts';
 
 const entry = (call: string, bits: number, ...families: string[]): CourseEntry => ({
   call,
@@ -15,6 +24,8 @@ const SMALL = [
   entry('e', 6, 'pump'),
 ];
 const passed = (call: string, score = 95) => ({ call, passed: true, score });
+const passedOn = (rung: Rung, call: string, score = 80) => ({ ...passed(call, score), rung });
+const failedOn = (rung: Rung, call: string) => ({ call, passed: false, score: 30, rung });
 
 describe('the course', () => {
   it('holds every shipped call once, the easy ones first', () => {
@@ -54,8 +65,26 @@ describe('the next call', () => {
 
   it('does not count a call that hints led to its end', () => {
     const led = { ...passed('b'), assistance: 4 };
-    expect(mastery(SMALL, [led], 'air')).toBeLessThan(mastery(SMALL, [], 'air'));
+    expect(mastery(SMALL, [led], 'air')).toBe(mastery(SMALL, [], 'air'));
     expect(nextCall(SMALL, [passed('a'), led, passed('c')])).toBe('b');
+  });
+
+  it('is another of its family after a walkthrough, where there is one', () => {
+    expect(nextCall(SMALL, [passedOn('led-whole', 'a')])).toBe('c');
+    expect(nextCall(SMALL, [failedOn('led-whole', 'a')])).toBe('c');
+    expect(nextCall(SMALL, [{ ...passed('b'), assistance: 4 }])).toBe('d');
+    expect(nextCall(SMALL, [passedOn('led-whole', 'e')])).toBe('a');
+  });
+
+  it('is never the one just taken, and comes back to a call until it was passed with nobody leading', () => {
+    const taken: { call: string; passed: boolean; score: number; rung: Rung }[] = [];
+    const times = (call: string) => taken.filter((t) => t.call === call).length;
+    while (!SMALL.every(({ call }) => taken.some((t) => t.call === call && RUNGS.indexOf(t.rung) > 2))) {
+      const next = nextCall(SMALL, taken);
+      if (next === undefined || next === taken.at(-1)?.call || taken.length > 40) throw new Error(`stuck at ${next}`);
+      taken.push({ ...passed(next), rung: rungOf(SMALL, taken, next) });
+    }
+    expect(SMALL.map(({ call }) => times(call)).every((n) => n >= 1 && n <= 4)).toBe(true);
   });
 
   it('is there when all are passed: practice never ends', () => {
@@ -65,5 +94,58 @@ describe('the next call', () => {
         SMALL.map((e) => passed(e.call)),
       ),
     ).toBe('a');
+  });
+});
+
+describe('mastery', () => {
+  it('does not fall because somebody was led to a pass, and rises less the farther they were led', () => {
+    const held = [passed('a'), passed('c')];
+    const known = mastery(SMALL, held, 'power');
+    for (const rung of RUNGS.slice(0, 3)) {
+      expect(mastery(SMALL, [...held, passedOn(rung, 'a')], 'power')).toBeGreaterThanOrEqual(known);
+    }
+    const learnt = RUNGS.map((rung) => mastery(SMALL, [passedOn(rung, 'a')], 'power'));
+    expect(learnt[0]).toBe(mastery(SMALL, [], 'power'));
+    expect(learnt).toEqual([...learnt].sort((a, b) => a - b));
+    expect(new Set(learnt).size).toBe(4);
+  });
+});
+
+describe('the rung to take a call on', () => {
+  const rung = (...taken: Parameters<typeof rungOf>[1][number][]) => rungOf(SMALL, taken, 'c');
+
+  it('is the lowest for a family that is unknown', () => {
+    expect(rung()).toBe('led-whole');
+    expect(rung(passed('b'))).toBe('led-whole');
+  });
+
+  it('is one above a pass, two with 90 or more and no hint', () => {
+    expect(rung(passedOn('led-to-cause', 'a', 80))).toBe('led-by-phone');
+    expect(rung(passedOn('led-to-cause', 'a', 90))).toBe('coached');
+    expect(rung({ ...passedOn('led-to-cause', 'a', 90), assistance: 1 })).toBe('led-by-phone');
+    expect(rung(passedOn('coached', 'a', 95))).toBe('alone');
+    expect(rung(passed('a'))).toBe('alone');
+  });
+
+  it('is one above a walkthrough at most, for it shows nothing yet; nor does a call that hints led to its end', () => {
+    expect(rung(passedOn('led-whole', 'a', 100))).toBe('led-to-cause');
+    expect(rung({ ...passedOn('coached', 'a', 100), assistance: 4 })).toBe('led-to-cause');
+  });
+
+  it('does not fall by a pass on a lower one', () => {
+    expect(rung(passed('a'), passedOn('led-whole', 'a'))).toBe('alone');
+  });
+
+  it('is one lower after a call that was not passed, unless that was tried above it', () => {
+    expect(rung(passed('a'), failedOn('alone', 'a'))).toBe('coached');
+    expect(rung(passed('a'), failedOn('alone', 'a'), failedOn('coached', 'a'))).toBe('led-by-phone');
+    expect(rung(passedOn('led-whole', 'a'), failedOn('alone', 'a'))).toBe('led-to-cause');
+    expect(rung(failedOn('led-whole', 'a'))).toBe('led-whole');
+  });
+
+  it('is that of the family that stands lowest, where there are several', () => {
+    const both = [...SMALL, entry('f', 5, 'power', 'air')];
+    expect(rungOf(both, [passed('a')], 'f')).toBe('led-whole');
+    expect(rungOf(both, [passed('a'), passedOn('led-to-cause', 'b')], 'f')).toBe('led-by-phone');
   });
 });

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Flag } from '../../src/calls/flags.ts';
+import { REASONED } from '../../src/calls/guide-words.ts';
 import type { ScoreLine, Series, SoundCue } from '../../src/calls/index.ts';
 import { stepsOf } from '../../src/calls/procedure.ts';
 import { faultName, stateCause } from '../../src/calls/session-actions.ts';
@@ -132,6 +133,11 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   flag: FLAGS,
   float: FLOATS,
   function: [...new Set(FAULTS.map((f) => f.family))],
+  guide: [
+    ...REASONED,
+    ...['look', 'measure', 'operate', 'mend', 'say'].map((kind) => `kind.${kind}`),
+    ...['look', 'measure', 'operate'].map((kind) => `think.${kind}`),
+  ],
   hint: ['look', 'measure', 'operate'].map((kind) => `kind.${kind}`),
   lever: LEVERS,
   lid: LIDS,
@@ -163,7 +169,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
 
 /** Prefixes of the core's own messages. `lever.` and `float.` are also names of facts, and come joined. */
 const PREFIXES =
-  'about|act|before|breach|cause|caution|change|circuit|conductor|cost|event|fault|field|flag|follow|function|hint|lesson|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|terminal|together|told|trouble|truth|urgency|verdict|why|word';
+  'about|act|before|breach|cause|caution|change|circuit|conductor|cost|event|fault|field|flag|follow|function|guide|hint|lesson|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|terminal|together|told|trouble|truth|urgency|verdict|why|word';
 const LITERAL = new RegExp(`'((?:${PREFIXES})\\.[A-Za-z_][\\w.-]*)'`, 'g');
 
 /** Every message id that stands in the core's source as a whole. */
@@ -177,9 +183,9 @@ function literals(): Set<string> {
   return new Set(source.flatMap((text) => [...text.matchAll(LITERAL)].map((m) => m[1] ?? '')));
 }
 
-/** Texts of the core that are said only where an expert has its word. */
+/** Texts of the core that are said only where a guide or an expert has its word. */
 function expertTexts(): [string, string][] {
-  return ['hints', 'lesson'].flatMap((topic) => Object.entries(TOPICS.get(topic) ?? {}));
+  return ['guide', 'hints', 'lesson'].flatMap((topic) => Object.entries(TOPICS.get(topic) ?? {}));
 }
 
 const form = stateCause([], u1());

@@ -3,6 +3,7 @@
 import { type ProofId, placedFault } from '../../faults/index.ts';
 import { RECORD_LINES } from '../../service/index.ts';
 import { floatsOf } from '../../unit/index.ts';
+import { isOverAlarm } from '../drawn-down.ts';
 import { proofsShown } from '../proof.ts';
 import { STATE_CAUSE } from '../session-actions.ts';
 import type { Hand } from './hand.ts';
@@ -110,11 +111,9 @@ const MOST_RUNS = 14;
 
 /** Water that stands over the alarm float is pumped down before one leaves: else the lamp comes back. */
 function lowerWater(hand: Hand): void {
-  const { unit, person } = hand.session.service;
-  const over = () => {
-    const level = person.facts.pumpTankLevel_m?.value ?? Number.NEGATIVE_INFINITY;
-    return level - unit.spec.plant.pump.floor_m > unit.spec.panel.floats.highWaterFloat.breaks_m;
-  };
+  const { service } = hand.session;
+  const { person } = service;
+  const over = () => isOverAlarm(service);
   if (!person.lids.has('pump')) hand.do('open-lid:pump');
   hand.do('look-into-pump-tank');
   if (!over()) return;

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { CallMode } from '../../calls/view.ts';
+import type { Rung } from '../../calls/rungs.ts';
 import { Bar } from '../bar.tsx';
 import { ClockBar } from '../clock-bar.tsx';
 import { useDesk } from '../desk.ts';
@@ -19,17 +19,17 @@ import { Suspects } from './suspects.tsx';
 import { type Tab, Tabs } from './tabs.tsx';
 
 /** A call being worked on. */
-export function CallScreen({ callId, mode }: { callId: string; mode: CallMode }) {
+export function CallScreen({ callId, rung }: { callId: string; rung: Rung }) {
   const desk = useDesk();
   const { session } = desk;
   const [tab, setTab] = useState<Tab>('hand');
   useEffect(() => {
     void begin();
     async function begin() {
-      await session.take(callId, mode);
+      await session.take(callId, rung);
       if (session.view.value === null) desk.go({ screen: 'start' });
     }
-  }, [desk, session, callId, mode]);
+  }, [desk, session, callId, rung]);
   useCallKeys(session);
   const captions = useSounds(desk);
 
@@ -68,7 +68,7 @@ export function CallScreen({ callId, mode }: { callId: string; mode: CallMode })
             <Notebook view={view} />
             <Suspects view={view} />
           </div>
-          {coach !== null && <coach.CoachCard />}
+          {coach !== null && <coach.CoachCard onGo={() => setTab('hand')} />}
         </div>
       </main>
       {coach !== null && <coach.CoachDialogs view={view} />}

@@ -75,9 +75,10 @@ export function Score({ debrief, assistance }: Props & { readonly assistance: As
 }
 
 /** The help that was taken: shown, not counted. */
-function Help({ assistance: { hints, likely } }: { assistance: Assistance }) {
+function Help({ assistance: { led, hints, likely } }: { assistance: Assistance }) {
   const { t } = useDesk();
   const taken = [
+    ...(led === undefined ? [] : [t(`assist.led.${led}`)]),
     ...(hints === 0 ? [] : [t('assist.hints', { level: { id: `assist.level.${hints}` } })]),
     ...(likely ? [t('assist.likely')] : []),
   ];

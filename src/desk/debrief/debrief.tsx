@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { StepReviewView } from '../../calls/lesson.ts';
-import type { Assistance, CallMode, DebriefView } from '../../calls/view.ts';
+import type { Rung } from '../../calls/rungs.ts';
+import type { Assistance, DebriefView } from '../../calls/view.ts';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import { suggestedCall } from '../next-call.ts';
+import { rungTaken, suggestedCall } from '../next-call.ts';
 import { isRoundCall } from '../round-call.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { Costs, Flags, Score, Truth } from './cards.tsx';
@@ -50,7 +51,7 @@ function Debrief({ debrief: judged, recordKey }: { debrief: DebriefView; recordK
   return (
     <div class="debrief">
       <Bar subtitle={`${desk.t('title.debrief')} · ${desk.local(debrief.title)}`}>
-        <Onward debrief={debrief} mode={saved?.mode ?? 'practice'} assistance={assistance} />
+        <Onward debrief={debrief} rung={saved ? rungTaken(saved) : 'alone'} assistance={assistance} />
       </Bar>
       <main>
         <VerdictHead debrief={debrief} assistance={assistance} />
@@ -79,16 +80,19 @@ function marked(done: DebriefView['done'], steps: readonly StepReviewView[]): De
 
 interface OnwardProps {
   readonly debrief: DebriefView;
-  readonly mode: CallMode;
+  /** The one the call was taken on. */
+  readonly rung: Rung;
   readonly assistance: Assistance | undefined;
 }
 
-function Onward({ debrief, mode, assistance }: OnwardProps) {
+function Onward({ debrief, rung, assistance }: OnwardProps) {
   const desk = useDesk();
-  const next = suggestedCall(desk);
+  const suggested = suggestedCall(desk);
+  // Who took this one alone goes on alone.
+  const next = rung === 'alone' ? suggested && { ...suggested, rung } : suggested;
   const take = async (callId: string) => {
     await desk.store.dropProgress(callId);
-    desk.go({ screen: 'call', callId, ...(mode === 'coached' ? { mode } : {}) });
+    desk.go({ screen: 'call', callId, rung });
   };
   return (
     <div class="onward">
@@ -104,7 +108,7 @@ function Onward({ debrief, mode, assistance }: OnwardProps) {
         <Icon name="again" /> {desk.t('debrief.again')}
       </button>
       {next !== undefined && (
-        <button type="button" class="pill bright" onClick={() => desk.go({ screen: 'call', callId: next })}>
+        <button type="button" class="pill bright" onClick={() => desk.go({ screen: 'call', ...next })}>
           {desk.t('debrief.next')} <Icon name="arrow" />
         </button>
       )}

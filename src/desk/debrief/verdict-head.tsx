@@ -1,5 +1,5 @@
 import type { Assistance, DebriefView } from '../../calls/view.ts';
-import { useDesk } from '../desk.ts';
+import { type Desk, useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said, ScreenTitle } from '../screen.tsx';
 
@@ -38,17 +38,15 @@ export function VerdictHead({ debrief, assistance }: Props) {
           big={t('call.minutes', { m: { measure: 'duration_min', value: minutes } })}
           small={t('debrief.tag.time')}
         />
-        {assistance !== undefined && (
-          <Tag
-            big={
-              assistance.hints > 0 ? `${assistance.hints} / 4` : t(assistance.likely ? 'assist.some' : 'assist.none')
-            }
-            small={t('assist.tag')}
-          />
-        )}
+        {assistance !== undefined && <Tag big={helpInBrief(assistance, t)} small={t('assist.tag')} />}
       </ul>
     </section>
   );
+}
+
+function helpInBrief({ led, hints, likely }: Assistance, t: Desk['t']): string {
+  if (led !== undefined) return t('assist.led');
+  return hints > 0 ? `${hints} / 4` : t(likely ? 'assist.some' : 'assist.none');
 }
 
 function Tag({ big, small, tone = '' }: { big: string; small: string; tone?: string }) {

@@ -1,14 +1,19 @@
+import { RUNGS, type Rung } from '../../calls/rungs.ts';
 import { formatClock } from '../../words/measure.ts';
+import type { Key } from '../../words/words.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { rungTaken } from '../next-call.ts';
 import type { CallCard } from '../protocol.ts';
+import { writeRoute } from '../routes.ts';
+import type { Progress } from '../stored.ts';
 import { SkyBand } from './sky-band.tsx';
 
 interface Props {
   readonly card: CallCard;
   readonly number: number;
-  /** Whether it is the one that the course has next. */
-  readonly next: boolean;
+  /** The rung to take it on, where it is the one that the course has next. */
+  readonly next: Rung | null;
 }
 
 /** One call on the list: what is known of it before the phone is picked up, and how it went so far. */
@@ -23,14 +28,9 @@ export function CallCardView({ card, number, next }: Props) {
   );
   const nextTime = desk.lines.value.find((one) => one.callId === card.id)?.nextTime ?? '';
   const titleId = `call-${card.id}`;
-  const open = () => desk.go({ screen: 'call', callId: card.id });
-  const startOver = async () => {
-    await desk.store.dropProgress(card.id);
-    open();
-  };
   return (
-    <li class={next ? 'call-card next' : 'call-card'} aria-labelledby={titleId}>
-      {next && <p class="next-tag">{t('start.next')}</p>}
+    <li class={next === null ? 'call-card' : 'call-card next'} aria-labelledby={titleId}>
+      {next !== null && <p class="next-tag">{t('start.next')}</p>}
       <SkyBand secondOfDay={card.starts.secondOfDay} month={card.starts.month} />
       <div class="call-card-body">
         <p class="call-card-meta">
@@ -58,34 +58,85 @@ export function CallCardView({ card, number, next }: Props) {
             </span>
           )}
         </p>
-        <div class="buttons">
-          <button
-            type="button"
-            class={started === undefined ? 'primary' : 'secondary'}
-            data-call={card.id}
-            onClick={open}
-          >
-            {started === undefined ? t('start.take') : t('start.goOn')}
-            <span class="vh">: {local(card.title)}</span>
-          </button>
-          {started === undefined ? (
-            <button
-              type="button"
-              class="secondary"
-              data-coached={card.id}
-              onClick={() => desk.go({ screen: 'call', callId: card.id, mode: 'coached' })}
-            >
-              {t('start.coached')}
-              <span class="vh">: {local(card.title)}</span>
-            </button>
-          ) : (
-            <button type="button" class="secondary" onClick={() => void startOver()}>
-              {t('start.over')}
-              <span class="vh">: {local(card.title)}</span>
-            </button>
-          )}
-        </div>
+        {started === undefined ? <Ways card={card} next={next} /> : <Begun card={card} started={started} />}
       </div>
     </li>
+  );
+}
+
+/** Ways to take it: alone or with a coach; where it comes next, first as far up the ladder as the trainee stands. */
+function Ways({ card, next }: { card: CallCard; next: Rung | null }) {
+  const { t } = useDesk();
+  const first = next ?? 'alone';
+  const second = first === 'alone' ? 'coached' : 'alone';
+  const others = next === null ? [] : RUNGS.filter((rung) => rung !== first && rung !== second);
+  return (
+    <>
+      <div class="buttons">
+        <WayButton card={card} rung={first} look="primary" />
+        <WayButton card={card} rung={second} look="secondary" />
+      </div>
+      {others.length > 0 && (
+        <details class="other-ways">
+          <summary>{t('start.otherWays')}</summary>
+          <ul>
+            {others.map((rung) => (
+              <li key={rung}>
+                <a href={writeRoute({ screen: 'call', callId: card.id, rung })}>{t(wordsOf(rung))}</a>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+interface WayProps {
+  readonly card: CallCard;
+  readonly rung: Rung;
+  readonly look: 'primary' | 'secondary';
+}
+
+function WayButton({ card, rung, look }: WayProps) {
+  const desk = useDesk();
+  return (
+    <button
+      type="button"
+      class={look}
+      data-call={rung === 'alone' ? card.id : undefined}
+      data-coached={rung === 'coached' ? card.id : undefined}
+      data-rung={rung}
+      onClick={() => desk.go({ screen: 'call', callId: card.id, rung })}
+    >
+      {desk.t(rung === 'coached' && look === 'secondary' ? 'start.coached' : wordsOf(rung))}
+      <span class="vh">: {desk.local(card.title)}</span>
+    </button>
+  );
+}
+
+function wordsOf(rung: Rung): Key {
+  return rung === 'alone' ? 'start.take' : `start.way.${rung}`;
+}
+
+/** What was left: to go on with, or to begin again the way it was begun. */
+function Begun({ card, started }: { card: CallCard; started: Progress }) {
+  const desk = useDesk();
+  const begin = () => desk.go({ screen: 'call', callId: card.id, rung: rungTaken(started.saved) });
+  const startOver = async () => {
+    await desk.store.dropProgress(card.id);
+    begin();
+  };
+  return (
+    <div class="buttons">
+      <button type="button" class="secondary" data-call={card.id} onClick={begin}>
+        {desk.t('start.goOn')}
+        <span class="vh">: {desk.local(card.title)}</span>
+      </button>
+      <button type="button" class="secondary" onClick={() => void startOver()}>
+        {desk.t('start.over')}
+        <span class="vh">: {desk.local(card.title)}</span>
+      </button>
+    </div>
   );
 }

@@ -33,7 +33,12 @@ export function StartScreen() {
           <h2 id="calls-title">{desk.t('start.calls')}</h2>
           <ul class="call-cards">
             {desk.calls.value.map((card, index) => (
-              <CallCardView key={card.id} card={card} number={index + 1} next={card.id === suggested} />
+              <CallCardView
+                key={card.id}
+                card={card}
+                number={index + 1}
+                next={card.id === suggested?.callId ? suggested.rung : null}
+              />
             ))}
           </ul>
         </section>

@@ -17,6 +17,9 @@ export const coach = {
   'coach.sure': 'Do it all the same',
   'coach.breach.text': 'The step was not taken. The call goes on, to learn from, and counts as failed.',
   'coach.goOn': 'Go on',
+  'coach.led': 'Next',
+  'coach.led.go': 'Go to: {part}',
+  'coach.led.yours': 'From here on it is yours. Hints are to be had when asked for.',
   'coach.calls': 'has a word',
   'trouble.expert': 'Working it out stopped with an error.',
 };

@@ -18,6 +18,9 @@ export const coach: Record<keyof typeof en, string> = {
   'coach.sure': 'Hacerlo de todos modos',
   'coach.breach.text': 'El paso no se dio. El aviso sigue, para aprender, y cuenta como suspendido.',
   'coach.goOn': 'Seguir',
+  'coach.led': 'Ahora',
+  'coach.led.go': 'Ir a: {part}',
+  'coach.led.yours': 'Desde aquí le toca a usted. Si pide pistas, las hay.',
   'coach.calls': 'tiene algo que decir',
   'trouble.expert': 'El cálculo se detuvo por un error.',
 };

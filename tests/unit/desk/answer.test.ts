@@ -60,6 +60,24 @@ describe('what the page asks', () => {
     expect(after.view).toMatchObject({ breach: { id: 'breach.danger-not-asked' }, breaches: 1, ended: false });
   });
 
+  it('to be led through is answered with the next step, after every act, and kept for when it is taken up again', async () => {
+    const answerer = new Answerer();
+    const opened = await ask(answerer, { kind: 'open', callId: call.id, mode: 'coached', led: 'led-by-phone' }, 'view');
+    expect(opened.guide?.step?.id).toBe('ask-danger');
+    const { now_ms } = opened.view;
+    const act = (id: string) => ask(answerer, { kind: 'act', action: { id }, at_ms: now_ms }, 'view');
+    expect((await act('ask-danger')).guide?.step?.id).toBe('ask-history');
+    expect((await ask(answerer, { kind: 'advance', to_ms: now_ms }, 'view')).guide).toBeUndefined();
+    const { saved } = await ask(answerer, { kind: 'save' }, 'saved');
+    const kept = { ...saved, assistance: { hints: 0, likely: false, led: 'led-by-phone' } } as const;
+    const again = await ask(new Answerer(), { kind: 'resume', saved: kept }, 'view');
+    expect(again.guide?.step?.id).toBe('ask-history');
+    for (const id of ['ask-history', 'ask-hum']) await act(id);
+    // Once it has led to its end it says so once, and no more.
+    expect((await act('ask-breakers')).guide).toEqual({});
+    expect((await act('guide-reset')).guide).toBeUndefined();
+  });
+
   it('of a closed call is answered: the debrief, the record, the truth at an instant', async () => {
     const { answerer, view } = await takenUpTo(call.solution.length);
     expect(view.ended).toBe(true);
@@ -67,6 +85,15 @@ describe('what the page asks', () => {
     expect(debrief.passed).toBe(true);
     const helped = await ask(answerer, { kind: 'record', assistance: { hints: 2, likely: false } }, 'record');
     expect(loadRecord(JSON.stringify(helped.record))).toMatchObject({ ok: true, value: { assistance: { hints: 2 } } });
+    const led = await ask(
+      answerer,
+      { kind: 'record', assistance: { hints: 0, likely: false, led: 'led-whole' } },
+      'record',
+    );
+    expect(loadRecord(JSON.stringify(led.record))).toMatchObject({
+      ok: true,
+      value: { assistance: { led: 'led-whole' } },
+    });
     const { record } = await ask(answerer, { kind: 'record' }, 'record');
     expect(record).not.toHaveProperty('assistance');
     expect(record).toMatchObject({ call: call.id, claims: { passed: true, score: debrief.score } });

@@ -4,6 +4,8 @@ import { type Route, readRoute, writeRoute } from '../../../src/desk/routes.ts';
 const ROUTES: readonly Route[] = [
   { screen: 'start' },
   { screen: 'call', callId: 'storm-light' },
+  { screen: 'call', callId: 'storm-light', rung: 'led-whole' },
+  { screen: 'call', callId: 'storm-light', rung: 'coached' },
   { screen: 'debrief', key: 12 },
   { screen: 'drills' },
   { screen: 'drills', seed: 40 },
@@ -15,6 +17,10 @@ it.each(ROUTES)('comes back to $screen by its address', (route) => {
 
 it.each(['', '#/', '#/nowhere', '#/call/', '#/call/../x', '#/debrief/x'])('leads from "%s" to the start', (hash) => {
   expect(readRoute(hash)).toEqual({ screen: 'start' });
+});
+
+it('takes a call alone where its address names no rung of the ladder', () => {
+  expect(readRoute('#/call/storm-light/carried')).toEqual({ screen: 'call', callId: 'storm-light' });
 });
 
 it.each(['#/drills/', '#/drills/x', '#/drills/-3', '#/drills/12345678901'])('takes no seed from "%s"', (hash) => {

@@ -38,10 +38,13 @@ describe('the store without a database', () => {
     const store = await openStore(() => {});
     const coached = { ...saved, mode: 'coached', assistance: { hints: 3, likely: true } } as const;
     const key = await store.addFinished({ ...finished, saved: coached });
+    const led = { ...coached, assistance: { hints: 0, likely: false, led: 'led-to-cause' } } as const;
+    const ledKey = await store.addFinished({ ...finished, saved: led });
+    expect((await store.finishedBy(ledKey))?.saved.assistance).toEqual(led.assistance);
     await store.putReview(key, [1, 2]);
-    await store.putReview(key + 1, [3]);
+    await store.putReview(ledKey + 1, [3]);
     expect(await store.finishedBy(key)).toEqual({ ...finished, saved: coached, key, review: [1, 2] });
-    expect(await store.finished()).toHaveLength(1);
+    expect(await store.finished()).toHaveLength(2);
     const line = { version: 1, callId: 'sunny-line', toldMost: '', costMost: '' } as const;
     await store.putLine({ ...line, nextTime: 'an old one' });
     await store.putLine({ ...line, nextTime: 'soap', family: 'air', savedAt: 1 });

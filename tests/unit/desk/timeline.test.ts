@@ -80,7 +80,7 @@ describe('the address', () => {
     for (const route of [
       { screen: 'start' },
       { screen: 'call', callId: 'sunny-line' },
-      { screen: 'call', callId: 'sunny-line', mode: 'coached' },
+      { screen: 'call', callId: 'sunny-line', rung: 'coached' },
       { screen: 'debrief', key: 3 },
     ] as const) {
       expect(readRoute(writeRoute(route))).toEqual(route);

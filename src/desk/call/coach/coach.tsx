@@ -6,19 +6,30 @@ import { Icon } from '../../icons.tsx';
 import { Said } from '../../screen.tsx';
 import '../../css/coach.css';
 import '../../css/progress.css';
+import { Next, NextInBrief, Way } from './next.tsx';
 import { type CoachState, useCoach } from './use-coach.ts';
 
 export { CoachDialogs } from './dialogs.tsx';
 
-/** A coach beside the call: hints when asked, the likely causes when asked, a word unasked where one goes round in circles. */
-export function CoachCard() {
+interface CardProps {
+  /** Brings what is at hand on top where the cards share one place. */
+  readonly onGo: () => void;
+}
+
+/**
+ * A coach beside the call: hints when asked, the likely causes when asked, a word unasked where one goes round in circles. As
+ * long as a guide leads, its next step stands there instead, and no expert is started.
+ */
+export function CoachCard({ onGo }: CardProps) {
   const desk = useDesk();
-  const coach = useCoach(desk);
+  const guide = desk.session.guide.value;
+  const step = guide?.step;
+  const coach = useCoach(desk, step === undefined);
   const word = desk.session.coachWord.value;
-  const thinking = coach.thinking && coach.failed === null && coach.headway === null;
+  const thinking = step === undefined && coach.thinking && coach.failed === null && coach.headway === null;
   const card = useRef<HTMLElement>(null);
   // What is new stands on top.
-  useEffect(() => card.current?.scrollTo(0, 0), [word, coach.given]);
+  useEffect(() => card.current?.scrollTo(0, 0), [word, coach.given, guide]);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region that the keyboard must reach
     <section ref={card} class="card coach" aria-labelledby="coach-title" tabIndex={0}>
@@ -26,7 +37,11 @@ export function CoachCard() {
         <h2 id="coach-title">
           <Icon name="say" /> {desk.t('coach.title')}
         </h2>
-        <p class="small">{thinking && desk.t('coach.thinking')}</p>
+        {step === undefined ? (
+          <p class="small">{thinking && desk.t('coach.thinking')}</p>
+        ) : (
+          <Way step={step} onGo={onGo} />
+        )}
       </header>
       <div role="status">
         {word !== null && (
@@ -34,11 +49,13 @@ export function CoachCard() {
             <Said message={word} />
           </p>
         )}
+        {step !== undefined && <Next step={step} />}
+        {guide !== null && step === undefined && <p class="coach-hint">{desk.t('coach.led.yours')}</p>}
         {coach.given.slice(0, 1).map((one) => (
           <Hint key={one.key} given={one} />
         ))}
       </div>
-      {coach.failed === null ? <Asking coach={coach} /> : <Failed coach={coach} />}
+      {step === undefined && (coach.failed === null ? <Asking coach={coach} /> : <Failed coach={coach} />)}
       {coach.advice !== null && <Likely advice={coach.advice} />}
       {coach.given.length > 1 && (
         <ul class="coach-before" aria-label={desk.t('coach.earlier')}>
@@ -74,12 +91,14 @@ export function CoachTab({ current, onPick }: TabProps) {
   );
 }
 
-/** The word unasked, for where the coach's card is out of sight. */
+/** The word unasked, and the step that a guide leads to, for where the coach's card is out of sight. */
 export function CoachWord({ wanted }: { wanted: boolean }) {
   const desk = useDesk();
   const word = wanted ? desk.session.coachWord.value : null;
+  const step = wanted ? desk.session.guide.value?.step : undefined;
   return (
     <div class="coach-word" role="status">
+      {step !== undefined && <NextInBrief step={step} />}
       {word !== null && (
         <p>
           <Icon name="say" />

@@ -26,8 +26,8 @@ export interface CoachState {
   retry(): void;
 }
 
-/** A coach in a worker of its own, told of the call whenever something was done in it. */
-export function useCoach(desk: Desk): CoachState {
+/** A coach in a worker of its own, told of the call whenever something was done in it; started once it is wanted. */
+export function useCoach(desk: Desk, wanted: boolean): CoachState {
   const { session, wallClock } = desk;
   const [attempt, setAttempt] = useState(0);
   const [advice, setAdvice] = useState<Advice | null>(null);
@@ -40,6 +40,7 @@ export function useCoach(desk: Desk): CoachState {
   const [, look] = useState(0);
 
   useEffect(() => {
+    if (!wanted) return;
     setFailed(null);
     const line = coach(startExpert(), {
       headway: setHeadway,
@@ -64,7 +65,7 @@ export function useCoach(desk: Desk): CoachState {
       stop();
       line.close();
     };
-  }, [session, thinking, attempt]);
+  }, [session, thinking, attempt, wanted]);
 
   useEffect(
     () =>

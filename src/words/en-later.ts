@@ -6,7 +6,19 @@ import { hints } from './en/hints.ts';
 import { lesson } from './en/lesson.ts';
 import { round } from './en/round.ts';
 import { shows } from './en/shows.ts';
+import { together } from './en/together.ts';
 import { verdict } from './en/verdict.ts';
 
 /** What only a debrief says, in English: a call begins without it. */
-export const later = { ...coach, ...debrief, ...flags, ...guide, ...hints, ...lesson, ...round, ...shows, ...verdict };
+export const later = {
+  ...coach,
+  ...debrief,
+  ...flags,
+  ...guide,
+  ...hints,
+  ...lesson,
+  ...together,
+  ...round,
+  ...shows,
+  ...verdict,
+};

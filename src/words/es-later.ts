@@ -7,6 +7,7 @@ import { hints } from './es/hints.ts';
 import { lesson } from './es/lesson.ts';
 import { round } from './es/round.ts';
 import { shows } from './es/shows.ts';
+import { together } from './es/together.ts';
 import { verdict } from './es/verdict.ts';
 
 /** What only a debrief says, in Spanish. */
@@ -17,6 +18,7 @@ export const later: Record<keyof typeof en, string> = {
   ...guide,
   ...hints,
   ...lesson,
+  ...together,
   ...round,
   ...shows,
   ...verdict,

@@ -10,7 +10,7 @@ export function LotCard({ lot }: { lot: LotView }) {
   const { t, local } = desk;
   const titleId = `lot-${lot.lot}`;
   return (
-    <li class={`card lot ${lot.state}`} aria-labelledby={titleId}>
+    <li class={lot.state === 'rings' ? 'card lot rings' : 'card lot'} aria-labelledby={titleId}>
       <House />
       <div class="lot-words">
         <h3 id={titleId}>{t('round.lot', { lot: lot.lot })}</h3>

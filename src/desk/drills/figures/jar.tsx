@@ -45,7 +45,7 @@ export function JarView({ figure }: { figure: JarFigure }) {
         ))}
         <li class={`foam-lens ${foam}`} aria-hidden="true">
           <svg viewBox="0 0 120 60" aria-hidden="true" focusable="false">
-            <path class="liquor" d="M0 30H120V60H0Z" />
+            <path class={colour} d="M0 30H120V60H0Z" />
             <path
               class="froth"
               d="M0 32q6 -14 14 -6q6 -12 16 -4q8 -14 18 -2q8 -12 18 0q8 -12 18 0q10 -10 16 2q12 -8 20 8v4H0Z"

@@ -55,20 +55,13 @@ function Foot({ brought: { card, from, set } }: { brought: Brought }) {
           </li>
         ))}
       </ul>
-      {asked ? (
-        <div class="buttons">
-          <button type="button" class="secondary" data-drop={card.id} onClick={() => void drop()}>
-            {t('brought.drop.sure')}
-            {name}
-          </button>
-          <button type="button" class="secondary" onClick={() => setAsked(false)}>
-            {t('brought.drop.not')}
-            {name}
-          </button>
-        </div>
-      ) : (
-        <button type="button" class="quiet" onClick={() => setAsked(true)}>
-          <Icon name="cross" /> {t('brought.drop')}
+      <button type="button" class="quiet" aria-expanded={asked} onClick={() => setAsked(!asked)}>
+        <Icon name="cross" /> {t('brought.drop')}
+        {name}
+      </button>
+      {asked && (
+        <button type="button" class="secondary" data-drop={card.id} onClick={() => void drop()}>
+          {t('brought.drop.sure')}
           {name}
         </button>
       )}

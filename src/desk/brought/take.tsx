@@ -88,7 +88,10 @@ function Taken({ outcome: { brought, others }, from, onSettled }: TakenProps) {
   const { t, local } = desk;
   const { set, own } = brought;
   const n = brought.calls.length - others.length;
-  const settle = (one: Calls['calls'][number]) => onSettled(others.filter((other) => other !== one));
+  const settle = (one: Calls['calls'][number]) => {
+    onSettled(others.filter((other) => other !== one));
+    document.querySelector<HTMLElement>('h1')?.focus();
+  };
   return (
     <>
       {n > 0 && (

@@ -17,7 +17,7 @@ export function TrainerPaper({ sheet }: { sheet: TrainerSheet }) {
         <h2>{t('sheet.wrong')}</h2>
         <ul class="causes">
           {sheet.causes.map(({ fault, since }) => (
-            <li key={fault.id}>{t('sheet.since', { fault, when: formatMoment(desk.words.value, since) })}</li>
+            <li key={speak(fault)}>{t('sheet.since', { fault, when: formatMoment(desk.words.value, since) })}</li>
           ))}
         </ul>
         <p>

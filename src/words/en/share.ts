@@ -6,7 +6,7 @@ export const share = {
   'brought.file.note': 'One call or a set of calls, in a file that ends in .json.',
   'brought.reading': 'Reading …',
   'brought.taken': '{n} {n:call is|calls are} ready to be taken.',
-  'brought.taken.set': '{set}: {n} {n:call is|calls are} ready to be taken.',
+  'brought.taken.set': '{n} {n:call|calls} of the set “{set}” ready to be taken.',
   'brought.own': 'Among Underlawn’s own calls already:',
   'brought.other': 'You have another edition of “{title}”',
   'brought.other.text':
@@ -22,7 +22,6 @@ export const share = {
   'brought.sheet.trainer': 'Trainer’s sheet',
   'brought.drop': 'Take off the list',
   'brought.drop.sure': 'Take off for good',
-  'brought.drop.not': 'Leave it',
   'brought.back': 'To all calls',
   'share.damaged':
     'This link is damaged: it was cut off on the way, or a character in it was changed. Ask for it again, or for the file.',

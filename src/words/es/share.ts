@@ -8,7 +8,7 @@ export const share: Record<keyof typeof en, string> = {
   'brought.file.note': 'Un aviso o una serie de avisos, en un archivo que termina en .json.',
   'brought.reading': 'Leyendo …',
   'brought.taken': '{n} {n:aviso listo|avisos listos} para atender.',
-  'brought.taken.set': '{set}: {n} {n:aviso listo|avisos listos} para atender.',
+  'brought.taken.set': '{n} {n:aviso|avisos} de la serie «{set}» para atender.',
   'brought.own': 'Ya están entre los avisos propios de Underlawn:',
   'brought.other': 'Usted tiene otra edición de «{title}»',
   'brought.other.text':
@@ -24,7 +24,6 @@ export const share: Record<keyof typeof en, string> = {
   'brought.sheet.trainer': 'Hoja del instructor',
   'brought.drop': 'Quitar de la lista',
   'brought.drop.sure': 'Quitar del todo',
-  'brought.drop.not': 'Dejarlo',
   'brought.back': 'A todos los avisos',
   'share.damaged':
     'Este enlace está dañado: se cortó en el camino o le cambiaron un carácter. Pídalo otra vez, o pida el archivo.',

@@ -2,5 +2,4 @@
 export { LONGEST_LINK, linkOf, openLink, SURE_LINK } from './link.ts';
 export { readShared } from './read.ts';
 export { callsIn, type SharedFile, setSchema } from './set.ts';
-export { traineeSheet, trainerSheet } from './sheets.ts';
 export { fileText, sameCall } from './text.ts';

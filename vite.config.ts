@@ -3,7 +3,8 @@ import { foldersAsOne } from './src/tools/folders-as-one.ts';
 import { pixiParts } from './src/tools/pixi-parts.ts';
 import { workedOut } from './src/tools/worked-out.ts';
 
-const SHELL = /\Wsrc\Wdesk\W(?:icons|screen|bar|desk|routes|start\W[\w-]+)\.tsx?$|node_modules\W@?preact/;
+const SHELL =
+  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|call\Wtime|start\W[\w-]+)|words\Wcalendar|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
 
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
 export default defineConfig(({ mode }) => {

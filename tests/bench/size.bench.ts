@@ -28,7 +28,7 @@ const NOT_ON_THE_WAY =
  * a guide, and what these share; a coach and all that is only his.
  */
 const NOT_ON_THE_WORKERS_WAY =
-  /^assets\/(?:worker-(?:resume|after-call|caution|guide|brought|printed|round|schema|cost|flags|solution|progress)|expert-worker)-/;
+  /^assets\/(?:worker-(?:resume|after-call|caution|guide|brought|printed|round|schema|cost|flags|solution|drawn-down|progress)|expert-worker)-/;
 /** Of each kind of data file a call has one; the largest there is stands for it. */
 const DATA = ['calls', 'units', 'households'];
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };

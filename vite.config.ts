@@ -3,6 +3,9 @@ import { foldersAsOne } from './src/tools/folders-as-one.ts';
 import { pixiParts } from './src/tools/pixi-parts.ts';
 import { workedOut } from './src/tools/worked-out.ts';
 
+const SHELL =
+  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|call\Wtime|start\W[\w-]+)|words\Wcalendar|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
+
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
 export default defineConfig(({ mode }) => {
   if (mode === 'cli') {
@@ -33,12 +36,13 @@ export default defineConfig(({ mode }) => {
       manifest: true,
       // Browsers that lack it fetch a file when it is asked for, without a polyfill of a few hundred bytes.
       modulePreload: { polyfill: false },
-      // What both renderers of Pixi share, and what the sheets of the yard share, in one file each instead of several:
-      // fewer requests, and it packs tighter. The order of the parts is for the shell too, which draws nothing.
+      // What the first screen shares with others, what both renderers of Pixi share, and what the sheets of the yard share,
+      // in one file each instead of several: fewer requests, and it packs tighter. The order of the parts is for the shell too, which draws nothing.
       rolldownOptions: {
         output: {
           codeSplitting: {
             groups: [
+              { name: 'shell', test: SHELL, minShareCount: 2 },
               { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
               { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow)/, minShareCount: 2 },
             ],

@@ -20,7 +20,7 @@ export { CallSession } from './session.ts';
 export { faultName } from './session-actions.ts';
 export { type Prepared, unitSetup } from './setup.ts';
 export { COURSE, prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
-export { playSolution, solutionMinutes, stepsDone } from './solution.ts';
+export { playSolution, stepsDone } from './solution.ts';
 export { togetherView } from './together.ts';
 export { Trace } from './trace.ts';
 export * from './view.ts';

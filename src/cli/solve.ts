@@ -11,6 +11,7 @@ import {
   shippedLibrary,
   stepsDone,
 } from '../calls/index.ts';
+import { fileText } from '../share/index.ts';
 import { readText } from './files.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
 
@@ -35,7 +36,7 @@ function solveFile(file: string, json: boolean): boolean {
   const solution = stepsDone(play(prepareCall(loaded.value), 'expert'));
   const call = { ...loaded.value, solution };
   const { passed, spent } = judged(playSolution(prepareCall(call)));
-  writeFileSync(file, `${JSON.stringify(call, null, 2)}\n`);
+  writeFileSync(file, fileText(call));
   if (json) printJson({ file, passed, steps: solution.length, minutes: spent.minutes, cost: spent.money_usd });
   else print(`${file}: ${passed ? 'solved' : 'not solved'} in ${solution.length} steps, ${spent.minutes} min`);
   return passed;

@@ -10,6 +10,7 @@ import { review } from './review.ts';
 import { round } from './round.ts';
 import { run } from './run.ts';
 import { series } from './series.ts';
+import { packSet, share } from './share.ts';
 import { solve } from './solve.ts';
 
 const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promise<number>>> = {
@@ -23,6 +24,8 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   course,
   review,
   round,
+  share,
+  'pack-set': packSet,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -43,10 +46,16 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       the expert takes the call; what it did is written into the file as the solution
   round [--as expert|parts-swapper|reset-only] [--lot N,...] [--seed N] [--judge] [--record FILE | --replay FILE]
       a scripted person takes every door of a year on twelve lots, each judged where asked; or a recorded year is lived again
+  share CALL|SET
+      the end of an address that opens it on the page, and its length
+  pack-set CALL ... --title TEXT --title-es TEXT --out FILE
+      several calls as one file
   faults [--unit U,...] [--household H,...]
       what each fault shows to whom, by simulation
   series UNIT --load design|wash-day|working-parent|power-failure|vacation|full-26-weeks [--fault F]
-      on the test stand: daily samples, and whether they make it class I`;
+      on the test stand: daily samples, and whether they make it class I
+
+The page prints two sheets of a call: #/sheet/CALL/trainee, and #/sheet/CALL/trainer, which gives the cause away.`;
 
 try {
   const [verb, ...args] = process.argv.slice(2);

@@ -11,7 +11,7 @@ import { liveFacts, viewOf } from '../calls/viewOf.ts';
 import { known } from '../scene/known.ts';
 import { type Message, say } from '../service/index.ts';
 import type { AfterCall } from './after-call.ts';
-import { fetchCall } from './call-files.ts';
+import { callBy, isShipped } from './call-files.ts';
 import { CARDS } from './cards.ts';
 import { fetched } from './fetched.ts';
 import type { Reply, Request, SavedCall } from './protocol.ts';
@@ -19,12 +19,20 @@ import type { RoundDesk } from './round.ts';
 import { surroundings } from './surroundings.ts';
 
 type ViewReply = Extract<Reply, { kind: 'view' }>;
+interface Opening {
+  readonly callId: string;
+  /** Its file, where it did not ship. */
+  readonly brought?: string | undefined;
+  readonly led?: Led | undefined;
+}
 type Begun = { readonly session: CallSession } | { readonly why: Message };
 
 /** Holds at most one call: the one on screen. Each request waits for the answer to the one before. */
 export class Answerer {
   private session: CallSession | undefined;
   private after: AfterCall | undefined;
+  /** Its file, where it did not ship. */
+  private brought: string | undefined;
   private round: RoundDesk | undefined;
   /** How far a guide leads still. */
   private led: Led | undefined;
@@ -34,20 +42,16 @@ export class Answerer {
       case 'list':
         return { kind: 'list', calls: CARDS };
       case 'open':
-        return this.open(
-          request.callId,
-          async (prepared) => ({ session: new CallSession(prepared, request.mode) }),
-          request.led,
-        );
-      case 'resume':
-        return this.open(
-          request.saved.callId,
-          async (prepared) => {
-            const { resumeCall } = await fetched(import('./resume.ts'));
-            return resumeCall(prepared, request.saved.mode, request.saved.record);
-          },
-          request.saved.assistance?.led,
-        );
+        return this.open({ ...request, brought: unlessShipped(request) }, async (prepared) => ({
+          session: new CallSession(prepared, request.mode),
+        }));
+      case 'resume': {
+        const { saved } = request;
+        return this.open({ ...saved, led: saved.assistance?.led }, async (prepared) => {
+          const { resumeCall } = await fetched(import('./resume.ts'));
+          return resumeCall(prepared, saved.mode, saved.record);
+        });
+      }
       case 'round': {
         const { RoundDesk } = await fetched(import('./round.ts'));
         this.round = await RoundDesk.open(request.kept);
@@ -59,25 +63,37 @@ export class Answerer {
       case 'roundClose':
         if (this.session) this.round?.close(this.session);
         return this.round?.reply() ?? error('trouble.no-call');
+      case 'bring': {
+        const { bring } = await fetched(import('./brought.ts'));
+        return bring(request.from, request.text);
+      }
+      case 'sheet': {
+        const { sheet } = await fetched(import('./printed.ts'));
+        return sheet(request.who, await callBy(request.callId, unlessShipped(request)));
+      }
       default:
         return this.session ? this.about(this.session, request) : error('trouble.no-call');
     }
   }
 
-  private async open(callId: string, begin: (prepared: Prepared) => Promise<Begun>, led?: Led): Promise<Reply> {
-    const prepared = this.round?.prepared(callId) ?? (await fetchCall(callId));
+  private async open({ callId, brought, led }: Opening, begin: (prepared: Prepared) => Promise<Begun>): Promise<Reply> {
+    const prepared = this.round?.prepared(callId) ?? (await callBy(callId, brought));
     if (!prepared) return error('trouble.call-unknown');
     const begun = await begin(prepared);
     if ('why' in begun) return { kind: 'error', message: begun.why };
     this.session = begun.session;
     this.after = undefined;
+    this.brought = brought;
     this.led = led;
     return this.guided(begun.session, view(begun.session));
   }
 
   private async about(
     session: CallSession,
-    request: Exclude<Request, { kind: 'list' | 'open' | 'resume' | 'round' | 'roundLive' | 'roundClose' }>,
+    request: Extract<
+      Request,
+      { kind: 'advance' | 'nextChange' | 'act' | 'tick' | 'save' | 'record' | 'debrief' | 'xray' }
+    >,
   ): Promise<Reply> {
     switch (request.kind) {
       case 'advance':
@@ -94,7 +110,7 @@ export class Answerer {
           fill: { fault: request.fault, on: request.on ? 'yes' : 'no' },
         });
       case 'save':
-        return { kind: 'saved', saved: savedOf(session) };
+        return { kind: 'saved', saved: savedOf(session, this.brought) };
       case 'record':
         return (await this.afterCall(session)).record(request.assistance);
       case 'debrief':
@@ -147,7 +163,7 @@ function knownScene(session: CallSession) {
   });
 }
 
-function savedOf(session: CallSession): SavedCall {
+function savedOf(session: CallSession, brought: string | undefined): SavedCall {
   return {
     version: 1,
     callId: session.prepared.call.id,
@@ -155,7 +171,13 @@ function savedOf(session: CallSession): SavedCall {
     record: makeProgress(session),
     now_ms: session.now_ms,
     title: session.prepared.call.title,
+    ...(brought === undefined ? {} : { brought }),
   };
+}
+
+/** The file of a call that was brought; none where a call of its id ships by now, which comes first. */
+function unlessShipped({ callId, brought }: Pick<SavedCall, 'callId' | 'brought'>): string | undefined {
+  return isShipped(callId) ? undefined : brought;
 }
 
 function error(id: string): Reply {

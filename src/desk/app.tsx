@@ -54,6 +54,28 @@ function Screen() {
           {({ RoundScreen }) => <RoundScreen />}
         </Later>
       );
+    case 'take':
+      return (
+        <Later
+          key={`take/${route.link}`}
+          part={() => import('./brought/take.tsx')}
+          words="share"
+          waiting="brought.opening"
+        >
+          {({ TakeScreen }) => <TakeScreen link={route.link} />}
+        </Later>
+      );
+    case 'sheet':
+      return (
+        <Later
+          key={`sheet/${route.callId}/${route.who}`}
+          part={() => import('./printed/printed.tsx')}
+          words="share"
+          waiting="brought.opening"
+        >
+          {({ SheetScreen }) => <SheetScreen callId={route.callId} who={route.who} />}
+        </Later>
+      );
     default:
       return <StartScreen />;
   }

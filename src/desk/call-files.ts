@@ -11,8 +11,8 @@ import { fetched } from './fetched.ts';
 type Files<T> = Readonly<Record<string, () => Promise<T>>>;
 
 const CALLS = import.meta.glob<CallFile>('../../scenarios/calls/*.json', { import: 'default' });
-const UNITS = import.meta.glob<UnitSpec>('../../scenarios/units/*.json', { import: 'default' });
-const HOUSEHOLDS = import.meta.glob<HouseholdSpec>('../../scenarios/households/*.json', { import: 'default' });
+export const UNITS = import.meta.glob<UnitSpec>('../../scenarios/units/*.json', { import: 'default' });
+export const HOUSEHOLDS = import.meta.glob<HouseholdSpec>('../../scenarios/households/*.json', { import: 'default' });
 
 /** A call joined with its unit and household; undefined where no such call ships. */
 export async function fetchCall(id: string): Promise<Prepared | undefined> {
@@ -21,6 +21,18 @@ export async function fetchCall(id: string): Promise<Prepared | undefined> {
   const property = await fetchProperty(call.unit, call.household);
   if (property === undefined) throw new Error(`call ${id}: unit or household missing`);
   return prepare(call, property.spec, property.household);
+}
+
+/** Whether a call of this id ships with the page. */
+export function isShipped(id: string): boolean {
+  return pathOf('calls', id) in CALLS;
+}
+
+/** A call from its file, where one was brought; otherwise by its id, of those that ship. */
+export async function callBy(id: string, brought: string | undefined): Promise<Prepared | undefined> {
+  if (brought === undefined) return fetchCall(id);
+  const { broughtCall } = await fetched(import('./brought.ts'));
+  return broughtCall(brought);
 }
 
 /** A unit and a household by their ids; undefined where one of them does not ship. */
@@ -33,6 +45,10 @@ export async function fetchProperty(
 }
 
 export async function fileOf<T>(files: Files<T>, folder: string, id: string): Promise<T | undefined> {
-  const open = files[`../../scenarios/${folder}/${id}.json`];
+  const open = files[pathOf(folder, id)];
   return open && fetched(open());
+}
+
+function pathOf(folder: string, id: string): string {
+  return `../../scenarios/${folder}/${id}.json`;
 }

@@ -11,7 +11,7 @@ import { type Route, readRoute, writeRoute } from './routes.ts';
 import { createSession, type Session } from './session.ts';
 import type { OpenSounds } from './sounds.ts';
 import type { FinishedEntry, Store } from './store.ts';
-import { firstSettings, type Line, type Progress, type Settings } from './stored.ts';
+import { type Brought, firstSettings, type Line, type Progress, type Settings } from './stored.ts';
 
 /** What the desk is built on; a test brings its own. */
 export interface DeskParts {
@@ -39,6 +39,7 @@ export interface Desk {
   readonly progress: Signal<readonly Progress[]>;
   readonly finished: Signal<readonly FinishedEntry[]>;
   readonly lines: Signal<readonly Line[]>;
+  readonly brought: Signal<readonly Brought[]>;
   readonly session: Session;
   /** A text of the screens' own. */
   t(key: Key, values?: Readonly<Record<string, MessageValue>>): string;
@@ -76,6 +77,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
   const progress = signal<readonly Progress[]>([]);
   const finished = signal<readonly FinishedEntry[]>([]);
   const lines = signal<readonly Line[]>([]);
+  const brought = signal<readonly Brought[]>([]);
 
   const desk: Desk = {
     engine,
@@ -93,6 +95,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     progress,
     finished,
     lines,
+    brought,
     session: createSession({ engine, store, wallClock, fail }),
     t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
     local: (text) => text[words.value.language],
@@ -111,10 +114,11 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
       location.hash = writeRoute(next);
     },
     async refreshShelves() {
-      [progress.value, finished.value, lines.value] = await Promise.all([
+      [progress.value, finished.value, lines.value, brought.value] = await Promise.all([
         store.progress(),
         store.finished(),
         store.lines(),
+        store.brought(),
       ]);
     },
     fail,

@@ -16,6 +16,8 @@ interface ReplyKind {
   round: 'round';
   roundLive: 'round';
   roundClose: 'round';
+  bring: 'brought';
+  sheet: 'sheet';
 }
 
 /** The reply that a request of kind `K` gets when all is well. */
@@ -68,6 +70,8 @@ const EXPECTED: ReplyKind = {
   round: 'round',
   roundLive: 'round',
   roundClose: 'round',
+  bring: 'brought',
+  sheet: 'sheet',
 };
 
 /** Speaks `protocol.ts` over a worker: each request waits for the one reply that carries its number. */

@@ -7,7 +7,7 @@ import { stepReviewView } from '../calls/lesson.ts';
 import { reviewOf } from '../calls/review.ts';
 import type { Prepared } from '../calls/setup.ts';
 import { togetherView } from '../calls/together.ts';
-import { fetchCall } from './call-files.ts';
+import { callBy } from './call-files.ts';
 import { EngineError } from './engine.ts';
 import type { ExpertReply, ExpertRequest } from './expert-protocol.ts';
 import { fetched } from './fetched.ts';
@@ -66,8 +66,8 @@ export class Expert {
   };
 }
 
-async function preparedOf({ callId }: SavedCall): Promise<Prepared> {
-  const prepared = await fetchCall(callId);
+async function preparedOf({ callId, brought }: SavedCall): Promise<Prepared> {
+  const prepared = await callBy(callId, brought);
   if (!prepared) throw new EngineError({ id: 'trouble.call-unknown' });
   return prepared;
 }

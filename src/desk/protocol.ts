@@ -7,6 +7,8 @@ import type { Led } from '../calls/rungs.ts';
 import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView } from '../calls/view.ts';
 import type { Scene } from '../scene/types.ts';
 import type { LocalText, Message } from '../service/message.ts';
+import type { Refusal } from '../share/read.ts';
+import type { TraineeSheet, TrainerSheet } from '../share/sheets.ts';
 
 /** A call as the list shows it. */
 export interface CallCard {
@@ -20,6 +22,8 @@ export interface CallCard {
   /** Minutes the reference solution takes. */
   readonly minutes: number;
   readonly starts: { readonly secondOfDay: number; readonly month: number };
+  /** Its file, where it did not ship. */
+  readonly brought?: string;
 }
 
 /** A saved call in progress: enough to rebuild it bit for bit. Stored as JSON. */
@@ -32,6 +36,18 @@ export interface SavedCall {
   readonly title: LocalText;
   /** Help that was taken: the page counts it, the engine knows nothing of it. */
   readonly assistance?: Assistance;
+  /** The file of the call itself, where it did not ship: what was done stays with the call it was done on. */
+  readonly brought?: string;
+}
+
+/** What a link or a file brought. */
+export interface BroughtCalls {
+  /** Each with its file as it is kept. */
+  readonly calls: readonly { readonly card: CallCard; readonly text: string }[];
+  /** Ids of those that ship anyway. */
+  readonly own: readonly string[];
+  /** Title of the set they came in. */
+  readonly set?: LocalText;
 }
 
 /** One visit as a lot's book tells it. */
@@ -66,10 +82,19 @@ export interface RoundView {
   readonly all: Message;
 }
 
+/** Whose sheet of a call. */
+export type SheetOf = 'trainer' | 'trainee';
+
 export type Request =
   | { readonly kind: 'list' }
-  /** `led`: how far a guide leads, where one does. */
-  | { readonly kind: 'open'; readonly callId: string; readonly mode: CallMode; readonly led?: Led }
+  /** `led`: how far a guide leads, where one does. `brought`: the call's file, where it did not ship. */
+  | {
+      readonly kind: 'open';
+      readonly callId: string;
+      readonly mode: CallMode;
+      readonly led?: Led;
+      readonly brought?: string;
+    }
   | { readonly kind: 'resume'; readonly saved: SavedCall }
   | { readonly kind: 'advance'; readonly to_ms: number }
   | { readonly kind: 'nextChange'; readonly limit_ms: number }
@@ -86,7 +111,10 @@ export type Request =
   /** Lets one lot live on to its next door. */
   | { readonly kind: 'roundLive' }
   /** Folds the call that is over into its lot. */
-  | { readonly kind: 'roundClose' };
+  | { readonly kind: 'roundClose' }
+  /** Reads what somebody handed on, a link or the text of a file. */
+  | { readonly kind: 'bring'; readonly from: 'link' | 'file'; readonly text: string }
+  | { readonly kind: 'sheet'; readonly callId: string; readonly brought?: string; readonly who: SheetOf };
 
 export type Reply =
   | { readonly kind: 'list'; readonly calls: readonly CallCard[] }
@@ -106,6 +134,8 @@ export type Reply =
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }
   | { readonly kind: 'xray'; readonly scene: Scene }
   | { readonly kind: 'round'; readonly view: RoundView; readonly kept: unknown; readonly anew: boolean }
+  | { readonly kind: 'brought'; readonly brought: BroughtCalls | Refusal }
+  | { readonly kind: 'sheet'; readonly sheet: TraineeSheet | TrainerSheet }
   | { readonly kind: 'error'; readonly message: Message };
 
 export type Numbered<T> = { readonly id: number; readonly body: T };

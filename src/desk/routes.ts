@@ -1,4 +1,5 @@
 import { RUNGS, type Rung } from '../calls/rungs.ts';
+import type { SheetOf } from './protocol.ts';
 
 /** Where one is, kept in the address after the hash so that a reload comes back to it. */
 export type Route =
@@ -8,9 +9,15 @@ export type Route =
   | { readonly screen: 'debrief'; readonly key: number }
   /** With a seed everybody gets the same questions. */
   | { readonly screen: 'drills'; readonly seed?: number }
-  | { readonly screen: 'round' };
+  | { readonly screen: 'round' }
+  /** Calls from elsewhere; `link`: one that was just opened. */
+  | { readonly screen: 'take'; readonly link?: string }
+  | { readonly screen: 'sheet'; readonly callId: string; readonly who: SheetOf };
 
-/** Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`; anything else is the start. */
+/**
+ * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`, `#/take`, `#/take/LINK`,
+ * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`; anything else is the start.
+ */
 export function readRoute(hash: string): Route {
   const [screen, rest, how] = hash.replace(/^#\/?/, '').split('/');
   if (screen === 'call' && rest !== undefined && /^[\w-]+$/.test(rest)) {
@@ -19,6 +26,10 @@ export function readRoute(hash: string): Route {
   }
   if (screen === 'debrief' && rest !== undefined && /^\d+$/.test(rest)) return { screen, key: Number(rest) };
   if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
+  if (screen === 'take') return rest ? { screen, link: rest } : { screen };
+  if (screen === 'sheet' && rest !== undefined && (how === 'trainer' || how === 'trainee')) {
+    return { screen, callId: rest, who: how };
+  }
   return { screen: screen === 'round' ? 'round' : 'start' };
 }
 
@@ -28,5 +39,7 @@ export function writeRoute(route: Route): string {
     return `#/call/${route.callId}${(route.rung ?? 'alone') === 'alone' ? '' : `/${route.rung}`}`;
   if (route.screen === 'drills') return route.seed === undefined ? '#/drills' : `#/drills/${route.seed}`;
   if (route.screen === 'debrief') return `#/debrief/${route.key}`;
+  if (route.screen === 'take') return route.link === undefined ? '#/take' : `#/take/${route.link}`;
+  if (route.screen === 'sheet') return `#/sheet/${route.callId}/${route.who}`;
   return route.screen === 'round' ? '#/round' : '#/';
 }

@@ -158,6 +158,12 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     closeUp.value = 'yard';
   }
 
+  /** The call's file, where it was brought. */
+  async function fileOf(callId: string) {
+    const brought = await store.broughtBy(callId);
+    return brought && { brought: brought.text };
+  }
+
   /** What was left is asked for in turn too: a call that has just ended is still being put away. */
   async function take(callId: string, rung: Rung = 'alone') {
     busy.value = 'open';
@@ -169,7 +175,9 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
       const led = ledOn(rung);
       const further = led === undefined ? {} : { led };
       const reply = await engine.ask(
-        left === undefined ? { kind: 'open', callId, mode, ...further } : { kind: 'resume', saved: left.saved },
+        left === undefined
+          ? { kind: 'open', callId, mode, ...further, ...(await fileOf(callId)) }
+          : { kind: 'resume', saved: left.saved },
       );
       assistance.value = left === undefined ? { ...NO_HELP, ...further } : (left.saved.assistance ?? NO_HELP);
       guide.value = reply.guide ?? null;

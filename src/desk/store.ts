@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Shape } from './shape.ts';
-import { DrillCount, Finished, Line, Progress, Settings } from './stored.ts';
+import { Brought, DrillCount, Finished, Line, Progress, Settings } from './stored.ts';
 
 interface Shelves extends DBSchema {
   settings: { key: string; value: unknown };
@@ -9,10 +9,11 @@ interface Shelves extends DBSchema {
   lines: { key: string; value: unknown };
   drills: { key: number; value: unknown };
   round: { key: string; value: unknown };
+  brought: { key: string; value: unknown };
   /** What could not be read any more, set aside rather than thrown away. */
   unread: { key: number; value: unknown };
 }
-type Shelf = 'settings' | 'progress' | 'finished' | 'lines' | 'drills' | 'round';
+type Shelf = 'settings' | 'progress' | 'finished' | 'lines' | 'drills' | 'round' | 'brought';
 
 /** What went wrong with the store, for one visible line each. */
 export type StoreTrouble = 'memory' | 'unread' | 'full';
@@ -44,6 +45,11 @@ export interface Store {
   round(): Promise<unknown>;
   putRound(kept: unknown): Promise<void>;
   dropRound(): Promise<void>;
+  /** Calls that came by link or file, by their ids. */
+  brought(): Promise<Brought[]>;
+  broughtBy(callId: string): Promise<Brought | undefined>;
+  putBrought(brought: Brought): Promise<void>;
+  dropBrought(callId: string): Promise<void>;
 }
 
 /** Where the values lie: the browser's database, or memory where there is none. */
@@ -56,8 +62,8 @@ interface Backing {
 }
 
 const NAME = 'underlawn';
-/** 2 brought the shelf of the drills, 3 that of the round. A shelf once there is never made anew. */
-const VERSION = 3;
+/** 2 brought the shelf of the drills, 3 that of the round, 4 that of calls from elsewhere. A shelf once there is never made anew. */
+const VERSION = 4;
 
 /** Opens the store; `trouble` is told, at most once for each kind, what does not work and why it does not matter. */
 export async function openStore(trouble: (what: StoreTrouble) => void): Promise<Store> {
@@ -89,6 +95,7 @@ function openDatabase(): Promise<IDBPDatabase<Shelves>> {
         }
         if (from < 2) db.createObjectStore('drills', { autoIncrement: true });
         if (from < 3) db.createObjectStore('round');
+        if (from < 4) db.createObjectStore('brought');
       },
       // Another tab holds an older version open: this page goes on without it rather than wait for that tab to close.
       blocked: () => failed(new Error('an older version is open')),
@@ -195,5 +202,9 @@ function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Stor
     round: () => backing.get('round', 'round'),
     putRound: async (kept) => void (await put('round', kept, 'round')),
     dropRound: () => backing.drop('round', 'round'),
+    brought: async () => (await read('brought', Brought)).map(([, value]) => value),
+    broughtBy: (callId) => one('brought', Brought, callId),
+    putBrought: async (brought) => void (await put('brought', brought, brought.card.id)),
+    dropBrought: (callId) => backing.drop('brought', callId),
   };
 }

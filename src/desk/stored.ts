@@ -25,7 +25,8 @@ const SavedCall = fields(
     now_ms: finite,
     title: LocalText,
   },
-  { assistance: Assistance },
+  /** The file of the call itself, where it did not ship. */
+  { assistance: Assistance, brought: text },
 );
 
 export const Progress = fields({
@@ -82,6 +83,25 @@ export const DrillCount = fields({
   median_s: finite,
 });
 export type DrillCount = ShapeOf<typeof DrillCount>;
+
+const Card = fields({
+  id: text,
+  title: LocalText,
+  summary: LocalText,
+  kind: oneOf('alarm', 'complaint'),
+  unit: text,
+  lot: LocalText,
+  minutes: finite,
+  starts: fields({ secondOfDay: finite, month: finite }),
+});
+
+/** A call that came by link or file: its card, and its file, which whoever opens it checks. */
+export const Brought = fields(
+  { version: oneOf(1), card: Card, text, from: oneOf('link', 'file'), broughtAt: finite },
+  /** Title of the set it came in. */
+  { set: LocalText },
+);
+export type Brought = ShapeOf<typeof Brought>;
 
 /** What a first visit starts with: the first of the reader's languages that Underlawn speaks, else English. */
 export function firstSettings(languages: readonly string[]): Settings {

@@ -1,11 +1,12 @@
 import type { en } from './en.ts';
 import type { ofDrills } from './en-drills.ts';
 import type { later } from './en-later.ts';
+import type { ofShare } from './en-share.ts';
 
 export type Language = 'en' | 'es';
 
 /** Every message id there is. English leads; Spanish is typed to have the same. */
-export type Key = keyof typeof en | keyof typeof later | keyof typeof ofDrills;
+export type Key = keyof typeof en | keyof typeof later | keyof typeof ofDrills | keyof typeof ofShare;
 
 /** One language, loaded. */
 export interface Words {
@@ -13,8 +14,8 @@ export interface Words {
   readonly texts: Readonly<Record<string, string>>;
 }
 
-/** Texts that a call does without: a debrief and a coach say more, and the drills say other things. */
-export type Extra = 'debrief' | 'drills';
+/** Texts that a call does without: a debrief and a coach say more, drills and calls from elsewhere other things. */
+export type Extra = 'debrief' | 'drills' | 'share';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {
@@ -26,6 +27,9 @@ export async function loadWords(language: Language, ...extras: readonly Extra[])
 async function loadExtra(language: Language, extra: Extra): Promise<Words['texts']> {
   if (extra === 'drills') {
     return language === 'es' ? (await import('./es-drills.ts')).ofDrills : (await import('./en-drills.ts')).ofDrills;
+  }
+  if (extra === 'share') {
+    return language === 'es' ? (await import('./es-share.ts')).ofShare : (await import('./en-share.ts')).ofShare;
   }
   return language === 'es' ? (await import('./es-later.ts')).later : (await import('./en-later.ts')).later;
 }

@@ -19,12 +19,16 @@ const LIMIT_kB = { shell: 60, call: 260 };
 
 /**
  * Loaded on no way into a call taken by oneself: renderers and environments nobody asks for, the other language, close-ups,
- * a coach, what comes after.
+ * a coach, the round, calls from elsewhere, what comes after.
  */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills))\.ts$|Closeup\.ts$|^desk\/(?:debrief|drills|call\/coach)\//;
-/** Of the workers: what takes up a call that was left, what is asked of one that has ended, a coach and a guide. */
-const NOT_ON_THE_WORKERS_WAY = /^assets\/(?:worker-(?:resume|after-call|caution|guide|flags|solution)|expert-worker)-/;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|share))\.ts$|Closeup\.ts$|^desk\/(?:debrief|drills|round|brought|printed|call\/coach)\//;
+/**
+ * Of the workers: what takes up a call that was left or came from elsewhere, what is asked of one that has ended, the round,
+ * a guide, and what these share; a coach and all that is only his.
+ */
+const NOT_ON_THE_WORKERS_WAY =
+  /^assets\/(?:worker-(?:resume|after-call|caution|guide|brought|printed|round|schema|cost|flags|solution|drawn-down|progress)|expert-worker)-/;
 /** Of each kind of data file a call has one; the largest there is stands for it. */
 const DATA = ['calls', 'units', 'households'];
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { RUNGS, type Rung } from '../../calls/rungs.ts';
 import { formatClock } from '../../words/measure.ts';
 import type { Key } from '../../words/words.ts';
@@ -11,17 +12,19 @@ import { SkyBand } from './sky-band.tsx';
 
 interface Props {
   readonly card: CallCard;
-  readonly number: number;
+  /** Its place on the list; none where the list is no course. */
+  readonly number?: number;
   /** The rung to take it on, where it is the one that the course has next. */
   readonly next: Rung | null;
+  readonly children?: ComponentChildren;
 }
 
 /** One call on the list: what is known of it before the phone is picked up, and how it went so far. */
-export function CallCardView({ card, number, next }: Props) {
+export function CallCardView({ card, number, next, children }: Props) {
   const desk = useDesk();
   const { local, t } = desk;
   const started = desk.progress.value.find((one) => one.callId === card.id);
-  const results = desk.finished.value.filter((one) => one.callId === card.id);
+  const results = desk.finished.value.filter((one) => one.callId === card.id && one.saved.brought === card.brought);
   const best = results.reduce<(typeof results)[number] | undefined>(
     (top, one) => (top === undefined || one.score > top.score ? one : top),
     undefined,
@@ -34,7 +37,7 @@ export function CallCardView({ card, number, next }: Props) {
       <SkyBand secondOfDay={card.starts.secondOfDay} month={card.starts.month} />
       <div class="call-card-body">
         <p class="call-card-meta">
-          <span class="call-number">{number}</span>
+          {number !== undefined && <span class="call-number">{number}</span>}
           <span>{local(card.lot)}</span>
           <span class="time">
             <Icon name="phone" /> {formatClock(card.starts.secondOfDay)}
@@ -59,6 +62,7 @@ export function CallCardView({ card, number, next }: Props) {
           )}
         </p>
         {started === undefined ? <Ways card={card} next={next} /> : <Begun card={card} started={started} />}
+        {children}
       </div>
     </li>
   );

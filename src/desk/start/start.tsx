@@ -4,6 +4,7 @@ import { useDesk } from '../desk.ts';
 import { CautionSign, Icon } from '../icons.tsx';
 import { suggestedCall } from '../next-call.ts';
 import { ScreenTitle } from '../screen.tsx';
+import { Brought } from './brought.tsx';
 import { CallCardView } from './call-card.tsx';
 import { LeftOff } from './left-off.tsx';
 import { SettingsCard } from './settings-card.tsx';
@@ -29,8 +30,14 @@ export function StartScreen() {
           <Door id="round" />
           <LeftOff />
         </section>
+        <Brought />
         <section class="calls" aria-labelledby="calls-title">
-          <h2 id="calls-title">{desk.t('start.calls')}</h2>
+          <div class="calls-head">
+            <h2 id="calls-title">{desk.t('start.calls')}</h2>
+            <a class="secondary" href="#/take">
+              {desk.t('start.bring')}
+            </a>
+          </div>
           <ul class="call-cards">
             {desk.calls.value.map((card, index) => (
               <CallCardView

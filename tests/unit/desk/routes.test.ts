@@ -9,15 +9,22 @@ const ROUTES: readonly Route[] = [
   { screen: 'debrief', key: 12 },
   { screen: 'drills' },
   { screen: 'drills', seed: 40 },
+  { screen: 'take' },
+  { screen: 'take', link: 'AbC-_9' },
+  { screen: 'sheet', callId: 'storm-light', who: 'trainer' },
+  { screen: 'sheet', callId: 'storm-light', who: 'trainee' },
 ];
 
 it.each(ROUTES)('comes back to $screen by its address', (route) => {
   expect(readRoute(writeRoute(route))).toEqual(route);
 });
 
-it.each(['', '#/', '#/nowhere', '#/call/', '#/call/../x', '#/debrief/x'])('leads from "%s" to the start', (hash) => {
-  expect(readRoute(hash)).toEqual({ screen: 'start' });
-});
+it.each(['', '#/', '#/nowhere', '#/call/', '#/call/../x', '#/debrief/x', '#/sheet/x', '#/sheet/x/y'])(
+  'leads from "%s" to the start',
+  (hash) => {
+    expect(readRoute(hash)).toEqual({ screen: 'start' });
+  },
+);
 
 it('takes a call alone where its address names no rung of the ladder', () => {
   expect(readRoute('#/call/storm-light/carried')).toEqual({ screen: 'call', callId: 'storm-light' });
@@ -25,4 +32,8 @@ it('takes a call alone where its address names no rung of the ladder', () => {
 
 it.each(['#/drills/', '#/drills/x', '#/drills/-3', '#/drills/12345678901'])('takes no seed from "%s"', (hash) => {
   expect(readRoute(hash)).toEqual({ screen: 'drills' });
+});
+
+it('takes a damaged link along, to say so', () => {
+  expect(readRoute('#/take/ab%20c.')).toEqual({ screen: 'take', link: 'ab%20c.' });
 });

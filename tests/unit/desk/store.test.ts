@@ -1,6 +1,12 @@
 import { describe, expect, it, vi } from 'vitest';
 import { openStore } from '../../../src/desk/store.ts';
-import { type DrillCount, type Finished, firstSettings, type Progress } from '../../../src/desk/stored.ts';
+import {
+  type Brought,
+  type DrillCount,
+  type Finished,
+  firstSettings,
+  type Progress,
+} from '../../../src/desk/stored.ts';
 import { saved } from './saved.ts';
 
 const progress: Progress = {
@@ -50,6 +56,27 @@ describe('the store without a database', () => {
     await store.putLine({ ...line, nextTime: 'soap', family: 'air', savedAt: 1 });
     await store.putLine({ ...line, callId: 'storm-light', nextTime: 'soap first', family: 'air', savedAt: 2 });
     expect((await store.lines()).map((one) => one.nextTime)).toEqual(['an old one', 'soap first']);
+  });
+
+  it('keeps calls that were brought by their ids, and each saved call with the file it was taken from', async () => {
+    const store = await openStore(() => {});
+    const text = { en: 'x', es: 'y' };
+    const card = { id: 'my-call', title: text, summary: text, kind: 'alarm', unit: 'u1', lot: text } as const;
+    const brought: Brought = {
+      version: 1,
+      card: { ...card, minutes: 90, starts: { secondOfDay: 60_000, month: 7 } },
+      text: '{}',
+      from: 'link',
+      broughtAt: 5,
+    };
+    await store.putBrought(brought);
+    await store.putBrought({ ...brought, text: '{ }', set: text });
+    expect(await store.brought()).toEqual([{ ...brought, text: '{ }', set: text }]);
+    expect(await store.broughtBy('my-call')).toMatchObject({ from: 'link' });
+    await store.putProgress({ ...progress, callId: 'my-call', saved: { ...saved, brought: '{ }' } });
+    expect((await store.progressOf('my-call'))?.saved.brought).toBe('{ }');
+    await store.dropBrought('my-call');
+    expect(await store.brought()).toEqual([]);
   });
 
   it('sets aside what it cannot read, says so, and goes on', async () => {

@@ -6,7 +6,15 @@
 import { SYMPTOMS, type SymptomId } from '../service/index.ts';
 import { type Snapshot, snapshot, Unit } from '../unit/index.ts';
 import { type Hypothesis, SOMETHING_ELSE } from './hypotheses.ts';
-import { DOUBT, isAlike, likelihood, type Reading } from './reading.ts';
+import {
+  DOUBT,
+  differencesAfter,
+  isAlike,
+  likelihood,
+  likelihoodAfter,
+  type Reading,
+  type SideDifferences,
+} from './reading.ts';
 import { type Deed, type Property, Twin } from './twin.ts';
 
 /** A thing done on the property and what it brought; nothing where it told nothing. */
@@ -21,6 +29,8 @@ export interface Suspect {
   weight: number;
   /** Of the things seen that it has been through: whether it showed what was read; nothing was read, nothing to show. */
   readonly shows: boolean[];
+  /** What last differed on the side from what it showed. */
+  differs: SideDifferences;
 }
 
 /** A suspect below this share of the whole rests. */
@@ -54,6 +64,7 @@ export class Diagnosis {
       twin: new Twin(property, hypothesis.faults, at),
       weight: hypothesis.prior * (fits ? 1 : DOUBT),
       shows: [],
+      differs: new Map(),
     }));
     if (noticed) this.elseWeight *= SOMETHING_ELSE.likelihood;
   }
@@ -127,9 +138,10 @@ export class Diagnosis {
   private follow(suspect: Suspect): void {
     for (const { deed, reading } of this.seen.slice(suspect.shows.length)) {
       const expected = suspect.twin.follow(deed);
-      const fit = reading ? likelihood(reading, expected) : 1;
-      suspect.weight *= fit;
-      suspect.shows.push(isAlike(fit));
+      suspect.shows.push(reading === undefined || isAlike(likelihood(reading, expected)));
+      if (!reading) continue;
+      suspect.weight *= likelihoodAfter(suspect.differs, reading, expected);
+      suspect.differs = differencesAfter(suspect.differs, reading, expected);
     }
   }
 }

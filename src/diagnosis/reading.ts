@@ -76,7 +76,41 @@ export const DOUBT = 0.01;
 
 /** How well what was seen fits what is expected, from `DOUBT` (not at all) to 1. */
 export function likelihood(seen: Reading, expected: Reading): number {
-  return same(seen.side, expected.side) ? likelihoodInItself(seen, expected) : DOUBT;
+  return sideDifferences(seen, expected).size > 0 ? DOUBT : likelihoodInItself(seen, expected);
+}
+
+/**
+ * The same, where it is known what was seen and expected on the side the last time: a lamp that is dark where it should be
+ * lit speaks once, and not at every step as long as it stays so.
+ */
+export function likelihoodAfter(before: SideDifferences, seen: Reading, expected: Reading): number {
+  const news = [...sideDifferences(seen, expected)].some(([fact, differs]) => before.get(fact) !== differs);
+  return news ? DOUBT : likelihoodInItself(seen, expected);
+}
+
+/** By fact, what was seen on the side and what was expected where it differs. */
+export type SideDifferences = ReadonlyMap<string, string>;
+
+/** What differs on the side now, and what differed last of what is not seen now. */
+export function differencesAfter(before: SideDifferences, seen: Reading, expected: Reading): SideDifferences {
+  const now = new Set([...seen.side, ...expected.side].map(factOf));
+  const unseen = [...before].filter(([fact]) => !now.has(fact));
+  return new Map([...unseen, ...sideDifferences(seen, expected)]);
+}
+
+function sideDifferences(seen: Reading, expected: Reading): SideDifferences {
+  const facts = new Set([...seen.side, ...expected.side].map(factOf));
+  const at = ({ side }: Reading, fact: string) => side.find((one) => factOf(one) === fact) ?? 'unseen';
+  return new Map(
+    [...facts].flatMap((fact) => {
+      const [one, other] = [at(seen, fact), at(expected, fact)];
+      return one === other ? [] : [[fact, `${one} ${other}`] as const];
+    }),
+  );
+}
+
+function factOf(side: string): string {
+  return side.slice(0, side.indexOf(':'));
 }
 
 /** The same, leaving out what was seen on the side. */

@@ -123,7 +123,9 @@ export class PanelState {
   private delay_s(delay: DelayId): number {
     const { dosing, delays_s } = this.spec;
     if (delay === 'dose' && dosing.kind === 'night') {
-      return Math.min(dosing.run_min * 60, Math.max(1, dosing.nightLimit_min * 60 - this.registers.dosed_s));
+      const left_s = dosing.nightLimit_min * 60 - this.registers.dosed_s;
+      // Only a hand turns the dial to one more start when the night's minutes are spent: that dose runs its time.
+      return left_s > 0 ? Math.min(dosing.run_min * 60, left_s) : dosing.run_min * 60;
     }
     if (dosing.kind === 'timed') {
       if (delay === 'dose') return dosing.run_min * 60;

@@ -220,7 +220,8 @@ export class Expert {
 
   private isShown(key: string): boolean {
     const { shownBy } = placedFault(key);
-    return this.hand.session.service.person.notebook.some((n) => n.by !== undefined && shownBy.includes(n.by));
+    const { notebook } = this.hand.session.service.person;
+    return notebook.some((n) => n.by !== undefined && shownBy.includes(n.by) && n.remark?.tone !== 'good');
   }
 
   private show(key: string): void {

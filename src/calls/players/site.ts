@@ -56,12 +56,8 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
         hand.doSafely(hand.has('watch-feed') ? 'watch-feed' : 'look-at-ultraviolet');
         break;
       case 'dosing':
-        if (!hand.has('advance-timer')) lift('startStopFloat');
-        else if (hand.do('advance-timer') && !has('dosing')) {
-          // The water may stand too low for a dose to be due: at the open tank the float is tied up.
-          hand.do('open-lid:pump');
-          hand.do('advance-timer');
-        }
+        if (hand.has('advance-timer')) startDose(hand, () => has('dosing'));
+        else lift('startStopFloat');
         break;
       case 'spray':
         inHand(hand, hand.has('zone-pressure') ? 'zone-pressure' : 'look-at-field');
@@ -80,6 +76,19 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
       case 'watched':
         break;
     }
+  }
+}
+
+/**
+ * A dose by the timer. The water may stand too low for one to be due: at the open tank the floats are tied up. And the clock
+ * may have lost its time while the circuit was locked out: it is read and set.
+ */
+function startDose(hand: Hand, starts: () => boolean): void {
+  const helps = [[], ['open-lid:pump'], ['read-timer', 'set-timer']];
+  for (const help of helps) {
+    if (starts()) return;
+    for (const id of help) if (hand.has(id)) hand.do(id);
+    hand.do('advance-timer');
   }
 }
 
@@ -118,7 +127,7 @@ function lowerWater(hand: Hand): void {
   hand.do('look-into-pump-tank');
   if (!over()) return;
   hand.do('selector-hand');
-  for (let i = 0; i < MOST_RUNS && over(); i++) {
+  for (let i = 0; i < MOST_RUNS && over() && person.facts.pumpRuns?.value === true; i++) {
     hand.do('watch-panel');
     hand.do('look-into-pump-tank');
   }

@@ -8,6 +8,20 @@ import type { Prepared } from './setup.ts';
 /** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
 export const ENGINE_VERSION = '9';
 
+/** The engine that something kept names. */
+export function engineOf(kept: unknown): string | undefined {
+  const { engine } = (kept ?? {}) as { readonly engine?: unknown };
+  return typeof engine === 'string' && /^\d{1,6}$/.test(engine) ? engine : undefined;
+}
+
+/** How the engine that something kept names stands to this one; undefined where it names none. */
+export function engineAge(kept: unknown): 'older' | 'same' | 'newer' | undefined {
+  const engine = engineOf(kept);
+  if (engine === undefined) return undefined;
+  if (engine === ENGINE_VERSION) return 'same';
+  return Number(engine) > Number(ENGINE_VERSION) ? 'newer' : 'older';
+}
+
 /** Digest of all that a call begins with: its file, and the state of a property that lived before it. */
 export function callHash({ call, lived }: Prepared): string {
   if (!lived) return digest(call as unknown as Json);

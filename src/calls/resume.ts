@@ -1,6 +1,6 @@
 /** A call that was kept, taken up again. Whoever kept it may have changed it, so it is checked first. */
 import { type Message, say } from '../service/index.ts';
-import { callHash, ENGINE_VERSION, replayActions } from './progress.ts';
+import { callHash, ENGINE_VERSION, engineAge, engineOf, replayActions } from './progress.ts';
 import { type Progress, progressSchema } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
@@ -8,12 +8,15 @@ import type { CallMode } from './view.ts';
 
 /** What was kept of a call, once it has the right shape and is of this version. Says why where it has not. */
 export function checkProgress(prepared: Prepared, kept: unknown): { progress: Progress } | { why: Message } {
+  // First of all whose it is: another version may keep other things.
+  const age = engineAge(kept);
+  const engines = { made: engineOf(kept) ?? '', here: ENGINE_VERSION };
+  if (age === 'older') return { why: say('trouble.progress-older', engines) };
+  if (age === 'newer') return { why: say('trouble.progress-newer', engines) };
   const checked = progressSchema.safeParse(kept);
   if (!checked.success) return { why: say('trouble.progress-broken') };
   const progress = checked.data;
-  if (progress.engine !== ENGINE_VERSION || progress.callHash !== callHash(prepared)) {
-    return { why: say('trouble.progress-other-version') };
-  }
+  if (progress.callHash !== callHash(prepared)) return { why: say('trouble.progress-other-version') };
   return { progress };
 }
 

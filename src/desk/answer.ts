@@ -54,8 +54,10 @@ export class Answerer {
       }
       case 'round': {
         const { RoundDesk } = await fetched(import('./round.ts'));
-        this.round = await RoundDesk.open(request.kept);
-        return this.round.reply();
+        const opened = await RoundDesk.open(request.kept);
+        if (!(opened instanceof RoundDesk)) return { kind: 'error', message: opened };
+        this.round = opened;
+        return opened.reply();
       }
       case 'roundLive':
         this.round?.live();

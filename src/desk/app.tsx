@@ -1,8 +1,7 @@
-import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
-import type { Extra, Key } from '../words/words.ts';
+import { useEffect } from 'preact/hooks';
 import { CallScreen } from './call/call.tsx';
 import { type Desk, DeskContext, useDesk } from './desk.ts';
+import { Later } from './later.tsx';
 import { Troubles } from './screen.tsx';
 import { StartScreen } from './start/start.tsx';
 
@@ -79,26 +78,4 @@ function Screen() {
     default:
       return <StartScreen />;
   }
-}
-
-interface LaterProps<Part> {
-  readonly part: () => Promise<Part>;
-  readonly words: Extra;
-  /** Said meanwhile. */
-  readonly waiting: Key;
-  readonly children: (part: Part) => ComponentChildren;
-}
-
-/** A screen that comes as a file of its own, with its own words: no call needs it. */
-function Later<Part>({ part, words, waiting, children }: LaterProps<Part>) {
-  const desk = useDesk();
-  const [loaded, setLoaded] = useState<Part | null>(null);
-  useEffect(() => {
-    Promise.all([part(), desk.readyFor(words)]).then(
-      ([one]) => setLoaded(() => one),
-      () => desk.fail({ id: 'trouble.notLoaded' }),
-    );
-  }, [desk]);
-  if (loaded === null) return <main class="waiting">{desk.t(waiting)}</main>;
-  return <>{children(loaded)}</>;
 }

@@ -10,13 +10,13 @@ import type { CallCard } from './protocol.ts';
 import { type Route, readRoute, writeRoute } from './routes.ts';
 import { createSession, type Session } from './session.ts';
 import type { OpenSounds } from './sounds.ts';
-import type { FinishedEntry, Store } from './store.ts';
+import type { FinishedEntry, Store, StoreTrouble } from './store.ts';
 import { type Brought, firstSettings, type Line, type Progress, type Settings } from './stored.ts';
 
 /** What the desk is built on; a test brings its own. */
 export interface DeskParts {
   readonly engine: Engine;
-  readonly openStore: (trouble: (what: 'memory' | 'unread' | 'full') => void) => Promise<Store>;
+  readonly openStore: (trouble: (what: StoreTrouble) => void, mended: (what: StoreTrouble) => void) => Promise<Store>;
   readonly openPicture?: OpenPicture;
   readonly openSounds?: OpenSounds;
   readonly wallClock: () => number;
@@ -55,13 +55,33 @@ export interface Desk {
 
 export async function createDesk(parts: DeskParts): Promise<Desk> {
   const troubles = signal<readonly Message[]>([]);
-  const fail = (told: Message) => {
-    if (!troubles.value.some((one) => one.id === told.id)) troubles.value = [...troubles.value, told];
-  };
-  const store = await parts.openStore((what) => fail({ id: `trouble.store.${what}` }));
+  const early: StoreTrouble[] = [];
+  let report = (what: StoreTrouble) => void early.push(what);
+  const store = await parts.openStore(
+    (what) => report(what),
+    (what) => {
+      troubles.value = troubles.value.filter(({ id }) => id !== `trouble.store.${what}`);
+    },
+  );
   const settings = signal((await store.settings()) ?? firstSettings(navigator.languages));
   const words = signal(await loadWords(settings.value.language));
   const extras = new Set<Extra>();
+  async function readyFor(extra: Extra): Promise<void> {
+    if (extras.has(extra)) return;
+    const { language } = words.value;
+    const { texts } = await loadWords(language, extra);
+    extras.add(extra);
+    // Others may have come meanwhile, and another language.
+    if (words.value.language === language) words.value = { language, texts: { ...words.value.texts, ...texts } };
+    else words.value = await loadWords(words.value.language, ...extras);
+  }
+  /** What is hardly ever to be said has its words fetched first. */
+  async function fail(told: Message): Promise<void> {
+    if (!(told.id in words.value.texts)) await readyFor('kept').catch(() => {});
+    if (!troubles.value.some((one) => one.id === told.id)) troubles.value = [...troubles.value, told];
+  }
+  report = (what) => void fail({ id: `trouble.store.${what}` });
+  early.forEach(report);
   const said = computed(() => speak(words.value, settings.value.units));
   const route = signal<Route>(readRoute(location.hash));
   addEventListener('hashchange', () => {
@@ -99,11 +119,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     session: createSession({ engine, store, wallClock, fail }),
     t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
     local: (text) => text[words.value.language],
-    async readyFor(extra) {
-      if (extras.has(extra)) return;
-      words.value = await loadWords(words.value.language, ...extras, extra);
-      extras.add(extra);
-    },
+    readyFor,
     async change(some) {
       const next = { ...settings.value, ...some };
       if (next.language !== words.value.language) words.value = await loadWords(next.language, ...extras);

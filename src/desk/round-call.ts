@@ -1,6 +1,5 @@
 /** A call of the round needs the round itself in the engine's worker, as it was kept. */
 import type { Engine } from './engine.ts';
-import type { Store } from './store.ts';
 
 const IS_ROUND = /^round-\d+-\d+$/;
 
@@ -9,6 +8,6 @@ export function isRoundCall(callId: string): boolean {
 }
 
 /** Has the round at hand where a call is one of its doors. */
-export async function haveRound(callId: string, engine: Engine, store: Store): Promise<void> {
-  if (isRoundCall(callId)) await engine.ask({ kind: 'round', kept: await store.round() });
+export async function haveRound(callId: string, engine: Engine, kept: () => Promise<unknown>): Promise<void> {
+  if (isRoundCall(callId)) await engine.ask({ kind: 'round', kept: await kept() });
 }

@@ -1,11 +1,13 @@
 /** The round in the engine's worker: lives the lots on, makes their calls, keeps their books. A file of its own, fetched when it is opened. */
 import { config } from 'zod/mini';
+import { engineAge } from '../calls/progress.ts';
 import { keepRound, keptStates } from '../calls/round/kept.ts';
 import { liveOn } from '../calls/round/live.ts';
 import { firstState, type Lot, type LotState } from '../calls/round/lot.ts';
 import { doorOf, leaveLot, preparedOf } from '../calls/round/visit.ts';
 import type { CallSession } from '../calls/session.ts';
 import type { Prepared } from '../calls/setup.ts';
+import { type Message, say } from '../service/index.ts';
 import type { Reply } from './protocol.ts';
 import { fetchLots } from './round-files.ts';
 import { roundView } from './round-view.ts';
@@ -25,8 +27,9 @@ export class RoundDesk {
     this.anew = anew;
   }
 
-  /** The round as it was kept, or from its first day. */
-  static async open(kept: unknown): Promise<RoundDesk> {
+  /** The round as it was kept, or from its first day; that of a newer engine is left to it. */
+  static async open(kept: unknown): Promise<RoundDesk | Message> {
+    if (engineAge(kept) === 'newer') return say('trouble.round-newer');
     const lots = await fetchLots();
     const states = kept === undefined ? undefined : keptStates(lots, kept);
     return new RoundDesk(lots, states, kept !== undefined && states === undefined);

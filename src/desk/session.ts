@@ -5,10 +5,11 @@ import type { Action, ActionView, Assistance, CallView, PartView } from '../call
 import type { Message } from '../service/message.ts';
 import { type Rate, startClockwork } from './clockwork.ts';
 import { type Engine, toldOf } from './engine.ts';
+import { createKeeping } from './keeping.ts';
 import type { CloseUp } from './picture.ts';
 import type { SavedCall } from './protocol.ts';
 import { haveRound, isRoundCall } from './round-call.ts';
-import type { Store } from './store.ts';
+import { HeldElsewhere, type Store } from './store.ts';
 
 /** What just changed, for the news strip and the live region. */
 export interface News {
@@ -43,8 +44,10 @@ export interface Session {
   readonly kept: Signal<SavedCall | null>;
   /** Key of the finished record once the call has ended. */
   readonly finishedKey: Signal<number | null>;
-  /** Takes a call up where it was left, or from its beginning on this rung. */
-  take(callId: string, rung?: Rung): Promise<void>;
+  /** That another tab has the call open, or has taken it over since. */
+  readonly elsewhere: Signal<'open' | 'taken' | null>;
+  /** Takes a call up where it was left, or from its beginning on this rung; `over` from whatever tab has it open. */
+  take(callId: string, rung?: Rung, over?: boolean): Promise<void>;
   /** Does an action; `sure` once the coach's caution was heard. */
   dispatch(action: Action, sure?: boolean): Promise<void>;
   /** Notes help that was taken. */
@@ -67,7 +70,6 @@ interface Needs {
 }
 
 const NO_HELP: Assistance = { hints: 0, likely: false };
-const SAVE_EVERY_MS = 3000;
 const LOOK_AHEAD_MS = 48 * 3_600_000;
 
 export function createSession({ engine, store, wallClock, fail }: Needs): Session {
@@ -83,17 +85,18 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   const assistance = signal(NO_HELP);
   const guide = signal<Guidance | null>(null);
   const coachWord = signal<Message | null>(null);
-  const kept = signal<SavedCall | null>(null);
   const finishedKey = signal<number | null>(null);
+  const elsewhere = signal<'open' | 'taken' | null>(null);
+  const { kept, due, keep, finish } = createKeeping({ engine, store, wallClock }, assistance);
   let line: Promise<unknown> = Promise.resolve();
-  let savedAt_ms = 0;
   let newsKey = 0;
 
   /** Everything waits its turn, so that an action's instant is the one that was last shown. */
   function inTurn<T>(work: () => Promise<T>): Promise<T | undefined> {
     const done = line.then(work).catch((error: unknown) => {
       rate.value = 0;
-      fail(toldOf(error));
+      if (error instanceof HeldElsewhere) lose();
+      else fail(toldOf(error));
       return undefined;
     });
     line = done;
@@ -106,14 +109,19 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     news.value = { key: newsKey, at_s: at.now_ms / 1000, messages, refused };
   }
 
+  /** What was done is kept before it is seen: whatever becomes of the page then, it was done. */
   async function show(next: CallView, byAction: boolean, refused?: Message) {
+    const ends = next.ended && finishedKey.value === null;
+    const saved = ends || (byAction && !next.ended) ? await keep(next) : null;
     const before = view.value;
     view.value = next;
     if (refused !== undefined) tell(next, [refused], true);
     else if (byAction || !sameMessages(before?.changes, next.changes)) tell(next, next.changes, false);
     if (before?.lamp === 'dark' && next.lamp === 'lit' && rate.value > 1) rate.value = 1;
-    if (next.ended && finishedKey.value === null) await finish(next);
-    else if (byAction || wallClock() - savedAt_ms > SAVE_EVERY_MS) await save();
+    if (ends) rate.value = 0;
+    // The debrief may not be to be had just now: kept, the call comes to its end when it is next taken up.
+    if (ends && saved !== null) finishedKey.value = await finish(next.callId, saved);
+    else if (saved === null && due()) await save();
   }
 
   async function save() {
@@ -121,26 +129,16 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     if (at !== null && !at.ended) await keep(at);
   }
 
-  async function keep({ callId, stage, clock, mode }: CallView) {
-    const reply = await engine.ask({ kind: 'save' });
-    const saved = mode === 'coached' ? { ...reply.saved, assistance: assistance.value } : reply.saved;
-    kept.value = saved;
-    savedAt_ms = wallClock();
-    await store.putProgress({ version: 1, callId, savedAt: savedAt_ms, stage, clock: { ...clock }, saved });
-    return saved;
+  /** Another tab has taken the call over: all that was seen done here is there now. */
+  function lose() {
+    clear();
+    elsewhere.value = 'taken';
   }
 
-  async function finish(ended: CallView) {
-    rate.value = 0;
-    // The debrief may not be to be had just now: kept, the call comes to its end when it is next taken up.
-    const saved = await keep(ended);
-    const { debrief } = await engine.ask({ kind: 'debrief' });
-    const { score, passed } = debrief;
-    const { callId } = ended;
-    if (isRoundCall(callId)) await store.putRound((await engine.ask({ kind: 'roundClose' })).kept);
-    const key = await store.addFinished({ version: 1, callId, finishedAt: wallClock(), score, passed, saved });
-    await store.dropProgress(callId);
-    finishedKey.value = key;
+  function lost(callId: string) {
+    void inTurn(async () => {
+      if (view.value?.callId === callId) lose();
+    });
   }
 
   function clear() {
@@ -154,6 +152,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     coachWord.value = null;
     kept.value = null;
     finishedKey.value = null;
+    elsewhere.value = null;
     rate.value = 0;
     closeUp.value = 'yard';
   }
@@ -165,12 +164,16 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
   }
 
   /** What was left is asked for in turn too: a call that has just ended is still being put away. */
-  async function take(callId: string, rung: Rung = 'alone') {
+  async function take(callId: string, rung: Rung = 'alone', over = false) {
     busy.value = 'open';
     await inTurn(async () => {
       clear();
-      const left = await store.progressOf(callId);
-      await haveRound(callId, engine, store);
+      if (!(await store.claim(isRoundCall(callId) ? 'round' : callId, over, () => lost(callId)))) {
+        elsewhere.value = 'open';
+        return;
+      }
+      const left = await store.takeProgress(callId);
+      await haveRound(callId, engine, () => store.takeRound());
       const mode = rung === 'alone' ? 'practice' : 'coached';
       const led = ledOn(rung);
       const further = led === undefined ? {} : { led };
@@ -205,6 +208,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
     coachWord,
     kept,
     finishedKey,
+    elsewhere,
     take,
     async dispatch(action, sure = false) {
       if (busy.value !== null) return;
@@ -215,9 +219,9 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
         const reply = await engine.ask({ kind: 'act', action, at_ms: at.now_ms, ...(sure ? { sure } : {}) });
         if (reply.caution !== undefined) caution.value = { action, message: reply.caution };
         else if (reply.refused === undefined) handled.value = { ...action };
+        await show(reply.view, true, reply.refused);
         // The last word of a call that is over stands as long as the call is seen.
         if (!reply.view.ended) guide.value = reply.guide ?? null;
-        await show(reply.view, true, reply.refused);
       });
       busy.value = null;
     },
@@ -267,6 +271,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
       rate.value = 0;
       await inTurn(save);
       clear();
+      store.letGo();
     },
   };
 

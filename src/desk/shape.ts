@@ -25,14 +25,21 @@ export function oneOf<const T extends string | number>(...allowed: readonly T[])
 
 type Fields<T> = { readonly [K in keyof T]: Shape<T[K]> };
 
+/** The shape of an object, which also tells of its fields: to say where a value goes wrong. */
+export interface FieldsShape<T> {
+  (value: unknown): value is T;
+  readonly needed: readonly (readonly [string, Shape<unknown>])[];
+  readonly free: readonly (readonly [string, Shape<unknown>])[];
+}
+
 /** An object with at least these fields, and with those of `more` or without; others are let be. */
 export function fields<T extends object, M extends object = object>(
   shapes: Fields<T>,
   more?: Fields<M>,
-): Shape<T & Partial<M>> {
+): FieldsShape<T & Partial<M>> {
   const entries = (of: object) => Object.entries(of) as [string, Shape<unknown>][];
   const [needed, free] = [entries(shapes), entries(more ?? {})];
-  return (value): value is T & Partial<M> => {
+  const has = (value: unknown): value is T & Partial<M> => {
     if (typeof value !== 'object' || value === null) return false;
     const at = (key: string) => (value as Record<string, unknown>)[key];
     return (
@@ -40,4 +47,5 @@ export function fields<T extends object, M extends object = object>(
       free.every(([key, shape]) => at(key) === undefined || shape(at(key)))
     );
   };
+  return Object.assign(has, { needed, free });
 }

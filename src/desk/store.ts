@@ -1,39 +1,44 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { type Backing, type Entry, type Hands, KEPT, type Kept, type Key, type Shelf } from './backing.ts';
+import { type Claims, openClaims } from './claims.ts';
+import { inDatabase, type WithoutStore } from './database.ts';
+import { EngineError } from './engine.ts';
 import type { Shape } from './shape.ts';
-import { Brought, DrillCount, Finished, Line, Progress, Settings } from './stored.ts';
-
-interface Shelves extends DBSchema {
-  settings: { key: string; value: unknown };
-  progress: { key: string; value: unknown };
-  finished: { key: number; value: unknown };
-  lines: { key: string; value: unknown };
-  drills: { key: number; value: unknown };
-  round: { key: string; value: unknown };
-  brought: { key: string; value: unknown };
-  /** What could not be read any more, set aside rather than thrown away. */
-  unread: { key: number; value: unknown };
-}
-type Shelf = 'settings' | 'progress' | 'finished' | 'lines' | 'drills' | 'round' | 'brought';
+import { Brought, DrillCount, Finished, Line, Progress, Round, Settings } from './stored.ts';
 
 /** What went wrong with the store, for one visible line each. */
-export type StoreTrouble = 'memory' | 'unread' | 'full';
+export type StoreTrouble = WithoutStore | 'unread' | 'missed' | 'full' | 'failed';
 
 export interface FinishedEntry extends Finished {
   readonly key: number;
 }
 
-/** Everything the browser keeps between visits. */
-export interface Store {
+/** All that is kept, as it lies there. */
+export type Contents = Readonly<Record<Kept, readonly Entry[]>>;
+export interface Change {
+  readonly shelf: Kept;
+  readonly key?: Key;
+  readonly value: unknown;
+}
+
+/** Another tab has taken over what this one was writing to: it must not write any more. */
+export class HeldElsewhere extends Error {}
+
+/** Everything the browser keeps between visits. What is put is kept once the promise resolves, or trouble was told. */
+export interface Store extends Claims {
   /** None on a first visit. */
   settings(): Promise<Settings | undefined>;
   putSettings(settings: Settings): Promise<void>;
   progress(): Promise<Progress[]>;
+  /** What was left of a call, to go on with: from now on this tab writes to it, and none that had it before. */
+  takeProgress(callId: string): Promise<Progress | undefined>;
   progressOf(callId: string): Promise<Progress | undefined>;
+  /** Throws `HeldElsewhere` where another tab has taken the call since. */
   putProgress(progress: Progress): Promise<void>;
   dropProgress(callId: string): Promise<void>;
   finished(): Promise<FinishedEntry[]>;
   finishedBy(key: number): Promise<FinishedEntry | undefined>;
-  addFinished(finished: Finished): Promise<number>;
+  /** Puts a call away that is over, in one go: its record and the round it was of go in, what was left of it goes out. */
+  addFinished(finished: Finished, round?: unknown): Promise<number>;
   /** Keeps what was worked out of a finished call beside it. */
   putReview(key: number, review: unknown): Promise<void>;
   lines(): Promise<Line[]>;
@@ -43,168 +48,196 @@ export interface Store {
   addDrill(count: DrillCount): Promise<void>;
   /** The round between two doors, as the engine's worker gave it out and will check it. */
   round(): Promise<unknown>;
-  putRound(kept: unknown): Promise<void>;
+  /** The round to go on with, as `takeProgress` a call. */
+  takeRound(): Promise<unknown>;
+  /** Throws `HeldElsewhere` as `putProgress`. */
+  putRound(kept: unknown, savedAt: number): Promise<void>;
   dropRound(): Promise<void>;
+  /** Keeps a round aside that this engine cannot go on with. */
+  setRoundAside(): Promise<void>;
   /** Calls that came by link or file, by their ids. */
   brought(): Promise<Brought[]>;
   broughtBy(callId: string): Promise<Brought | undefined>;
   putBrought(brought: Brought): Promise<void>;
   dropBrought(callId: string): Promise<void>;
+  everything(): Promise<Contents>;
+  /** Makes the changes that are decided upon what is there, all or none. Throws where it cannot. */
+  merge(decide: (there: Contents) => readonly Change[]): Promise<void>;
 }
 
-/** Where the values lie: the browser's database, or memory where there is none. */
-interface Backing {
-  all(shelf: Shelf): Promise<{ key: string | number; value: unknown }[]>;
-  get(shelf: Shelf, key: string | number): Promise<unknown>;
-  put(shelf: Shelf, value: unknown, key?: string | number): Promise<string | number>;
-  drop(shelf: Shelf, key: string | number): Promise<void>;
-  setAside(shelf: Shelf, key: string | number, value: unknown): Promise<void>;
-}
-
-const NAME = 'underlawn';
-/** 2 brought the shelf of the drills, 3 that of the round, 4 that of calls from elsewhere. A shelf once there is never made anew. */
-const VERSION = 4;
-
-/** Opens the store; `trouble` is told, at most once for each kind, what does not work and why it does not matter. */
-export async function openStore(trouble: (what: StoreTrouble) => void): Promise<Store> {
+/** Opens the store; `trouble` is told, once for each kind until it is `mended`, what does not work and why it does not matter. */
+export async function openStore(
+  trouble: (what: StoreTrouble) => void,
+  mended: (what: StoreTrouble) => void = () => {},
+): Promise<Store> {
   const told = new Set<StoreTrouble>();
-  const tell = (what: StoreTrouble) => {
-    if (!told.has(what)) trouble(what);
-    told.add(what);
+  const tell = (what: StoreTrouble, still = true) => {
+    if (told.has(what) === still) return;
+    if (still) told.add(what);
+    else told.delete(what);
+    (still ? trouble : mended)(what);
   };
-  let backing: Backing;
-  try {
-    backing = inDatabase(await openDatabase());
-  } catch {
-    tell('memory');
-    backing = inMemory();
+  return storeOver(inDatabase(tell), openClaims(), tell);
+}
+
+export function storeOver(
+  backing: Backing,
+  { claim, letGo }: Claims,
+  tell: (what: StoreTrouble, still?: boolean) => void,
+): Store {
+  const tab = Math.random().toString(36);
+  /** What this tab has begun to write to, and nobody else may have since. */
+  const taken = new Set<Key>();
+
+  async function check<T>(shelf: Kept, shape: Shape<T>, key: Key, value: unknown): Promise<T | undefined> {
+    if (value === undefined || shape(value)) return value;
+    tell('unread');
+    await setAside(shelf, key);
+    return undefined;
   }
-  return overBacking(backing, tell);
-}
-
-function openDatabase(): Promise<IDBPDatabase<Shelves>> {
-  return new Promise((opened, failed) => {
-    openDB<Shelves>(NAME, VERSION, {
-      upgrade(db, from) {
-        if (from < 1) {
-          db.createObjectStore('settings');
-          db.createObjectStore('progress');
-          db.createObjectStore('finished', { autoIncrement: true });
-          db.createObjectStore('lines');
-          db.createObjectStore('unread', { autoIncrement: true });
-        }
-        if (from < 2) db.createObjectStore('drills', { autoIncrement: true });
-        if (from < 3) db.createObjectStore('round');
-        if (from < 4) db.createObjectStore('brought');
-      },
-      // Another tab holds an older version open: this page goes on without it rather than wait for that tab to close.
-      blocked: () => failed(new Error('an older version is open')),
-      // And this tab does not stand in the way of a newer one.
-      blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
-    }).then(opened, failed);
-  });
-}
-
-function inDatabase(db: IDBPDatabase<Shelves>): Backing {
-  return {
-    async all(shelf) {
-      const tx = db.transaction(shelf);
-      const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
-      return keys.map((key, i) => ({ key, value: values[i] }));
-    },
-    get: (shelf, key) => db.get(shelf, key as never),
-    put: (shelf, value, key) => db.put(shelf, value, key as never),
-    drop: (shelf, key) => db.delete(shelf, key as never),
-    async setAside(shelf, key, value) {
-      const tx = db.transaction([shelf, 'unread'], 'readwrite');
-      await Promise.all([
-        tx.objectStore('unread').put?.({ shelf, key, value }),
-        tx.objectStore(shelf).delete?.(key as never),
-        tx.done,
-      ]);
-    },
-  };
-}
-
-function inMemory(): Backing {
-  const shelves = new Map<Shelf, Map<string | number, unknown>>();
-  const of = (shelf: Shelf) => {
-    const found = shelves.get(shelf) ?? new Map<string | number, unknown>();
-    shelves.set(shelf, found);
-    return found;
-  };
-  let last = 0;
-  return {
-    all: async (shelf) => [...of(shelf)].map(([key, value]) => ({ key, value })),
-    get: async (shelf, key) => of(shelf).get(key),
-    async put(shelf, value, key) {
-      const at = key ?? ++last;
-      of(shelf).set(at, value);
-      return at;
-    },
-    async drop(shelf, key) {
-      of(shelf).delete(key);
-    },
-    async setAside(shelf, key) {
-      of(shelf).delete(key);
-    },
-  };
-}
-
-function overBacking(backing: Backing, tell: (what: StoreTrouble) => void): Store {
-  async function read<T>(shelf: Shelf, shape: Shape<T>): Promise<[string | number, T][]> {
-    const good: [string | number, T][] = [];
-    for (const { key, value } of await backing.all(shelf)) {
-      const checked = await check(shelf, shape, key, value);
+  /** Throws where it cannot: nothing is to be put in its place then. */
+  async function setAside(shelf: Kept, key: Key): Promise<void> {
+    const done = await write([shelf, 'unread'], async (at) => {
+      const value = await at.get(shelf, key);
+      if (value !== undefined) await at.put('unread', { shelf, key, value });
+      await at.drop(shelf, key);
+      return true;
+    });
+    if (done === undefined) throw new EngineError({ id: 'trouble.store.failed' });
+  }
+  async function list<T>(shelf: Kept, shape: Shape<T>): Promise<[Key, T][]> {
+    const good: [Key, T][] = [];
+    for (const { key, value } of await quietly(
+      backing.run([shelf], 'readonly', (at) => at.all(shelf)),
+      [],
+    )) {
+      const checked = await quietly(check(shelf, shape, key, value), undefined);
       if (checked !== undefined) good.push([key, checked]);
     }
     return good;
   }
-  async function check<T>(shelf: Shelf, shape: Shape<T>, key: string | number, value: unknown): Promise<T | undefined> {
-    if (value === undefined) return undefined;
-    if (shape(value)) return value;
-    tell('unread');
-    await backing.setAside(shelf, key, value);
-    return undefined;
-  }
-  async function put(shelf: Shelf, value: unknown, key?: string | number): Promise<number> {
+  const one = async <T>(shelf: Kept, shape: Shape<T>, key: Key) =>
+    check(shelf, shape, key, await backing.run([shelf], 'readonly', (at) => at.get(shelf, key)));
+  /** Goes on without what could not be fetched just now: it is left as it is. */
+  async function quietly<T>(reading: Promise<T>, none: T): Promise<T> {
     try {
-      return Number(await backing.put(shelf, value, key));
+      return await reading;
     } catch {
-      tell('full');
-      return Number.NaN;
+      tell('missed');
+      return none;
     }
   }
-  const one = async <T>(shelf: Shelf, shape: Shape<T>, key: string | number) =>
-    check(shelf, shape, key, await backing.get(shelf, key));
+  async function write<T>(shelves: readonly Shelf[], work: (at: Hands) => Promise<T>): Promise<T | undefined> {
+    try {
+      const done = await backing.run(shelves, 'readwrite', work);
+      tell('full', false);
+      tell('failed', false);
+      return done;
+    } catch (error) {
+      if (error instanceof HeldElsewhere) throw error;
+      tell((error as Error).name === 'QuotaExceededError' ? 'full' : 'failed');
+      return undefined;
+    }
+  }
+  const put = (shelf: Kept, value: unknown, key?: Key) => write([shelf], (at) => at.put(shelf, value, key));
+  const drop = async (shelf: Kept, key: Key) => void (await write([shelf], (at) => at.drop(shelf, key)));
+
+  /** Writes as the holder of a call or of the round; the mark stands until another tab takes it. */
+  async function writeHeld<T>(
+    key: Key,
+    shelves: readonly Shelf[],
+    work: (at: Hands) => Promise<T>,
+  ): Promise<T | undefined> {
+    const done = await write([...shelves, 'holders'], async (at) => {
+      await hold(at, key);
+      return [await work(at)] as const;
+    });
+    // Where nothing could be written, on a full disk, the first that can be written marks it.
+    if (done !== undefined) taken.add(key);
+    return done?.[0];
+  }
+  async function hold(at: Hands, key: Key): Promise<void> {
+    const holder = await at.get('holders', key);
+    if (holder === tab) return;
+    if (holder !== undefined && taken.has(key)) throw new HeldElsewhere();
+    await at.put('holders', tab, key);
+  }
+  async function take<T>(shelf: Kept, shape: Shape<T>, key: Key): Promise<T | undefined> {
+    taken.delete(key);
+    await writeHeld(key, [], async () => {});
+    try {
+      return await one(shelf, shape, key);
+    } catch {
+      // Not to be taken for nothing there: what is there would then be written over.
+      throw new EngineError({ id: 'trouble.store.missed' });
+    }
+  }
+  const roundOf = (kept: unknown, savedAt: number): Round => ({ version: 1, savedAt, kept });
 
   return {
-    settings: () => one('settings', Settings, 'settings'),
+    claim: async (name, over, lost) => !(await backing.shared()) || claim(name, over, lost),
+    letGo,
+    settings: () => quietly(one('settings', Settings, 'settings'), undefined),
     putSettings: async (settings) => void (await put('settings', settings, 'settings')),
-    progress: async () => (await read('progress', Progress)).map(([, value]) => value),
-    progressOf: (callId) => one('progress', Progress, callId),
-    putProgress: async (progress) => void (await put('progress', progress, progress.callId)),
-    dropProgress: (callId) => backing.drop('progress', callId),
-    finished: async () => (await read('finished', Finished)).map(([key, value]) => ({ ...value, key: Number(key) })),
+    progress: async () => (await list('progress', Progress)).map(([, value]) => value),
+    takeProgress: (callId) => take('progress', Progress, callId),
+    progressOf: (callId) => quietly(one('progress', Progress, callId), undefined),
+    putProgress: (progress) =>
+      writeHeld(progress.callId, ['progress'], async (at) => {
+        await at.put('progress', progress, progress.callId);
+      }),
+    dropProgress: (callId) => drop('progress', callId),
+    finished: async () => (await list('finished', Finished)).map(([key, value]) => ({ ...value, key: Number(key) })),
     async finishedBy(key) {
-      const found = await one('finished', Finished, key);
+      const found = await quietly(one('finished', Finished, key), undefined);
       return found === undefined ? undefined : { ...found, key };
     },
-    addFinished: (finished) => put('finished', finished),
-    async putReview(key, review) {
-      const found = await one('finished', Finished, key);
-      if (found !== undefined) await put('finished', { ...found, review }, key);
+    async addFinished(finished, round) {
+      const { callId } = finished;
+      const key = await writeHeld(callId, ['progress', 'finished', 'round'], async (at) => {
+        if (round !== undefined) {
+          await hold(at, 'round');
+          await at.put('round', roundOf(round, finished.finishedAt), 'round');
+        }
+        await at.drop('progress', callId);
+        return at.put('finished', finished);
+      });
+      return Number(key);
     },
-    lines: async () => (await read('lines', Line)).map(([, value]) => value),
+    putReview: (key, review) =>
+      write(['finished'], async (at) => {
+        const found = await at.get('finished', key);
+        if (Finished(found)) await at.put('finished', { ...found, review }, key);
+      }),
+    lines: async () => (await list('lines', Line)).map(([, value]) => value),
     putLine: async (line) => void (await put('lines', line, line.family ?? line.callId)),
-    drills: async () => (await read('drills', DrillCount)).map(([, value]) => value),
+    drills: async () => (await list('drills', DrillCount)).map(([, value]) => value),
     addDrill: async (count) => void (await put('drills', count)),
-    round: () => backing.get('round', 'round'),
-    putRound: async (kept) => void (await put('round', kept, 'round')),
-    dropRound: () => backing.drop('round', 'round'),
-    brought: async () => (await read('brought', Brought)).map(([, value]) => value),
-    broughtBy: (callId) => one('brought', Brought, callId),
+    round: async () => (await one('round', Round, 'round'))?.kept,
+    takeRound: async () => (await take('round', Round, 'round'))?.kept,
+    putRound: (kept, savedAt) =>
+      writeHeld('round', ['round'], async (at) => {
+        await at.put('round', roundOf(kept, savedAt), 'round');
+      }),
+    dropRound: () => drop('round', 'round'),
+    setRoundAside: () => setAside('round', 'round'),
+    brought: async () => (await list('brought', Brought)).map(([, value]) => value),
+    broughtBy: (callId) => quietly(one('brought', Brought, callId), undefined),
     putBrought: async (brought) => void (await put('brought', brought, brought.card.id)),
-    dropBrought: (callId) => backing.drop('brought', callId),
+    dropBrought: (callId) => drop('brought', callId),
+    everything: () => backing.run(KEPT, 'readonly', everythingAt),
+    merge: (decide) =>
+      backing.run([...KEPT, 'holders'], 'readwrite', async (at) => {
+        for (const { shelf, key, value } of decide(await everythingAt(at))) {
+          await at.put(shelf, value, key);
+          // A tab that has it open is not to write over it.
+          if (key !== undefined && (shelf === 'progress' || shelf === 'round')) await at.put('holders', tab, key);
+        }
+      }),
   };
+}
+
+async function everythingAt(at: Hands): Promise<Contents> {
+  const all = await Promise.all(KEPT.map(async (shelf) => [shelf, await at.all(shelf)] as const));
+  return Object.fromEntries(all) as Record<Kept, readonly Entry[]>;
 }

@@ -103,6 +103,16 @@ export const Brought = fields(
 );
 export type Brought = ShapeOf<typeof Brought>;
 
+/** The round between two doors. */
+export const Round = fields({
+  version: oneOf(1),
+  /** Wall time of the save, ms: to tell which of two is the later. */
+  savedAt: finite,
+  /** As the engine gave it out: whoever takes it up checks it. */
+  kept: anything,
+});
+export type Round = ShapeOf<typeof Round>;
+
 /** What a first visit starts with: the first of the reader's languages that Underlawn speaks, else English. */
 export function firstSettings(languages: readonly string[]): Settings {
   const spoken = languages.map((one) => one.slice(0, 2).toLowerCase()).find((one) => one === 'en' || one === 'es');

@@ -1,12 +1,18 @@
 import type { en } from './en.ts';
 import type { ofDrills } from './en-drills.ts';
+import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
 import type { ofShare } from './en-share.ts';
 
 export type Language = 'en' | 'es';
 
 /** Every message id there is. English leads; Spanish is typed to have the same. */
-export type Key = keyof typeof en | keyof typeof later | keyof typeof ofDrills | keyof typeof ofShare;
+export type Key =
+  | keyof typeof en
+  | keyof typeof later
+  | keyof typeof ofDrills
+  | keyof typeof ofShare
+  | keyof typeof ofKept;
 
 /** One language, loaded. */
 export interface Words {
@@ -14,8 +20,8 @@ export interface Words {
   readonly texts: Readonly<Record<string, string>>;
 }
 
-/** Texts that a call does without: a debrief and a coach say more, drills and calls from elsewhere other things. */
-export type Extra = 'debrief' | 'drills' | 'share';
+/** Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere and what is kept other things. */
+export type Extra = 'debrief' | 'drills' | 'share' | 'kept';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {
@@ -30,6 +36,9 @@ async function loadExtra(language: Language, extra: Extra): Promise<Words['texts
   }
   if (extra === 'share') {
     return language === 'es' ? (await import('./es-share.ts')).ofShare : (await import('./en-share.ts')).ofShare;
+  }
+  if (extra === 'kept') {
+    return language === 'es' ? (await import('./es-kept.ts')).ofKept : (await import('./en-kept.ts')).ofKept;
   }
   return language === 'es' ? (await import('./es-later.ts')).later : (await import('./en-later.ts')).later;
 }

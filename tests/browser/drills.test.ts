@@ -179,8 +179,18 @@ inBrowser('the drills', () => {
           };
         }),
     );
-    expect(found.version).toBe(3);
-    expect(found.shelves).toEqual(['drills', 'finished', 'lines', 'progress', 'round', 'settings', 'unread']);
+    expect(found.version).toBe(5);
+    expect(found.shelves).toEqual([
+      'brought',
+      'drills',
+      'finished',
+      'holders',
+      'lines',
+      'progress',
+      'round',
+      'settings',
+      'unread',
+    ]);
     expect(found.unread).toBe(1);
     expect(await page.locator('.troubles').count()).toBe(0);
     expect(errors).toEqual([]);

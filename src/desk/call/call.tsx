@@ -3,6 +3,7 @@ import type { Rung } from '../../calls/rungs.ts';
 import { Bar } from '../bar.tsx';
 import { ClockBar } from '../clock-bar.tsx';
 import { useDesk } from '../desk.ts';
+import { OpenElsewhere } from '../elsewhere/later.tsx';
 import { ScreenTitle } from '../screen.tsx';
 import { AlarmBand } from './alarm-band.tsx';
 import { useCoachParts } from './coach/later.ts';
@@ -23,18 +24,20 @@ export function CallScreen({ callId, rung }: { callId: string; rung: Rung }) {
   const desk = useDesk();
   const { session } = desk;
   const [tab, setTab] = useState<Tab>('hand');
+  const begin = async (over = false) => {
+    await session.take(callId, rung, over);
+    if (session.view.value === null && session.elsewhere.value === null) desk.go({ screen: 'start' });
+  };
   useEffect(() => {
     void begin();
-    async function begin() {
-      await session.take(callId, rung);
-      if (session.view.value === null) desk.go({ screen: 'start' });
-    }
   }, [desk, session, callId, rung]);
   useCallKeys(session);
   const captions = useSounds(desk);
 
   const view = session.view.value;
   const coach = useCoachParts(desk, view?.mode === 'coached');
+  const elsewhere = session.elsewhere.value;
+  if (elsewhere !== null) return <OpenElsewhere how={elsewhere} onTake={() => void begin(true)} />;
   if (view === null) {
     return (
       <div class="call">

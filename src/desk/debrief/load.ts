@@ -17,7 +17,7 @@ export function useDebrief(desk: Desk, recordKey: number): DebriefView | null {
       if (desk.session.finishedKey.peek() !== recordKey) {
         const entry = await desk.store.finishedBy(recordKey);
         if (entry === undefined) throw new EngineError({ id: 'trouble.noRecord' });
-        await haveRound(entry.callId, desk.engine, desk.store);
+        await haveRound(entry.callId, desk.engine, () => desk.store.round());
         await desk.engine.ask({ kind: 'resume', saved: entry.saved });
       }
       const reply = await desk.engine.ask({ kind: 'debrief' });

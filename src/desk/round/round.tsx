@@ -2,11 +2,13 @@ import '../css/round.css';
 import { useEffect, useState } from 'preact/hooks';
 import { Bar } from '../bar.tsx';
 import { type Desk, useDesk } from '../desk.ts';
+import { OpenElsewhere } from '../elsewhere/later.tsx';
 import { toldOf } from '../engine.ts';
 import { Icon } from '../icons.tsx';
 import type { LotView, RoundView } from '../protocol.ts';
 import { isRoundCall } from '../round-call.ts';
 import { Said, ScreenTitle } from '../screen.tsx';
+import { HeldElsewhere } from '../store.ts';
 import { LotCard } from './lot-card.tsx';
 import { Weeks } from './weeks.tsx';
 
@@ -15,8 +17,17 @@ export function RoundScreen() {
   const desk = useDesk();
   const [view, setView] = useState<RoundView | null>(null);
   const [year, setYear] = useState(0);
-  useEffect(() => liveOn(desk, setView), [desk, year]);
+  const [elsewhere, setElsewhere] = useState<'open' | 'taken' | null>(null);
+  const [over, setOver] = useState(0);
+  useEffect(() => liveOn(desk, over > 0, setView, setElsewhere), [desk, year, over]);
   const { t } = desk;
+  if (elsewhere !== null) {
+    const take = () => {
+      setElsewhere(null);
+      setOver(over + 1);
+    };
+    return <OpenElsewhere how={elsewhere} onTake={take} />;
+  }
   return (
     <div class="round-screen">
       <Bar subtitle={t('title.round')} />
@@ -82,21 +93,40 @@ function Now({ view }: { view: RoundView | null }) {
 }
 
 /** Opens the round and lets lot after lot live on, until it is known whose phone rings first. Returns how to stop. */
-function liveOn(desk: Desk, show: (view: RoundView) => void): () => void {
+function liveOn(
+  desk: Desk,
+  over: boolean,
+  show: (view: RoundView) => void,
+  held: (elsewhere: 'open' | 'taken') => void,
+): () => void {
   let gone = false;
-  const { engine, store } = desk;
+  const { engine, store, wallClock } = desk;
+  const lose = () => {
+    if (!gone) held('taken');
+    gone = true;
+  };
   const live = async () => {
     await desk.session.leave();
-    let reply = await engine.ask({ kind: 'round', kept: await store.round() });
-    if (reply.anew) desk.fail({ id: 'trouble.round-anew' });
+    if (!(await store.claim('round', over, lose))) return held('open');
+    let reply = await engine.ask({ kind: 'round', kept: await store.takeRound() });
+    if (reply.anew) {
+      await store.setRoundAside();
+      desk.fail({ id: 'trouble.round-anew' });
+    }
     show(reply.view);
     while (!gone && reply.view.living > 0) {
       reply = await engine.ask({ kind: 'roundLive' });
       if (!gone) show(reply.view);
     }
-    await store.putRound(reply.kept);
+    await store.putRound(reply.kept, wallClock());
   };
-  live().catch((error: unknown) => desk.fail(toldOf(error)));
+  live().catch((error: unknown) => {
+    if (error instanceof HeldElsewhere) lose();
+    else {
+      desk.fail(toldOf(error));
+      if (!gone) desk.go({ screen: 'start' });
+    }
+  });
   return () => {
     gone = true;
   };

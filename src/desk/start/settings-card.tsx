@@ -1,7 +1,8 @@
 import { useDesk } from '../desk.ts';
 import { Switch } from '../switch.tsx';
+import { CopyPart } from './copy-part.tsx';
 
-/** Language, units, sound and motion; kept in this browser. */
+/** Language, units, sound and motion, and copies of what is kept in this browser. */
 export function SettingsCard() {
   const desk = useDesk();
   const { t } = desk;
@@ -33,7 +34,7 @@ export function SettingsCard() {
         <Switch label={t('set.sound')} on={sound} onFlip={(on) => void desk.change({ sound: on })} />
       )}
       <Switch label={t('set.still')} on={still} onFlip={(on) => void desk.change({ still: on })} />
-      <p class="small">{t('set.kept')}</p>
+      <CopyPart />
     </section>
   );
 }

@@ -72,7 +72,9 @@ export const desk = {
   'set.units.si': 'L, cm, kPa',
   'set.sound': 'Sound (captions always show)',
   'set.still': 'Still pictures',
-  'set.kept': 'Calls and records stay in this browser.',
+  'set.kept': 'Calls and records stay in this browser. A copy holds all of it in one file.',
+  'set.copy.keep': 'Keep a copy',
+  'set.copy.back': 'Bring a copy back',
   'trouble.dismiss': 'Put this message away',
   'trouble.engine': 'The simulation stopped with an error. Reload the page: the call goes on from its last save.',
   'trouble.no-call': 'There is no call open. Choose one from the list.',
@@ -80,9 +82,4 @@ export const desk = {
   'trouble.notLoaded': 'A part of Underlawn could not be fetched. Check the connection and reload the page.',
   'trouble.brought-broken': 'The kept file of this call cannot be read. Open its link or its file again.',
   'trouble.noRecord': 'This record is not in this browser.',
-  'trouble.store.memory':
-    'This browser keeps nothing for this page (private mode?). Calls work, but a reload loses them.',
-  'trouble.store.unread':
-    'Something kept from an earlier visit could not be read. It was set aside; the rest is as you left it.',
-  'trouble.store.full': 'The browser refused to keep the latest state. Free some space, or a reload may lose it.',
 };

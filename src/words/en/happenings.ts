@@ -12,8 +12,12 @@ export const happenings = {
   'sound.click': 'Switch clicks',
   'sound.ring': 'Phone rings',
   'trouble.progress-broken': 'The kept call cannot be read. Start it over.',
+  'trouble.progress-older':
+    'This was kept by an older Underlawn (engine {made}, here {here}) and would not come out the same. It stays kept; the call can be started over.',
+  'trouble.progress-newer':
+    'This was kept by a newer Underlawn (engine {made}, here {here}). It stays as it is: reload the page to get the newer one.',
   'trouble.progress-other-version':
-    'The kept call comes from another version and would not come out the same. Start it over.',
+    'The call has changed since this was kept, and it would not come out the same. It stays kept; the call can be started over.',
   'trouble.progress-differs': 'The kept call does not come out as it was. Start it over. {what}',
   'replay.engine': 'The record was made with engine {made}; this is engine {here}.',
   'replay.call-changed': 'The call {call} is not the one this record was made on.',

@@ -31,7 +31,8 @@ export const round = {
   'round.book.by-phone': 'Closed by phone.',
   'round.book.unsafe': 'Stopped at a life-safety step.',
   'round.book.lost': 'The household then had another firm mend it.',
-  'trouble.round-anew': 'The kept round is from another version or broken. The year begins anew.',
+  'trouble.round-anew':
+    'The kept round is from an older version or broken. It was set aside, and a copy holds it; the year begins anew.',
   'replay.round-quiet': 'Lot {lot}: nobody rang for visit {n} of the record.',
   'replay.round-state': 'Lot {lot}: after visit {n} it is left in another state than recorded.',
   'replay.round-more': 'Lot {lot}: the phone rings again after the last visit of the record.',

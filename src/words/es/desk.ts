@@ -76,7 +76,9 @@ export const desk: Record<keyof typeof en, string> = {
   'set.units.si': 'L, cm, kPa',
   'set.sound': 'Sonido (los subtítulos salen siempre)',
   'set.still': 'Imágenes fijas',
-  'set.kept': 'Los avisos y registros quedan en este navegador.',
+  'set.kept': 'Los avisos y registros quedan en este navegador. Una copia lo contiene todo en un archivo.',
+  'set.copy.keep': 'Guardar una copia',
+  'set.copy.back': 'Recuperar una copia',
   'trouble.dismiss': 'Quitar este mensaje',
   'trouble.engine':
     'La simulación se detuvo por un error. Recargue la página: el aviso sigue desde lo último guardado.',
@@ -85,9 +87,4 @@ export const desk: Record<keyof typeof en, string> = {
   'trouble.notLoaded': 'No se pudo traer una parte de Underlawn. Revise la conexión y recargue la página.',
   'trouble.brought-broken': 'El archivo guardado de este aviso no se puede leer. Abra otra vez su enlace o archivo.',
   'trouble.noRecord': 'Este registro no está en este navegador.',
-  'trouble.store.memory':
-    'Este navegador no guarda nada de esta página (¿modo privado?). Los avisos funcionan, pero al recargar se pierden.',
-  'trouble.store.unread':
-    'Algo guardado en una visita anterior no se pudo leer. Se apartó; lo demás está como lo dejó.',
-  'trouble.store.full': 'El navegador no quiso guardar el último estado. Libere espacio o al recargar puede perderse.',
 };

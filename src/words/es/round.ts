@@ -33,7 +33,8 @@ export const round: Record<keyof typeof en, string> = {
   'round.book.by-phone': 'Cerrado por teléfono.',
   'round.book.unsafe': 'Detenido en un paso de seguridad vital.',
   'round.book.lost': 'La familia lo hizo reparar después por otra empresa.',
-  'trouble.round-anew': 'La ronda guardada viene de otra versión o está dañada. El año empieza de nuevo.',
+  'trouble.round-anew':
+    'La ronda guardada viene de una versión más antigua o está dañada. Se apartó, y una copia la contiene; el año empieza de nuevo.',
   'replay.round-quiet': 'Lote {lot}: nadie llamó para la visita {n} del registro.',
   'replay.round-state': 'Lote {lot}: tras la visita {n} queda en otro estado que el registrado.',
   'replay.round-more': 'Lote {lot}: el teléfono suena otra vez después de la última visita del registro.',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadRecord, shippedCalls } from '../../../src/calls/index.ts';
+import { ENGINE_VERSION } from '../../../src/calls/progress.ts';
 import { Answerer } from '../../../src/desk/answer.ts';
 import type { Reply, Request, SavedCall } from '../../../src/desk/protocol.ts';
 
@@ -45,6 +46,26 @@ describe('what the page asks', () => {
     const { saved } = await ask(answerer, { kind: 'save' }, 'saved');
     const broken = await new Answerer().answer({ kind: 'resume', saved: { ...saved, record: { actions: 7 } } });
     expect(broken).toMatchObject({ kind: 'error', message: { id: 'trouble.progress-broken' } });
+  });
+
+  it('of a kept call or round of another engine is refused with a word of which, whatever it keeps', async () => {
+    const { answerer } = await takenUpTo(1);
+    const { saved } = await ask(answerer, { kind: 'save' }, 'saved');
+    const made = Number(ENGINE_VERSION);
+    const of = (engine: number): Request => ({
+      kind: 'resume',
+      saved: { ...saved, record: { engine: String(engine), other: 'things' } },
+    });
+    const told = async (request: Request) => {
+      const reply = await new Answerer().answer(request);
+      return reply.kind === 'error' ? reply.message : reply.kind;
+    };
+    const engines = (engine: number) => ({ made: String(engine), here: ENGINE_VERSION });
+    expect(await told(of(made - 1))).toEqual({ id: 'trouble.progress-older', values: engines(made - 1) });
+    expect(await told(of(made + 1))).toEqual({ id: 'trouble.progress-newer', values: engines(made + 1) });
+    expect(await told({ kind: 'round', kept: { engine: String(made + 1) } })).toEqual({ id: 'trouble.round-newer' });
+    const older = await ask(new Answerer(), { kind: 'round', kept: { engine: String(made - 1) } }, 'round');
+    expect(older.anew).toBe(true);
   });
 
   it('to do in a coached call is done after a word, where one is due, and not at once', async () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
-import { openStore } from '../../../src/desk/store.ts';
+import { type Backing, inMemory } from '../../../src/desk/backing.ts';
+import { HeldElsewhere, openStore, type StoreTrouble, storeOver } from '../../../src/desk/store.ts';
 import {
   type Brought,
   type DrillCount,
@@ -27,14 +28,16 @@ describe('the store without a database', () => {
     const store = await openStore(trouble);
     await store.putSettings({ version: 1, language: 'es', units: 'si', sound: false, still: true });
     await store.putProgress(progress);
+    expect(await store.progressOf('sunny-line')).toEqual(progress);
     const key = await store.addFinished(finished);
     await store.putLine({ version: 1, callId: 'sunny-line', toldMost: '', costMost: '', nextTime: 'Soap first' });
     await store.addDrill(count);
     expect(await store.settings()).toMatchObject({ language: 'es', units: 'si' });
     expect(await store.drills()).toEqual([count]);
-    expect(await store.progressOf('sunny-line')).toEqual(progress);
     expect(await store.finishedBy(key)).toEqual({ ...finished, key });
     expect((await store.lines()).map((one) => one.nextTime)).toEqual(['Soap first']);
+    expect(await store.progress()).toEqual([]);
+    await store.putProgress(progress);
     await store.dropProgress('sunny-line');
     expect(await store.progress()).toEqual([]);
     expect(trouble.mock.calls).toEqual([['memory']]);
@@ -87,6 +90,184 @@ describe('the store without a database', () => {
     expect(await store.settings()).toBeUndefined();
     expect(await store.settings()).toBeUndefined();
     expect(trouble.mock.calls).toEqual([['memory'], ['unread']]);
+  });
+});
+
+const claims = { claim: async () => true, letGo: () => {} };
+
+/** A backing that refuses to write, or to read, while it is told to. */
+function failing(backing: Backing) {
+  const now: { write?: string | undefined; read?: string | undefined } = {};
+  const over: Backing = {
+    ...backing,
+    async run(shelves, mode, work) {
+      const name = mode === 'readwrite' ? now.write : now.read;
+      if (name !== undefined) throw new DOMException('refused', name);
+      return backing.run(shelves, mode, work);
+    },
+  };
+  return { now, over };
+}
+
+function troubled() {
+  const standing = new Set<StoreTrouble>();
+  const tell = (what: StoreTrouble, still = true) => void (still ? standing.add(what) : standing.delete(what));
+  return { standing, tell };
+}
+
+describe('the store on a full disk', () => {
+  it('says so, goes on, and takes it back once there is room', async () => {
+    const { now, over } = failing(inMemory());
+    const { standing, tell } = troubled();
+    const store = storeOver(over, claims, tell);
+    await store.takeProgress('sunny-line');
+    await store.putProgress(progress);
+    now.write = 'QuotaExceededError';
+    await store.putProgress({ ...progress, stage: 'site' });
+    await store.addDrill(count);
+    expect([...standing]).toEqual(['full']);
+    expect(await store.progressOf('sunny-line')).toEqual(progress);
+    now.write = undefined;
+    await store.putProgress({ ...progress, stage: 'site' });
+    expect([...standing]).toEqual([]);
+    expect(await store.progressOf('sunny-line')).toMatchObject({ stage: 'site' });
+  });
+
+  it('does not lose a call that ends there', async () => {
+    const { now, over } = failing(inMemory());
+    const store = storeOver(over, claims, () => {});
+    await store.putProgress(progress);
+    now.write = 'QuotaExceededError';
+    expect(await store.addFinished(finished)).toBeNaN();
+    now.write = undefined;
+    expect(await store.progress()).toEqual([progress]);
+    expect(await store.finished()).toEqual([]);
+  });
+
+  it('lets a call be taken up there, and kept again later', async () => {
+    const backing = inMemory();
+    await storeOver(backing, claims, () => {}).putProgress(progress);
+    const { now, over } = failing(backing);
+    const store = storeOver(over, claims, () => {});
+    now.write = 'QuotaExceededError';
+    expect(await store.takeProgress('sunny-line')).toEqual(progress);
+    await store.putProgress({ ...progress, stage: 'site' });
+    now.write = undefined;
+    await store.putProgress({ ...progress, stage: 'site' });
+    expect(await store.progressOf('sunny-line')).toMatchObject({ stage: 'site' });
+  });
+
+  it('leaves what it cannot read where it is, rather than have it written over', async () => {
+    const backing = inMemory([['progress', [{ key: 'sunny-line', value: 'nonsense' }]]]);
+    const { now, over } = failing(backing);
+    const store = storeOver(over, claims, () => {});
+    now.write = 'QuotaExceededError';
+    await expect(store.takeProgress('sunny-line')).rejects.toThrow();
+    expect(await backing.run(['progress'], 'readonly', (at) => at.get('progress', 'sunny-line'))).toBe('nonsense');
+  });
+});
+
+describe('the store of a browser that cannot fetch just now', () => {
+  it('shows what there is without it, but begins no call anew', async () => {
+    const { now, over } = failing(inMemory());
+    const { standing, tell } = troubled();
+    const store = storeOver(over, claims, tell);
+    await store.putProgress(progress);
+    now.read = 'UnknownError';
+    expect(await store.progress()).toEqual([]);
+    expect(await store.settings()).toBeUndefined();
+    await expect(store.takeProgress('sunny-line')).rejects.toThrow();
+    await expect(store.takeRound()).rejects.toThrow();
+    expect([...standing]).toEqual(['missed']);
+    now.read = undefined;
+    expect(await store.progress()).toEqual([progress]);
+  });
+});
+
+describe('two tabs on one store', () => {
+  const open = (backing: Backing) => storeOver(backing, claims, () => {});
+
+  it('the one that took a call over has all that was kept, and the other writes no more', async () => {
+    const backing = inMemory();
+    const [first, second] = [open(backing), open(backing)];
+    await first.takeProgress('sunny-line');
+    await first.putProgress(progress);
+    expect(await second.takeProgress('sunny-line')).toEqual(progress);
+    await expect(first.putProgress({ ...progress, stage: 'lost' })).rejects.toThrow(HeldElsewhere);
+    await expect(first.addFinished(finished)).rejects.toThrow(HeldElsewhere);
+    await second.putProgress({ ...progress, stage: 'site' });
+    expect(await first.progressOf('sunny-line')).toMatchObject({ stage: 'site' });
+    expect(await first.finished()).toEqual([]);
+    // And back again.
+    expect(await first.takeProgress('sunny-line')).toMatchObject({ stage: 'site' });
+    await first.putProgress(progress);
+    await expect(second.putProgress(progress)).rejects.toThrow(HeldElsewhere);
+  });
+
+  it('a call that both begin at once goes on in one of them', async () => {
+    const backing = inMemory();
+    const tabs = [open(backing), open(backing)];
+    await Promise.all(tabs.map((tab) => tab.takeProgress('sunny-line')));
+    const written = await Promise.allSettled(tabs.map((tab) => tab.putProgress(progress)));
+    expect(written.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected']);
+  });
+
+  it('are not in each other’s way with two calls', async () => {
+    const backing = inMemory();
+    const [first, second] = [open(backing), open(backing)];
+    await first.takeProgress('sunny-line');
+    await second.takeProgress('storm-light');
+    await first.putProgress(progress);
+    await second.putProgress({ ...progress, callId: 'storm-light' });
+    expect(await first.progress()).toHaveLength(2);
+  });
+
+  it('a call that was finished or begun anew elsewhere does not come back', async () => {
+    const backing = inMemory();
+    const [first, second] = [open(backing), open(backing)];
+    await first.takeProgress('sunny-line');
+    await first.putProgress(progress);
+    await second.takeProgress('sunny-line');
+    await second.addFinished(finished);
+    await expect(first.putProgress(progress)).rejects.toThrow(HeldElsewhere);
+    expect(await first.progress()).toEqual([]);
+  });
+
+  it('the round of one does not write over that of the other, with the call that ended on it', async () => {
+    const backing = inMemory();
+    const [first, second] = [open(backing), open(backing)];
+    const door = { ...finished, callId: 'round-3-0' };
+    await first.takeRound();
+    await first.putRound('a year', 1);
+    expect(await second.takeRound()).toBe('a year');
+    await second.addFinished(door, 'a year with a visit');
+    await expect(first.putRound('a year', 2)).rejects.toThrow(HeldElsewhere);
+    await expect(first.addFinished(door, 'another year')).rejects.toThrow(HeldElsewhere);
+    expect(await first.round()).toBe('a year with a visit');
+    expect(await first.finished()).toHaveLength(1);
+  });
+
+  it('a copy that was taken in is not written over by a tab that has the call open', async () => {
+    const backing = inMemory();
+    const [first, second] = [open(backing), open(backing)];
+    await first.takeProgress('sunny-line');
+    await first.putProgress(progress);
+    await second.merge(() => [{ shelf: 'progress', key: 'sunny-line', value: { ...progress, stage: 'site' } }]);
+    await expect(first.putProgress(progress)).rejects.toThrow(HeldElsewhere);
+  });
+});
+
+describe('a round that this engine cannot go on with', () => {
+  it('is set aside, and goes into a copy', async () => {
+    const store = storeOver(inMemory(), claims, () => {});
+    await store.putRound('a year of long ago', 1);
+    await store.setRoundAside();
+    await store.putRound('a new year', 2);
+    expect(await store.round()).toBe('a new year');
+    const kept = { version: 1, savedAt: 1, kept: 'a year of long ago' };
+    expect((await store.everything()).unread).toEqual([
+      { key: expect.anything(), value: { shelf: 'round', key: 'round', value: kept } },
+    ]);
   });
 });
 

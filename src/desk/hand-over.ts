@@ -1,0 +1,10 @@
+/** Hands a value over to the browser's downloads as a JSON file. */
+export function handOver(fileName: string, value: unknown): void {
+  const file = new Blob([`${JSON.stringify(value, null, 2)}\n`], { type: 'application/json' });
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(file);
+  link.download = fileName;
+  link.click();
+  // The download holds the blob by now; a browser that is slow to start it still has a minute.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}

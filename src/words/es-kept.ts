@@ -1,0 +1,5 @@
+import type { ofKept as en } from './en-kept.ts';
+import { kept } from './es/kept.ts';
+
+/** What is hardly ever said of what the browser keeps, in Spanish. */
+export const ofKept: Record<keyof typeof en, string> = kept;

@@ -1,26 +1,28 @@
-import { type Backing, type Hands, inMemory, KEPT, type Shelf } from './backing.ts';
+import { type IDBPDatabase, type IDBPObjectStore, type IDBPTransaction, openDB } from 'idb';
+import { type Backing, type Hands, inMemory, KEPT, type Key, type Shelf } from './backing.ts';
+
+type Database = IDBPDatabase<unknown>;
+type Upgrade = IDBPTransaction<unknown, string[], 'versionchange'>;
 
 const NAME = 'underlawn';
 /**
  * Each takes the store from one version to the next, and is never changed once it has shipped. A page does not open the
  * store of a newer one: so whatever an older page would misread or write over wants a step here.
  */
-const STEPS: readonly ((db: IDBDatabase, tx: IDBTransaction) => void)[] = [
+const STEPS: readonly ((db: Database, tx: Upgrade) => unknown)[] = [
   (db) => {
     for (const shelf of ['settings', 'progress', 'lines']) db.createObjectStore(shelf);
     // `unread`: what could not be read any more or gave way to a later one, set aside rather than thrown away.
     for (const shelf of ['finished', 'unread']) db.createObjectStore(shelf, { autoIncrement: true });
   },
-  (db) => void db.createObjectStore('drills', { autoIncrement: true }),
-  (db) => void db.createObjectStore('round'),
-  (db) => void db.createObjectStore('brought'),
-  (db, tx) => {
+  (db) => db.createObjectStore('drills', { autoIncrement: true }),
+  (db) => db.createObjectStore('round'),
+  (db) => db.createObjectStore('brought'),
+  async (db, tx) => {
     db.createObjectStore('holders');
     const round = tx.objectStore('round');
-    const kept = round.get('round');
-    kept.onsuccess = () => {
-      if (kept.result !== undefined) round.put({ version: 1, savedAt: 0, kept: kept.result }, 'round');
-    };
+    const kept: unknown = await round.get('round');
+    if (kept !== undefined) await round.put({ version: 1, savedAt: 0, kept }, 'round');
   },
 ];
 const VERSION = STEPS.length;
@@ -35,25 +37,21 @@ export type WithoutStore = 'memory' | 'newer' | 'shut' | 'left';
 export function inDatabase(tell: (why: WithoutStore) => void): Backing {
   let now = open();
   function open(): Promise<Backing> {
-    return connect().then(
-      (db) => {
-        db.onversionchange = () => {
-          now = letGo(db);
-        };
-        // Taken away by the browser: what is kept from now on begins a new one.
-        db.onclose = () => {
-          now = open();
-        };
-        return over(db);
+    return connect({
+      letGo(db) {
+        now = letGo(db);
       },
-      (error: unknown) => {
-        tell(whyNot((error as Error).name));
-        return inMemory();
+      // Taken away by the browser: what is kept from now on begins a new one.
+      takenAway() {
+        now = open();
       },
-    );
+    }).then(over, (error: unknown) => {
+      tell(whyNot((error as Error).name));
+      return inMemory();
+    });
   }
   /** Another tab waits for this one to close the store: what is there is read first, so that the screens do not go empty. */
-  async function letGo(db: IDBDatabase): Promise<Backing> {
+  async function letGo(db: Database): Promise<Backing> {
     tell('left');
     const seed = over(db).run(KEPT, 'readonly', (at) =>
       Promise.all(KEPT.map(async (shelf) => [shelf, await at.all(shelf)] as const)),
@@ -72,9 +70,13 @@ function whyNot(name: string): WithoutStore {
   return ['AbortError', 'QuotaExceededError', 'TimeoutError', 'UnknownError'].includes(name) ? 'shut' : 'memory';
 }
 
-function connect(): Promise<IDBDatabase> {
+interface Ends {
+  readonly letGo: (db: Database) => void;
+  readonly takenAway: () => void;
+}
+
+function connect({ letGo, takenAway }: Ends): Promise<Database> {
   return new Promise((opened, failed) => {
-    const asked = indexedDB.open(NAME, VERSION);
     let late = false;
     const limit = (ms: number) =>
       setTimeout(() => {
@@ -82,57 +84,67 @@ function connect(): Promise<IDBDatabase> {
         failed(new DOMException('the store does not open', 'TimeoutError'));
       }, ms);
     let timer = limit(PATIENCE_ms.silent);
-    asked.onblocked = () => {
-      clearTimeout(timer);
-      timer = limit(PATIENCE_ms.blocked);
-    };
-    asked.onupgradeneeded = ({ oldVersion }) => {
-      const tx = asked.transaction;
-      if (tx !== null) for (const step of STEPS.slice(oldVersion)) step(asked.result, tx);
-    };
-    asked.onerror = () => {
-      clearTimeout(timer);
-      failed(asked.error);
-    };
-    asked.onsuccess = () => {
-      clearTimeout(timer);
-      if (late) asked.result.close();
-      else opened(asked.result);
-    };
+    const opening = openDB(NAME, VERSION, {
+      async upgrade(db, oldVersion, _newVersion, tx) {
+        for (const step of STEPS.slice(oldVersion)) await step(db, tx);
+      },
+      blocked() {
+        clearTimeout(timer);
+        timer = limit(PATIENCE_ms.blocked);
+      },
+      blocking: () => void opening.then(letGo),
+      terminated: takenAway,
+    });
+    opening.then(
+      (db) => {
+        clearTimeout(timer);
+        if (late) db.close();
+        else opened(db);
+      },
+      (error: unknown) => {
+        clearTimeout(timer);
+        failed(error);
+      },
+    );
   });
 }
 
-function over(db: IDBDatabase): Backing {
+function over(db: Database): Backing {
   return {
-    run: (shelves, mode, work) =>
-      new Promise((written, failed) => {
-        const tx = db.transaction([...shelves], mode);
-        const at = (shelf: Shelf) => tx.objectStore(shelf);
-        const hands: Hands = {
-          get: (shelf, key) => done(at(shelf).get(key)),
-          async all(shelf) {
-            const [keys, values] = await Promise.all([done(at(shelf).getAllKeys()), done(at(shelf).getAll())]);
-            return keys.map((key, i) => ({ key: key as string | number, value: values[i] }));
-          },
-          put: async (shelf, value, key) => (await done(at(shelf).put(value, key))) as string | number,
-          drop: (shelf, key) => done(at(shelf).delete(key)),
-        };
-        let why: unknown;
-        const worked = work(hands).catch((error: unknown) => {
-          why = error;
-          // Where it has ended by itself there is nothing to abort.
-          if (tx.error === null) tx.abort();
-        });
-        tx.onabort = () => failed(tx.error ?? why);
-        tx.oncomplete = () => void worked.then((value) => written(value as never));
-      }),
+    async run(shelves, mode, work) {
+      const tx = db.transaction([...shelves], mode);
+      const ended = tx.done.then(
+        () => null,
+        (error: unknown) => ({ error }),
+      );
+      let value: Awaited<ReturnType<typeof work>>;
+      try {
+        value = await work(handsIn(tx));
+      } catch (error) {
+        // Where it has ended by itself there is nothing to abort.
+        if (tx.error === null) tx.abort();
+        await ended;
+        throw tx.error ?? error;
+      }
+      const failed = await ended;
+      if (failed !== null) throw failed.error;
+      return value;
+    },
     shared: async () => true,
   };
 }
 
-function done<T>(asked: IDBRequest<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    asked.onsuccess = () => resolve(asked.result);
-    asked.onerror = () => reject(asked.error);
-  });
+/** What is done on a shelf in a transaction; one that only reads has no way to put or to drop. */
+function handsIn(tx: IDBPTransaction<unknown, Shelf[], IDBTransactionMode>): Hands {
+  const readable = (shelf: Shelf) => tx.objectStore(shelf);
+  const writable = (shelf: Shelf) => readable(shelf) as IDBPObjectStore<unknown, Shelf[], Shelf, 'readwrite'>;
+  return {
+    get: (shelf, key) => readable(shelf).get(key),
+    async all(shelf) {
+      const [keys, values] = await Promise.all([readable(shelf).getAllKeys(), readable(shelf).getAll()]);
+      return keys.map((key, i) => ({ key: key as Key, value: values[i] }));
+    },
+    put: async (shelf, value, key) => (await writable(shelf).put(value, key)) as Key,
+    drop: (shelf, key) => writable(shelf).delete(key),
+  };
 }

@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 /** The command line: the same engine without a page. Exit 0 good, 1 the thing checked is bad, 2 called wrongly. */
+import { classOf } from './class.ts';
 import { course } from './course.ts';
 import { faults } from './faults.ts';
 import { print, UsageError, WRONG_USE } from './output.ts';
@@ -26,6 +27,7 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   round,
   share,
   'pack-set': packSet,
+  class: classOf,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -46,6 +48,8 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       the expert takes the call; what it did is written into the file as the solution
   round [--as expert|parts-swapper|reset-only] [--lot N,...] [--seed N] [--judge] [--record FILE | --replay FILE]
       a scripted person takes every door of a year on twelve lots, each judged where asked; or a recorded year is lived again
+  class RECORD|FOLDER ... [--call FILE ...] [--csv]
+      records of a class, each replayed, on one sheet; whose each is, is the name of its file
   share CALL|SET
       the end of an address that opens it on the page, and its length
   pack-set CALL ... --title TEXT --title-es TEXT --out FILE

@@ -43,7 +43,7 @@ inBrowser('the drills', () => {
   it('open from the start page, and one is done by keyboard to its count, which is kept', async () => {
     const { page, close, errors } = await openApp({ width: 1280, height: 800 });
     await page.waitForSelector('.call-card');
-    await tabTo(page, '.drills-door a');
+    await tabTo(page, '.door a[href="#/drills"]');
     await page.keyboard.press('Enter');
     await page.waitForSelector('.skill-card');
     // The same address with a seed gives the questions that the test knows.

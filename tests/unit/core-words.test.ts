@@ -169,7 +169,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
 
 /** Prefixes of the core's own messages. `lever.` and `float.` are also names of facts, and come joined. */
 const PREFIXES =
-  'about|act|before|breach|cause|caution|change|circuit|conductor|cost|event|fault|field|flag|follow|function|guide|hint|lesson|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|terminal|together|told|trouble|truth|urgency|verdict|why|word';
+  'about|act|before|breach|cause|caution|change|class|circuit|conductor|cost|event|fault|field|flag|follow|function|guide|hint|lesson|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|terminal|together|told|trouble|truth|urgency|verdict|why|word';
 const LITERAL = new RegExp(`'((?:${PREFIXES})\\.[A-Za-z_][\\w.-]*)'`, 'g');
 
 /** Every message id that stands in the core's source as a whole. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cautionBefore } from '../../src/calls/caution.ts';
 import { CallSession, judged, makeRecord, prepareCall, replay, shippedCalls } from '../../src/calls/index.ts';
+import { TRUCK_HOLDS } from '../../src/service/index.ts';
 
 const prepared = (id: string) => {
   const call = shippedCalls().find((c) => c.id === id);
@@ -197,10 +198,11 @@ describe('what cannot be done says why', () => {
     expect(session.act({ id: 'no-such-thing' })?.id).toBe('why.no-such-action');
   });
 
-  it('no more than four things go on the truck', () => {
+  it('no more goes on the truck than it has room for', () => {
     const session = new CallSession(prepared('sunny-line'), 'practice');
     session.act({ id: 'ask-danger' });
-    const load = ['tubing', 'diaphragm-kit', 'compressor', 'float', 'pump'];
+    const load = ['tubing', 'diaphragm-kit', 'compressor', 'float', 'pump', 'chlorine'];
+    expect(load).toHaveLength(TRUCK_HOLDS + 1);
     expect(session.act({ id: 'decide-visit', fill: { urgency: 'now', load } })?.id).toBe('why.too-many');
     expect(session.act({ id: 'decide-visit', fill: { load: [] } })?.id).toBe('why.choose-one');
   });

@@ -20,6 +20,7 @@ import {
 } from '../../src/calls/index.ts';
 import { faultFits, faultsOf, PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
 import { draw } from '../../src/plant/index.ts';
+import { marked } from '../../src/records/index.ts';
 import { known } from '../../src/scene/index.ts';
 import {
   ACTION_BY_ID,
@@ -316,6 +317,9 @@ describe('what is refused is spoken whole', () => {
       expect(firstDifference).toBeDefined();
       speakAll(firstDifference, spoken);
     }
+    const nowhere = marked({ who: 'K.', text: JSON.stringify(made) }, () => undefined);
+    expect(nowhere.state).toBe('refused');
+    speakAll(nowhere, spoken);
   });
 
   it('a kept call that cannot go on', () => {
@@ -323,7 +327,12 @@ describe('what is refused is spoken whole', () => {
     session.act({ id: 'ask-danger' });
     const kept = makeProgress(session);
     const differing = kept.actions.map((a) => ({ ...a, state: 'a'.repeat(12) }));
-    for (const broken of [null, { ...kept, engine: '0' }, { ...kept, actions: differing }]) {
+    for (const broken of [
+      null,
+      { ...kept, engine: '0' },
+      { ...kept, engine: '9999' },
+      { ...kept, actions: differing },
+    ]) {
       const resumed = resumeCall(prepared, 'practice', broken);
       if (!('why' in resumed)) throw new Error('it went on');
       speakAll(resumed.why, spoken);

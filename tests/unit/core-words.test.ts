@@ -174,10 +174,11 @@ const LITERAL = new RegExp(`'((?:${PREFIXES})\\.[A-Za-z_][\\w.-]*)'`, 'g');
 
 /** Every message id that stands in the core's source as a whole. */
 function literals(): Set<string> {
-  const files = ['service', 'calls', 'scene', 'faults', 'unit', 'desk/answer.ts', 'desk/worker.ts'].flatMap((path) =>
-    path.endsWith('.ts')
-      ? [join('src', path)]
-      : readdirSync(join('src', path), { recursive: true, encoding: 'utf8' }).map((f) => join('src', path, f)),
+  const files = ['service', 'calls', 'records', 'scene', 'faults', 'unit', 'desk/answer.ts', 'desk/worker.ts'].flatMap(
+    (path) =>
+      path.endsWith('.ts')
+        ? [join('src', path)]
+        : readdirSync(join('src', path), { recursive: true, encoding: 'utf8' }).map((f) => join('src', path, f)),
   );
   const source = files.filter((f) => f.endsWith('.ts')).map((f) => readFileSync(f, 'utf8'));
   return new Set(source.flatMap((text) => [...text.matchAll(LITERAL)].map((m) => m[1] ?? '')));
@@ -185,7 +186,7 @@ function literals(): Set<string> {
 
 /** Texts of the core that are said only where a guide or an expert has its word. */
 function expertTexts(): [string, string][] {
-  return ['guide', 'hints', 'lesson'].flatMap((topic) => Object.entries(TOPICS.get(topic) ?? {}));
+  return ['guide', 'hints', 'lesson', 'together'].flatMap((topic) => Object.entries(TOPICS.get(topic) ?? {}));
 }
 
 const form = stateCause([], u1());

@@ -11,7 +11,7 @@ inBrowser('the sheet of a class', () => {
   let good: CallRecord;
   let poor: CallRecord;
   beforeAll(() => {
-    const call = shippedCalls().find(({ id }) => id === 'storm-light');
+    const call = shippedCalls().find(({ id }) => id === 'sunny-line');
     if (call === undefined) throw new Error('the call does not ship');
     good = makeRecord(play(prepareCall(call), 'solution'));
     poor = makeRecord(play(prepareCall(call), 'reset-only'));
@@ -23,10 +23,10 @@ inBrowser('the sheet of a class', () => {
     buffer: Buffer.from(JSON.stringify(record)),
   });
   const files = () => [
-    file('K.M.json', good),
+    file('K.M..json', good),
     file('17.json', poor),
-    file('J.P.json', { ...poor, claims: { ...poor.claims, passed: true, score: 100 } }),
-    file('A.B.json', { ...good, engine: '3' }),
+    file('J.P..json', { ...poor, claims: { ...poor.claims, passed: true, score: 100 } }),
+    file('A.B..json', { ...good, engine: '3' }),
   ];
 
   it('is replayed, shows who passed and what does not count, takes names, opens debriefs and is taken along', async () => {
@@ -40,8 +40,8 @@ inBrowser('the sheet of a class', () => {
     expect(await rows.locator('input').evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value))).toEqual(
       ['17', 'K.M.'],
     );
-    expect(await rows.nth(0).textContent()).toMatch(/Not passed.*flag.*0 of 1$/);
-    expect(await rows.nth(1).textContent()).toMatch(/Passed.*of 100.*1 of 1$/);
+    expect(await rows.nth(0).textContent()).toMatch(/^Not passed.*flag.*0 of 1$/);
+    expect(await rows.nth(1).textContent()).toMatch(/^Passed.*1 of 1$/);
     const refused = await page.locator('.class-refused li').allTextContents();
     expect(refused).toEqual([
       expect.stringMatching(/^J\.P\..*The record claims/),
@@ -52,19 +52,22 @@ inBrowser('the sheet of a class', () => {
       expect.stringContaining('closed by phone'),
     ]);
     await page.locator('.class-records summary').click();
+    await page.locator('.class-list').waitFor();
     expect(await page.locator('.class-list tbody tr').count()).toBe(4);
     expect(await runAxe(page)).toEqual([]);
 
     await rows.nth(0).locator('input').fill('=B2');
     await rows.nth(0).locator('input').press('Enter');
+    // The row has another place now, and still the focus.
+    await page.waitForFunction(() => (document.activeElement as HTMLInputElement | null)?.value === '=B2');
     const [download] = await Promise.all([page.waitForEvent('download'), page.locator('[data-csv]').click()]);
     const csv = readFileSync(await download.path(), 'utf8').split('\r\n');
     expect(csv.map((line) => line.split(',').slice(0, 4).join(','))).toEqual([
       '\uFEFFwho,call,state,passed',
-      "'=B2,storm-light,counts,false",
-      'K.M.,storm-light,counts,true',
-      'J.P.,storm-light,refused,',
-      'A.B.,storm-light,other engine,',
+      "'=B2,sunny-line,counts,false",
+      'K.M.,sunny-line,counts,true',
+      'A.B.,sunny-line,other engine,',
+      'J.P.,sunny-line,refused,',
       '',
     ]);
 
@@ -73,6 +76,7 @@ inBrowser('the sheet of a class', () => {
     expect(await page.locator('.subtitle').textContent()).toContain('Handed in by K.M.');
     expect(await runAxe(page)).toEqual([]);
     await page.getByRole('link', { name: 'To the sheet' }).click();
+    await rows.first().waitFor();
     expect(await rows.count()).toBe(2);
     // It lives in the page alone, and is on nobody's shelf.
     await page.reload();

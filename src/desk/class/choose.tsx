@@ -21,6 +21,10 @@ export function Choose({ marking, sheet }: Props) {
   const desk = useDesk();
   const { t } = desk;
   const idle = marking.running === null;
+  const clear = () => {
+    marking.clear();
+    toTitle();
+  };
   return (
     <>
       <div class="buttons">
@@ -32,14 +36,14 @@ export function Choose({ marking, sheet }: Props) {
               type="button"
               class="secondary"
               data-csv
-              disabled={!idle}
+              aria-disabled={!idle}
               onClick={() =>
-                handOverText('class.csv', UTF8_MARK + classCsv(sheet, (one) => whyOf(desk, one)), 'text/csv')
+                idle && handOverText('class.csv', UTF8_MARK + classCsv(sheet, (one) => whyOf(desk, one)), 'text/csv')
               }
             >
               <Icon name="save" /> {t('class.csv')}
             </button>
-            <button type="button" class="secondary" disabled={!idle} onClick={marking.clear}>
+            <button type="button" class="secondary" aria-disabled={!idle} onClick={() => idle && clear()}>
               {t('class.clear')}
             </button>
           </>
@@ -62,8 +66,8 @@ function Choice({ marking, folder }: { readonly marking: Marking; readonly folde
       <button
         type="button"
         class={folder ? 'secondary' : 'primary'}
-        disabled={marking.running !== null}
-        onClick={() => input.current?.click()}
+        aria-disabled={marking.running !== null}
+        onClick={() => marking.running === null && input.current?.click()}
       >
         {!folder && <Icon name="sheet" />} {t(folder ? 'class.folder' : 'class.files')}
       </button>
@@ -85,6 +89,11 @@ function Choice({ marking, folder }: { readonly marking: Marking; readonly folde
   );
 }
 
+/** A button that goes away leaves the focus to the title. */
+function toTitle(): void {
+  document.querySelector<HTMLElement>('h1')?.focus();
+}
+
 /** Steps in which a live region tells how far it is: every record would be too much to listen to. */
 const TOLD_STEPS = 5;
 
@@ -101,7 +110,14 @@ function Running({ marking: { running, said, cancel } }: { readonly marking: Mar
             aria-label={t('class.progress', { n: counts.done, m: counts.of })}
           />
           <span aria-hidden="true">{t('class.progress', { n: counts.done, m: counts.of })}</span>
-          <button type="button" class="secondary" onClick={cancel}>
+          <button
+            type="button"
+            class="secondary"
+            onClick={() => {
+              cancel();
+              toTitle();
+            }}
+          >
             {t('class.cancel')}
           </button>
         </div>

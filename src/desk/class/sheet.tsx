@@ -12,6 +12,7 @@ export function Sheet({ sheet }: { readonly sheet: HeldSheet }) {
   return (
     <section class="card" aria-labelledby="class-sheet-title">
       <h2 id="class-sheet-title">{t('class.sheet')}</h2>
+      <p class="small">{t('class.cells')}</p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region that the keyboard must reach */}
       <section class="class-scroll" aria-label={t('class.caption')} tabIndex={0}>
         <table class="class-sheet">
@@ -91,10 +92,22 @@ function Result({ sheet, row: { who, cells }, call }: ResultProps) {
     <td>
       <Verdict passed={best.passed} at={sheet.all.indexOf(best)} who={who} call={titleOf(desk, call)} />
       <span class="class-figures">
-        <strong>{t('class.score', { n: Math.round(best.score) })}</strong>
+        <strong>
+          {Math.round(best.score)}
+          <span class="vh"> {t('debrief.tag.score')}</span>
+        </strong>
         <span>{t('call.minutes', { m: { measure: 'duration_min', value: best.minutes } })}</span>
       </span>
-      {more.length > 0 && <span class="class-more">{more.join(' · ')}</span>}
+      {more.length > 0 && (
+        <span class="class-more">
+          {more.map((one, at) => (
+            <span key={one}>
+              {at > 0 && '· '}
+              {one}{' '}
+            </span>
+          ))}
+        </span>
+      )}
     </td>
   );
 }

@@ -18,6 +18,8 @@ export const classWords = {
   'class.nothing': 'No new record among these files: a record ends in .json.',
   'class.sheet': 'The sheet',
   'class.caption': 'People by calls, the best record of each',
+  'class.cells':
+    'Each result with its score of 100, its time, and where to look again. It opens the debrief of that record.',
   'class.person': 'Person',
   'class.sum': 'Passed',
   'class.sum.of': '{n} of {m}',

@@ -21,6 +21,7 @@ export const classWords: Record<keyof typeof en, string> = {
   'class.nothing': 'No hay ningún registro nuevo entre estos archivos: un registro termina en .json.',
   'class.sheet': 'La hoja',
   'class.caption': 'Personas por avisos, el mejor registro de cada uno',
+  'class.cells': 'Cada resultado con su nota sobre 100, su tiempo y las faltas. Abre el repaso de ese registro.',
   'class.person': 'Persona',
   'class.sum': 'Superados',
   'class.sum.of': '{n} de {m}',

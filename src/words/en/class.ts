@@ -52,6 +52,7 @@ export const classWords = {
   'class.refused.short': 'Does not count',
   'class.back': 'To the sheet',
   'class.opened': 'Handed in by {who}',
+  'class.call-unknown': 'There is no call “{call}” here; bring its file too.',
   'class.unread': 'This file could not be read.',
   'class.stopped': 'The replay of this record stopped with an error.',
   'class.too-long': 'The replay of this record took over a minute and was given up.',

@@ -54,6 +54,7 @@ export const classWords: Record<keyof typeof en, string> = {
   'class.refused.short': 'No cuenta',
   'class.back': 'A la hoja',
   'class.opened': 'Entregado por {who}',
+  'class.call-unknown': 'Aquí no hay ningún aviso «{call}»; traiga también su archivo.',
   'class.unread': 'No se pudo leer este archivo.',
   'class.stopped': 'La repetición de este registro se detuvo por un error.',
   'class.too-long': 'La repetición de este registro pasó de un minuto y se abandonó.',

@@ -7,6 +7,7 @@ import { LONGEST_ms, type MarkPort, markAll, workersFor } from '../../../src/des
 import type { MarkReply, MarkRequest } from '../../../src/desk/class/protocol.ts';
 import type { Handed, Marked } from '../../../src/records/marked.ts';
 import { fileText } from '../../../src/share/index.ts';
+import { speakAll } from '../spoken.ts';
 
 const storm = shippedCalls().find((c) => c.id === 'storm-light') as CallFile;
 const recordOf = (call: CallFile) => JSON.stringify(makeRecord(play(prepareCall(call), 'reset-only')));
@@ -111,6 +112,7 @@ describe('the workers of a class', () => {
     expect(came.size).toBe(2);
     vi.advanceTimersByTime(1);
     expect(came.get(2)).toMatchObject({ state: 'refused', who: 'C', why: { id: 'class.too-long' } });
+    expect([...speakAll([...came.values()])].sort()).toEqual(['class.stopped', 'class.too-long']);
     ports[2]?.answer();
     expect(came.get(3)).toMatchObject({ state: 'counts', who: 'D' });
     expect(ports.map(({ ended }) => ended)).toEqual([true, true, true]);
@@ -143,7 +145,9 @@ describe('a worker of a class', () => {
   });
 
   it('says of a call that is not here, or whose kept file is broken, why it cannot', async () => {
-    expect(await markedBy(recordOf(own))).toMatchObject({ state: 'refused', why: { id: 'class.call-unknown' } });
+    const unknown = await markedBy(recordOf(own));
+    expect(unknown).toMatchObject({ state: 'refused', why: { id: 'class.call-unknown' } });
+    expect(speakAll(unknown)).toContain('class.call-unknown');
     const broken = new Map([['my-storm', '{']]);
     expect(await markedBy(recordOf(own), broken)).toMatchObject({ why: { id: 'trouble.brought-broken' } });
   });
@@ -196,6 +200,7 @@ describe('chosen files', () => {
     const [large, unread] = await readChosen([file('L.json', 'x'.repeat(1_000_001)), gone], []);
     expect(large).toMatchObject({ text: '', marked: { state: 'refused', who: 'L', problems: [{ path: '' }] } });
     expect(unread).toMatchObject({ marked: { state: 'refused', who: 'N', why: { id: 'class.unread' } } });
+    expect(speakAll(unread)).toContain('class.unread');
   });
 });
 

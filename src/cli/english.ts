@@ -4,5 +4,5 @@ import { loadWords } from '../words/words.ts';
 
 /** The command line speaks English and SI. */
 export async function english(): Promise<(message: Message) => string> {
-  return speak(await loadWords('en', 'debrief', 'share'), 'si');
+  return speak(await loadWords('en', 'class', 'share'), 'si');
 }

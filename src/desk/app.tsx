@@ -53,6 +53,12 @@ function Screen() {
           {({ RoundScreen }) => <RoundScreen />}
         </Later>
       );
+    case 'class':
+      return (
+        <Later key="class" part={() => import('./class/class.tsx')} words="class" waiting="class.opening">
+          {({ ClassScreen }) => <ClassScreen record={route.record} />}
+        </Later>
+      );
     case 'take':
       return (
         <Later

@@ -1,6 +1,11 @@
 /** Hands a value over to the browser's downloads as a JSON file. */
 export function handOver(fileName: string, value: unknown): void {
-  const file = new Blob([`${JSON.stringify(value, null, 2)}\n`], { type: 'application/json' });
+  handOverText(fileName, `${JSON.stringify(value, null, 2)}\n`, 'application/json');
+}
+
+/** Hands a text over to the browser's downloads. */
+export function handOverText(fileName: string, text: string, type: string): void {
+  const file = new Blob([text], { type });
   const link = document.createElement('a');
   link.href = URL.createObjectURL(file);
   link.download = fileName;

@@ -1,5 +1,11 @@
-/** One person's record of one call, replayed: what came out of it, or why it does not count. */
-import { judged, loadRecord, type Prepared, type Problem, replay } from '../calls/index.ts';
+/**
+ * One person's record of one call, replayed: what came out of it, or why it does not count. It names the files it needs of
+ * `calls`: their `index.ts` would bring along all that ships.
+ */
+import { loadRecord } from '../calls/loadRecord.ts';
+import type { Problem } from '../calls/problems.ts';
+import { judged, replay } from '../calls/record.ts';
+import type { Prepared } from '../calls/setup.ts';
 import { type Message, say } from '../service/index.ts';
 
 /** A record's file, under the name that was typed for whose it is. */

@@ -1,4 +1,5 @@
 import type { en } from './en.ts';
+import type { ofClass } from './en-class.ts';
 import type { ofDrills } from './en-drills.ts';
 import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
@@ -12,6 +13,7 @@ export type Key =
   | keyof typeof later
   | keyof typeof ofDrills
   | keyof typeof ofShare
+  | keyof typeof ofClass
   | keyof typeof ofKept;
 
 /** One language, loaded. */
@@ -20,8 +22,11 @@ export interface Words {
   readonly texts: Readonly<Record<string, string>>;
 }
 
-/** Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere and what is kept other things. */
-export type Extra = 'debrief' | 'drills' | 'share' | 'kept';
+/**
+ * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class and what is kept
+ * other things.
+ */
+export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {
@@ -36,6 +41,9 @@ async function loadExtra(language: Language, extra: Extra): Promise<Words['texts
   }
   if (extra === 'share') {
     return language === 'es' ? (await import('./es-share.ts')).ofShare : (await import('./en-share.ts')).ofShare;
+  }
+  if (extra === 'class') {
+    return language === 'es' ? (await import('./es-class.ts')).ofClass : (await import('./en-class.ts')).ofClass;
   }
   if (extra === 'kept') {
     return language === 'es' ? (await import('./es-kept.ts')).ofKept : (await import('./en-kept.ts')).ofKept;

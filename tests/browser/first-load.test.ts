@@ -10,8 +10,12 @@ const STEPS_TO_SITE = 8;
 
 /** What nobody needs before a call is opened. */
 const DRAWING = /drawing|sheets|yard|Renderer/;
-/** What nobody needs before a call is over, left and come back to, brought, looked at closely, coached, or drilled for. */
-const LATER = /after-call|resume|debrief|drills|later|Closeup|coach|caution|guide|expert|brought|printed|share|take/;
+/**
+ * What nobody needs before a call is over, left and come back to, brought, looked at closely, coached, drilled for, or handed
+ * in to a trainer.
+ */
+const LATER =
+  /after-call|class|resume|debrief|drills|later|Closeup|coach|caution|guide|expert|brought|printed|share|take/;
 
 /** Names of the data files among scripts, without what the bundler adds to tell versions apart. */
 function dataOf(scripts: readonly string[]): readonly string[] {

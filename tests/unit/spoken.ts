@@ -1,11 +1,13 @@
 /** Speaks whole values of the core in every language and system of units, strictly: a missing text or gap throws. */
 import type { Message } from '../../src/service/index.ts';
 import { en } from '../../src/words/en.ts';
+import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
 import { es } from '../../src/words/es.ts';
+import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
 import { later as esLater } from '../../src/words/es-later.ts';
@@ -13,8 +15,14 @@ import { ofShare as esShare } from '../../src/words/es-share.ts';
 import { type Speak, speak } from '../../src/words/speak.ts';
 import type { Words } from '../../src/words/words.ts';
 
-export const ENGLISH: Words = { language: 'en', texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept } };
-export const SPANISH: Words = { language: 'es', texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept } };
+export const ENGLISH: Words = {
+  language: 'en',
+  texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept, ...enClass },
+};
+export const SPANISH: Words = {
+  language: 'es',
+  texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept, ...esClass },
+};
 
 const SPEAKERS: readonly Speak[] = [ENGLISH, SPANISH].flatMap((words) => [
   speak(words, 'us', true),

@@ -73,6 +73,11 @@ export function StartScreen() {
             <p class="small">{desk.t('start.how.keys')}</p>
           </section>
           <SettingsCard />
+          <p class="class-door">
+            <a href="#/class">
+              {desk.t('start.class')} <Icon name="arrow" />
+            </a>
+          </p>
         </div>
       </main>
     </div>

@@ -19,7 +19,6 @@ export const happenings = {
   'trouble.progress-other-version':
     'The call has changed since this was kept, and it would not come out the same. It stays kept; the call can be started over.',
   'trouble.progress-differs': 'The kept call does not come out as it was. Start it over. {what}',
-  'class.call-unknown': 'There is no call “{call}” here; bring its file too.',
   'replay.engine': 'The record was made with engine {made}; this is engine {here}.',
   'replay.call-changed': 'The call {call} is not the one this record was made on.',
   'replay.instant': 'Action {n} ({id}) cannot be done at its instant.',

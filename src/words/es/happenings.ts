@@ -20,7 +20,6 @@ export const happenings: Record<keyof typeof en, string> = {
   'trouble.progress-other-version':
     'El aviso ha cambiado desde que esto se guardó, y no saldría igual. Queda guardado; el aviso se puede empezar de nuevo.',
   'trouble.progress-differs': 'El aviso guardado no sale como era. Empiécelo de nuevo. {what}',
-  'class.call-unknown': 'Aquí no hay ningún aviso «{call}»; traiga también su archivo.',
   'replay.engine': 'El registro se hizo con el motor {made}; este es el motor {here}.',
   'replay.call-changed': 'El aviso {call} no es el de este registro.',
   'replay.instant': 'La acción {n} ({id}) no se puede hacer en su instante.',

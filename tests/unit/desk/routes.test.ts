@@ -10,6 +10,8 @@ const ROUTES: readonly Route[] = [
   { screen: 'drills' },
   { screen: 'drills', seed: 40 },
   { screen: 'take' },
+  { screen: 'class' },
+  { screen: 'class', record: 17 },
   { screen: 'take', link: 'AbC-_9' },
   { screen: 'sheet', callId: 'storm-light', who: 'trainer' },
   { screen: 'sheet', callId: 'storm-light', who: 'trainee' },

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { ActionView, FormField } from '../../calls/view.ts';
 import type { Message } from '../../service/message.ts';
 import { useDesk } from '../desk.ts';
@@ -14,7 +14,7 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
   const desk = useDesk();
   const [answers, setAnswers] = useState<Answers>(view.action.fill ?? {});
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useLayoutEffect(() => heading.current?.focus(), []);
   const fields = view.form ?? [];
   const missing = fields.filter((field) => field.kind === 'one' && answers[field.id] === undefined);
   const [asked, setAsked] = useState(false);

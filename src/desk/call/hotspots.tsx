@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { ActionView, CallView } from '../../calls/view.ts';
 import { PART_IDS, type PartId } from '../../scene/types.ts';
 import type { Hotspot } from '../../yard/index.ts';
@@ -63,7 +63,7 @@ export function Hotspots({ spots, view, menu, onMenu }: Props) {
 function ControlMenu({ actions, onDone }: { actions: readonly ActionView[]; onDone: () => void }) {
   const desk = useDesk();
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => box.current?.querySelector('button')?.focus(), []);
+  useLayoutEffect(() => box.current?.querySelector('button')?.focus(), []);
   return (
     <div
       ref={box}

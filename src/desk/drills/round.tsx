@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Skill } from '../../quiz/drill.ts';
 import type { Answered } from '../../quiz/round.ts';
 import { useDesk } from '../desk.ts';
@@ -26,12 +26,12 @@ export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
   const { drill, given, answers, up } = round;
   const prompt = useRef<HTMLHeadingElement>(null);
   const next = useRef<HTMLButtonElement>(null);
-  // A new question is read first; once it is answered, the way on is at hand.
-  useEffect(() => {
+  // A new question is read first; once it is answered, the way on is at hand: at once, for the next key is for it.
+  useLayoutEffect(() => {
     prompt.current?.focus({ preventScroll: true });
     scrollTo(0, 0);
   }, [round.number]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (given === null) return;
     next.current?.focus({ preventScroll: true });
     next.current?.scrollIntoView({ block: 'nearest' });

@@ -131,12 +131,15 @@ export class Diagnosis {
   private catchUp(): void {
     const behind = (s: Suspect) => s.shows.length < this.seen.length && s.weight > RESTS * this.total();
     for (let waiting = this.suspects.filter(behind); waiting.length > 0; waiting = this.suspects.filter(behind)) {
-      for (const suspect of waiting.sort((a, b) => b.weight - a.weight)) this.follow(suspect);
+      const least = RESTS * this.total();
+      for (const suspect of waiting.sort((a, b) => b.weight - a.weight)) this.follow(suspect, least);
     }
   }
 
-  private follow(suspect: Suspect): void {
+  /** Up to now, or until it has become too unlikely to go on. */
+  private follow(suspect: Suspect, least = 0): void {
     for (const { deed, reading } of this.seen.slice(suspect.shows.length)) {
+      if (suspect.weight <= least) return;
       const expected = suspect.twin.follow(deed);
       suspect.shows.push(reading === undefined || isAlike(likelihood(reading, expected)));
       if (!reading) continue;

@@ -71,7 +71,8 @@ function problem(path: string, message: string, mend: string): Problem {
   return { path, message, mend };
 }
 
-function symptomsMissing(prepared: Prepared): readonly string[] {
+/** What the household says it noticed and could not have. */
+export function symptomsMissing(prepared: Prepared): readonly string[] {
   const unit = unitAtReport(prepared);
   return noticedOf(prepared.call).filter((symptom) => !SYMPTOMS[symptom](unit));
 }

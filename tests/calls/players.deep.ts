@@ -1,6 +1,6 @@
 /**
- * Every shipped call by five scripted people over 20 seeds (`SEEDS` asks for fewer, `SEEDS=5-8` for some of them), seed
- * after seed, told as each is done. The weights of the score were fixed before these runs (architecture of the score:
+ * Every shipped call by five scripted people over 20 seeds with which the call is itself: what the household noticed is so
+ * (`SEEDS` asks for fewer, `SEEDS=5-8` for some of them). Told as each is done for all calls. The weights of the score were fixed before these runs (architecture of the score:
  * calls/judge.ts) and are not tuned by them.
  */
 import { availableParallelism } from 'node:os';
@@ -23,8 +23,8 @@ function seedsAsked(text: string): readonly number[] {
 
 async function playAll(): Promise<readonly Fared[]> {
   const ask = await inPlainNode<Question, readonly Fared[]>('tests/calls/all-players.ts', 'all-players');
-  const waiting = SEEDS.flatMap((seed) =>
-    shippedCalls().map((call): Question => ({ call: call.id, players: PEOPLE, seed })),
+  const waiting = SEEDS.flatMap((nth) =>
+    shippedCalls().map((call): Question => ({ call: call.id, players: PEOPLE, nth })),
   );
   const answers: Fared[] = [];
   const perSeed = PEOPLE.length * shippedCalls().length;
@@ -32,7 +32,7 @@ async function playAll(): Promise<readonly Fared[]> {
     for (let question = waiting.shift(); question; question = waiting.shift()) {
       const those = await ask(question);
       answers.push(...those);
-      const ofSeed = answers.filter((f) => f.seed === those[0]?.seed);
+      const ofSeed = answers.filter((f) => f.nth === those[0]?.nth);
       if (ofSeed.length === perSeed) tell(ofSeed);
     }
   };
@@ -47,10 +47,10 @@ const quantile = (sorted: readonly number[], q: number) =>
 
 /** How each fared, and where the expert fell short. */
 function tell(of: readonly Fared[]): void {
-  const seeds = [...new Set(of.map((f) => f.seed))];
+  const seeds = [...new Set(of.map((f) => f.nth))];
   console.log(
     [
-      `${shippedCalls().length} calls, seeds ${Math.min(...seeds)} to ${Math.max(...seeds)}; score: least, tenth, middle, nine tenths, most`,
+      `${shippedCalls().length} calls, each with its seeds ${Math.min(...seeds)} to ${Math.max(...seeds)}; score: least, tenth, middle, nine tenths, most`,
       ...PEOPLE.map((player) => row(player, of)),
       ...by('expert', of)
         .filter((f) => !f.passed || f.score < 90)

@@ -1,7 +1,7 @@
 /**
  * Every shipped call by five scripted people over 20 seeds with which the call is itself: what the household noticed is so
- * (`SEEDS` asks for fewer, `SEEDS=5-8` for some of them). Told as each is done for all calls. The weights of the score were fixed before these runs (architecture of the score:
- * calls/judge.ts) and are not tuned by them.
+ * (`SEEDS` asks for fewer, `SEEDS=5-8` for some of them). Told as each is done for all calls. The weights of the score were
+ * fixed before these runs (architecture of the score: calls/judge.ts) and are not tuned by them.
  */
 import { availableParallelism } from 'node:os';
 import { beforeAll, describe, expect, it } from 'vitest';

@@ -3,6 +3,7 @@ import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import { CautionSign, Icon } from '../icons.tsx';
 import { suggestedCall } from '../next-call.ts';
+import type { CallCard } from '../protocol.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { Brought } from './brought.tsx';
 import { CallCardView } from './call-card.tsx';
@@ -39,11 +40,11 @@ export function StartScreen() {
             </a>
           </div>
           <ul class="call-cards">
-            {desk.calls.value.map((card, index) => (
+            {nextFirst(desk.calls.value, suggested?.callId).map(({ card, number }) => (
               <CallCardView
                 key={card.id}
                 card={card}
-                number={index + 1}
+                number={number}
                 next={card.id === suggested?.callId ? suggested.rung : null}
               />
             ))}
@@ -82,6 +83,13 @@ export function StartScreen() {
       </main>
     </div>
   );
+}
+
+/** Cards with their places in the course, the one that comes next before all others: it is not looked for among so many. */
+function nextFirst(cards: readonly CallCard[], next: string | undefined) {
+  const numbered = cards.map((card, index) => ({ card, number: index + 1 }));
+  const isNext = ({ card }: { readonly card: CallCard }) => card.id === next;
+  return [...numbered.filter(isNext), ...numbered.filter((one) => !isNext(one))];
 }
 
 /** The way to another screen, and what it is for. */

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { CallView } from '../../../calls/view.ts';
 import { useDesk } from '../../desk.ts';
 import { CautionSign } from '../../icons.tsx';
@@ -67,7 +67,7 @@ interface StopProps {
 function Stop({ kind, title, onBack, children }: StopProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const back = useRef<Element | null>(document.activeElement);
-  useLayoutEffect(() => {
+  useEffect(() => {
     dialog.current?.showModal();
     const from = back.current;
     return () => {

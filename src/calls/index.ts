@@ -13,7 +13,7 @@ export { makeProgress } from './progress.ts';
 export { type CallProof, proveCall } from './prove.ts';
 export * from './record.ts';
 export { resumeCall } from './resume.ts';
-export { reviewOf, type StepReview } from './review.ts';
+export { reviewAll, reviewOf, type StepReview } from './review.ts';
 export * from './round/index.ts';
 export type { CallFile } from './schema.ts';
 export { CallSession } from './session.ts';

@@ -79,6 +79,14 @@ export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepRe
   return siftingAtMend(session, diagnosis);
 }
 
+/** Reviews a whole call; `each` hears step after step as it is done. Gives what the readings make together. */
+export function reviewAll(session: CallSession, each: (review: StepReview) => void, lived?: Lived): Sifting {
+  const steps = reviewOf(session, lived);
+  let next = steps.next();
+  for (; !next.done; next = steps.next()) each(next.value);
+  return next.value;
+}
+
 /** What the readings make together, up to the first mend that ended a fault. */
 export function siftingAtMend({ done }: CallSession, diagnosis: Diagnosis): Sifting {
   const mend = done.findIndex((d) => d.def.group === 'mend' && d.outcome.mended.length > 0);

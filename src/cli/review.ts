@@ -10,7 +10,7 @@ import {
   prepareCall,
   problemLine,
   replay,
-  reviewOf,
+  reviewAll,
   stepReviewView,
   togetherView,
 } from '../calls/index.ts';
@@ -56,10 +56,8 @@ function taken(
 
 /** A line for each step, and one for what the readings make together. */
 function printAsJson(session: CallSession): void {
-  const steps = reviewOf(session);
-  let next = steps.next();
-  for (; !next.done; next = steps.next()) printJson(stepReviewView(session, next.value));
-  printJson(togetherView(session, next.value));
+  const sifting = reviewAll(session, (step) => printJson(stepReviewView(session, step)));
+  printJson(togetherView(session, sifting));
 }
 
 async function printReview(session: CallSession, who: string): Promise<void> {
@@ -75,12 +73,10 @@ async function printReview(session: CallSession, who: string): Promise<void> {
   for (const line of verdict.lines) print(`- ${line.points} of ${line.of}: ${speak(line.reason)}`);
   for (const flag of verdict.flags) print(`- Flag: ${speak(say(`flag.${flag.id}`))}`);
   let regret = 0;
-  const steps = reviewOf(session);
-  let next = steps.next();
-  for (; !next.done; next = steps.next()) {
-    const view = stepReviewView(session, next.value);
+  const sifting = reviewAll(session, (step) => {
+    const view = stepReviewView(session, step);
     regret += view.regret_min ?? 0;
-    if (!view.weighed) continue;
+    if (!view.weighed) return;
     print('');
     print(`**${speak(view.label)}.** ${view.seen.map((m) => sentence(speak(m))).join(' ')}`);
     print(`${view.lesson.map(speak).join(' ')}`);
@@ -89,8 +85,8 @@ async function printReview(session: CallSession, who: string): Promise<void> {
         `(${speak(say('word.quantity', { q: quantity('duration_min', view.regret_min, 0.1) }))} over the best from the same facts.)`,
       );
     }
-  }
-  const { of, readings, end } = togetherView(session, next.value);
+  });
+  const { of, readings, end } = togetherView(session, sifting);
   print('');
   print(`**Put together.** Of ${of} single faults, those that show every one of these readings:`);
   print('');

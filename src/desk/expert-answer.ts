@@ -4,7 +4,7 @@
  */
 import { Coach } from '../calls/coached.ts';
 import { stepReviewView } from '../calls/lesson.ts';
-import { reviewOf } from '../calls/review.ts';
+import { reviewAll, type StepReview } from '../calls/review.ts';
 import type { Prepared } from '../calls/setup.ts';
 import { togetherView } from '../calls/together.ts';
 import { callBy } from './call-files.ts';
@@ -41,12 +41,10 @@ export class Expert {
     const resumed = resumeCall(prepared, saved.mode, saved.record);
     if ('why' in resumed) throw new EngineError(resumed.why);
     const { session } = resumed;
-    const steps = reviewOf(session, this.lived);
-    let next = steps.next();
-    for (; !next.done; next = steps.next()) {
-      this.tell({ kind: 'step', review: stepReviewView(session, next.value), of: session.done.length });
-    }
-    this.tell({ kind: 'reviewed', together: togetherView(session, next.value) });
+    const step = (review: StepReview) =>
+      this.tell({ kind: 'step', review: stepReviewView(session, review), of: session.done.length });
+    const sifting = reviewAll(session, step, this.lived);
+    this.tell({ kind: 'reviewed', together: togetherView(session, sifting) });
   }
 
   private async advise(saved: SavedCall): Promise<void> {

@@ -69,7 +69,8 @@ interface Needs {
   readonly fail: (told: Message) => void;
 }
 
-const NO_HELP: Assistance = { hints: 0, likely: false };
+/** What a coached call begins with. */
+export const NO_HELP: Assistance = { hints: 0, likely: false };
 const LOOK_AHEAD_MS = 48 * 3_600_000;
 
 export function createSession({ engine, store, wallClock, fail }: Needs): Session {

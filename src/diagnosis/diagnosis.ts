@@ -6,15 +6,7 @@
 import { SYMPTOMS, type SymptomId } from '../service/index.ts';
 import { type Snapshot, snapshot, Unit } from '../unit/index.ts';
 import { type Hypothesis, SOMETHING_ELSE } from './hypotheses.ts';
-import {
-  DOUBT,
-  differencesAfter,
-  isAlike,
-  likelihood,
-  likelihoodAfter,
-  type Reading,
-  type SideDifferences,
-} from './reading.ts';
+import { compared, DOUBT, isAlike, type Reading, type SideDifferences } from './reading.ts';
 import { type Deed, type Property, Twin } from './twin.ts';
 
 /** A thing done on the property and what it brought; nothing where it told nothing. */
@@ -141,10 +133,14 @@ export class Diagnosis {
     for (const { deed, reading } of this.seen.slice(suspect.shows.length)) {
       if (suspect.weight <= least) return;
       const expected = suspect.twin.follow(deed);
-      suspect.shows.push(reading === undefined || isAlike(likelihood(reading, expected)));
-      if (!reading) continue;
-      suspect.weight *= likelihoodAfter(suspect.differs, reading, expected);
-      suspect.differs = differencesAfter(suspect.differs, reading, expected);
+      if (!reading) {
+        suspect.shows.push(true);
+        continue;
+      }
+      const { fit, news, differs } = compared(suspect.differs, reading, expected);
+      suspect.shows.push(isAlike(fit));
+      suspect.weight *= news;
+      suspect.differs = differs;
     }
   }
 }

@@ -79,23 +79,39 @@ export function likelihood(seen: Reading, expected: Reading): number {
   return sideDifferences(seen, expected).size > 0 ? DOUBT : likelihoodInItself(seen, expected);
 }
 
-/**
- * The same, where it is known what was seen and expected on the side the last time: a lamp that is dark where it should be
- * lit speaks once, and not at every step as long as it stays so.
- */
-export function likelihoodAfter(before: SideDifferences, seen: Reading, expected: Reading): number {
-  const news = [...sideDifferences(seen, expected)].some(([fact, differs]) => before.get(fact) !== differs);
-  return news ? DOUBT : likelihoodInItself(seen, expected);
+/** How what was seen stands to what is expected, after what differed on the side before. */
+export interface Comparison {
+  /** How well it fits by itself. */
+  readonly fit: number;
+  /** How well what is new in it fits: a lamp that is dark where it should be lit speaks once, and not as long as it stays so. */
+  readonly news: number;
+  readonly differs: SideDifferences;
+}
+
+export function compared(before: SideDifferences, seen: Reading, expected: Reading): Comparison {
+  const inItself = likelihoodInItself(seen, expected);
+  const aside = sideDifferences(seen, expected);
+  const isNew = [...aside].some(([fact, differs]) => before.get(fact) !== differs);
+  return {
+    fit: aside.size > 0 ? DOUBT : inItself,
+    news: isNew ? DOUBT : inItself,
+    differs: differencesAfter(before, aside, seen, expected),
+  };
 }
 
 /** By fact, what was seen on the side and what was expected where it differs. */
 export type SideDifferences = ReadonlyMap<string, string>;
 
 /** What differs on the side now, and what differed last of what is not seen now. */
-export function differencesAfter(before: SideDifferences, seen: Reading, expected: Reading): SideDifferences {
+function differencesAfter(
+  before: SideDifferences,
+  aside: SideDifferences,
+  seen: Reading,
+  expected: Reading,
+): SideDifferences {
+  if (before.size === 0) return aside;
   const now = new Set([...seen.side, ...expected.side].map(factOf));
-  const unseen = [...before].filter(([fact]) => !now.has(fact));
-  return new Map([...unseen, ...sideDifferences(seen, expected)]);
+  return new Map([...[...before].filter(([fact]) => !now.has(fact)), ...aside]);
 }
 
 function sideDifferences(seen: Reading, expected: Reading): SideDifferences {

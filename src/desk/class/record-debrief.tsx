@@ -11,9 +11,8 @@ import { toldOf } from '../engine.ts';
 import { Icon } from '../icons.tsx';
 import type { SavedCall } from '../protocol.ts';
 import { ScreenTitle } from '../screen.tsx';
+import { NO_HELP } from '../session.ts';
 import type { Held } from './held.ts';
-
-const NO_HELP: Assistance = { hints: 0, likely: false };
 
 /**
  * The debrief of a record that somebody handed in, from the record alone. It goes on no shelf, and without what belongs to

@@ -8,6 +8,7 @@ import { Icon } from '../icons.tsx';
 import { rungTaken, suggestedCall } from '../next-call.ts';
 import { isRoundCall } from '../round-call.ts';
 import { ScreenTitle } from '../screen.tsx';
+import { NO_HELP } from '../session.ts';
 import { Costs, Flags, Score, Truth } from './cards.tsx';
 import { keepRecord } from './keep-record.ts';
 import { useDebrief } from './load.ts';
@@ -16,8 +17,6 @@ import { firstLook, Replay } from './replay.tsx';
 import { Steps } from './steps.tsx';
 import { useReview } from './use-review.ts';
 import { VerdictHead } from './verdict-head.tsx';
-
-const NO_HELP: Assistance = { hints: 0, likely: false };
 
 /** What happened on the call, what was true all along, and what to do first next time. */
 export function DebriefScreen({ recordKey }: { recordKey: number }) {

@@ -98,21 +98,17 @@ export class Diagnosis {
   }
 
   /**
-   * Whether the suspects of each cause showed what was read, step by step; the likeliest form of each is brought up to now
-   * for it, so that every cause has one that has been through all.
+   * Whether the suspects of each cause showed what was read, step by step. All are brought up to now for it, those too that
+   * rest: what is left must not hang on who was followed. A second or two of work after a long call.
    */
   accounts(): ReadonlyMap<string, readonly (readonly boolean[])[]> {
-    const forms = new Map<string, Suspect[]>();
+    const forms = new Map<string, (readonly boolean[])[]>();
     for (const suspect of this.suspects) {
+      this.follow(suspect);
       const { cause } = suspect.hypothesis;
-      forms.set(cause, [...(forms.get(cause) ?? []), suspect]);
+      forms.set(cause, [...(forms.get(cause) ?? []), suspect.shows]);
     }
-    return new Map(
-      [...forms].map(([cause, of]) => {
-        this.follow(of.reduce((likeliest, one) => (one.weight > likeliest.weight ? one : likeliest)));
-        return [cause, of.map(({ shows }) => shows)];
-      }),
-    );
+    return forms;
   }
 
   private total(): number {

@@ -1,6 +1,8 @@
 /** The readings of a call put together: a cross-check of the belief, by consistency alone. */
 import { describe, expect, it } from 'vitest';
+import { diagnosisOf, seenOf } from '../../src/calls/expertise.ts';
 import { CallSession, playSolution, prepareCall, shippedCalls, togetherView } from '../../src/calls/index.ts';
+import { alike, keysOf } from '../../src/diagnosis/index.ts';
 import { speakAll } from '../unit/spoken.ts';
 import { siftedAfter } from './sifted.ts';
 
@@ -62,5 +64,20 @@ describe('readings put together', () => {
     const { session, sifting } = solved('storm-light');
     expect(sifting.explanations).toContainEqual(['surge-latch']);
     expect(togetherView(session, sifting).end.id).toBe('together.many');
+    // Also what the belief had let rest counts: each form of each cause by itself, followed through all that was done.
+    const shown = new Map<string, Set<number>>();
+    for (const { hypothesis, twin } of diagnosisOf(session.prepared).suspects) {
+      const steps = shown.get(hypothesis.cause) ?? new Set();
+      shown.set(hypothesis.cause, steps);
+      for (const [step, done] of session.done.entries()) {
+        const { deed, reading } = seenOf(session, done);
+        const expected = twin.follow(deed);
+        if (reading === undefined || alike(reading, expected)) steps.add(step);
+      }
+    }
+    const left = [...shown].filter(
+      ([cause, steps]) => keysOf(cause).length === 1 && steps.size === session.done.length,
+    );
+    expect(sifting.explanations.flat().sort()).toEqual(left.map(([cause]) => cause).sort());
   });
 });

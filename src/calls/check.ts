@@ -25,6 +25,7 @@ export function loadCall(text: string, library: Library): Checked<CallFile> {
 }
 
 export function checkCall(value: unknown, library: Library): Checked<CallFile> {
+  if (isNewer(value, 'version')) return { ok: false, problems: [newer('version')] };
   const result = callSchema.safeParse(value, { reportInput: true });
   if (!result.success) return { ok: false, problems: problemsOf(result.error) };
   const call = result.data;
@@ -41,21 +42,18 @@ function checkTimes(call: CallFile): Problem[] {
   const start = parseInstant(call.start);
   if (!start) return [impossible('start')];
   const first = start.day - call.history_days;
-  const storms = call.storms?.flatMap((storm, i) =>
-    parseInstant(storm.start) ? [] : [impossible(`storms[${i}].start`)],
-  );
+  const storms = call.storms?.flatMap((storm, i): Problem[] => {
+    const path = `storms[${i}].start`;
+    const at = parseInstant(storm.start);
+    if (!at) return [impossible(path)];
+    return at.day < first ? [beforeHistory(path, start.day - at.day)] : [];
+  });
   const faults = call.faults.flatMap((fault, i): Problem[] => {
     const path = `faults[${i}].onset`;
     const onset = parseInstant(fault.onset);
     if (!onset) return [impossible(path)];
     if (onset.day < first) {
-      return [
-        {
-          path,
-          message: 'before the history starts',
-          mend: `move it later or raise history_days above ${start.day - onset.day - 1}`,
-        },
-      ];
+      return [beforeHistory(path, start.day - onset.day)];
     }
     const late = onset.day > start.day || (onset.day === start.day && onset.secondOfDay > start.secondOfDay);
     return late && call.kind === 'alarm' && i === 0
@@ -69,6 +67,28 @@ function checkTimes(call: CallFile): Problem[] {
       : [];
   });
   return [...(storms ?? []), ...faults];
+}
+
+/** Whether a file says that it is of a later form than this Underlawn knows. */
+export function isNewer(value: unknown, key: string): boolean {
+  const number = typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>)[key] : 0;
+  return typeof number === 'number' && number > 1;
+}
+
+function newer(path: string): Problem {
+  return {
+    path,
+    message: 'written for a newer Underlawn',
+    mend: 'open it with a newer one, or write 1 where the call has nothing new',
+  };
+}
+
+function beforeHistory(path: string, days: number): Problem {
+  return {
+    path,
+    message: 'before the history starts',
+    mend: `move it later or raise history_days above ${days - 1}`,
+  };
 }
 
 function impossible(path: string): Problem {

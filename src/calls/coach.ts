@@ -12,10 +12,12 @@ import {
   SOUND_CAUSE,
   tellingAct,
 } from '../diagnosis/index.ts';
+import { faultOn } from '../faults/index.ts';
 import { type Message, say } from '../service/index.ts';
 import { probesIn } from './expertise.ts';
 import { isSame } from './flags.ts';
 import { placeWords } from './places.ts';
+import type { Account } from './schema.ts';
 import type { CallSession, Done } from './session.ts';
 import { faultName, STATE_CAUSE } from './session-actions.ts';
 
@@ -65,7 +67,9 @@ export function causeName(cause: string): Message {
 
 function hintsOf(session: CallSession, diagnosis: Diagnosis, outlook: Outlook): Pick<Advice, 'hints' | 'check'> {
   const [said] = session.prepared.call.report.said;
-  const symptom = say('hint.symptom', said ? { said } : {});
+  const account = accountStill(session);
+  const plain = say('hint.symptom', said ? { said } : {});
+  const symptom = account ? say('hint.cue', { symptom: plain, cue: account.cue }) : plain;
   const last = session.done.at(-1)?.def.id;
   const best = outlook.options.findIndex((o) => o.bits > LEAST_bits && tellingAct(o.id)?.id !== last);
   const check = tellingAct(outlook.options[best]?.id ?? '');
@@ -74,10 +78,18 @@ function hintsOf(session: CallSession, diagnosis: Diagnosis, outlook: Outlook): 
   const hints = [
     symptom,
     say('hint.area', { part }),
-    say(`hint.kind.${check.group}`, { part }),
+    account ? say('hint.account', { check: account.check }) : say(`hint.kind.${check.group}`, { part }),
     say('hint.check', { check: check.label, ...parted(outlook, best) }),
   ];
   return { hints, check: check.id };
+}
+
+/** What the call's author tells of its first fault, until a check has been made that shows that. */
+function accountStill({ prepared, done }: CallSession): Account | undefined {
+  const told = prepared.call.faults.find((fault) => fault.account);
+  const placed = told && faultOn(prepared.spec, told.fault, told.part);
+  const shown = done.some(({ def }) => placed?.shownBy.includes(def.id));
+  return shown ? undefined : told?.account;
 }
 
 /** No check is worth its time any more: say what it is. */

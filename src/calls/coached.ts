@@ -7,6 +7,7 @@ import { replayActions } from './progress.ts';
 import type { Progress } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
+import { changedAt_ms, TEACH } from './teaching.ts';
 import type { CallMode } from './view.ts';
 
 export class Coach {
@@ -20,9 +21,10 @@ export class Coach {
     this.diagnosis = diagnosisOf(prepared, lived);
   }
 
-  /** Whether what was kept goes on from where this coach stands. */
+  /** Whether what was kept goes on from where this coach stands; what was seen before going back is not unseen. */
   follows({ actions }: Progress): boolean {
     const { log } = this.session;
+    if (actions.slice(log.length).some((one) => one.do === TEACH.back)) return false;
     return log.length <= actions.length && log.every((one, i) => one.state === actions[i]?.state);
   }
 
@@ -36,7 +38,11 @@ export class Coach {
     return undefined;
   }
 
+  /** Once a trainer has changed the works, what is reckoned from the report holds no longer. */
   advice(): Advice {
+    if (changedAt_ms(this.session.log) <= this.session.now_ms) {
+      return { hints: [say('hint.works-changed')], likely: [], check: '' };
+    }
     return adviceOn(this.session, this.diagnosis);
   }
 }

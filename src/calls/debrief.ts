@@ -1,5 +1,5 @@
 /** The debrief: the truth beside what was done, and beside what the call's own solution does. */
-import { placedFault } from '../faults/index.ts';
+import { faultOn, placedFault } from '../faults/index.ts';
 import { type Measure, type Message, quantity, say } from '../service/index.ts';
 import { costOf } from './cost.ts';
 import { trueFaults } from './flags.ts';
@@ -9,8 +9,9 @@ import { judged } from './record.ts';
 import { playReference } from './reference.ts';
 import type { CallSession } from './session.ts';
 import { faultName } from './session-actions.ts';
+import { isTeaching, teachingWords } from './teaching.ts';
 import type { Trace } from './trace.ts';
-import type { CostLine, DebriefView, Series, TimelineBlock } from './view.ts';
+import type { AccountView, CostLine, DebriefView, Series, TimelineBlock } from './view.ts';
 
 /** Most points of a series: enough for a screen's width. */
 const POINTS = 240;
@@ -32,6 +33,7 @@ export function debriefOf(session: CallSession, trace: Trace): DebriefView {
       say('truth.line', { fault: faultName(key), shows: say(`shows.${placedFault(key).id}`) }),
     ),
     story: call.story,
+    accounts: accountsOf(session),
     lines: verdict.lines,
     flags: verdict.flags.map((f) => ({ id: f.id, at_ms: f.at_ms, text: say(`flag.${f.id}`) })),
     costs: costLines(verdict, harmOf(session, trace.drains), harmOf(reference, drains)),
@@ -48,6 +50,13 @@ export function debriefOf(session: CallSession, trace: Trace): DebriefView {
 /** The families of what was wrong, so that what was learnt is kept by them. */
 function familyOf(session: CallSession): string {
   return [...new Set(trueFaults(session).map((key) => placedFault(key).family))].sort().join('+');
+}
+
+function accountsOf({ prepared }: CallSession): readonly AccountView[] {
+  return prepared.call.faults.flatMap(({ fault, part, account }) => {
+    const placed = faultOn(prepared.spec, fault, part);
+    return account && placed ? [{ fault: faultName(placed.key), account }] : [];
+  });
 }
 
 /** A coached call goes on after a breach, and has failed all the same. */
@@ -139,8 +148,11 @@ function eventsOf(session: CallSession, from_ms: number): DebriefView['events'] 
     .filter((e) => told.has(e.what) || e.what.startsWith('fault.') || e.what.startsWith('mended.'))
     .filter((e) => e.t * 1000 >= from_ms)
     .map((e) => ({ at_ms: Math.round(e.t * 1000), label: eventLabel(e.what), tone: toneOf(e.what) }));
+  const taught = session.log
+    .filter((one) => isTeaching(one.do) && one.at_ms <= session.now_ms)
+    .map((one) => ({ at_ms: one.at_ms, label: teachingWords(one), tone: 'plain' as const }));
   const breaches = session.breaches.map(({ at_ms }) => ({ at_ms, label: say('event.breach'), tone: 'bad' as const }));
-  return [...ofThePlant, ...breaches].sort((a, b) => a.at_ms - b.at_ms);
+  return [...ofThePlant, ...taught, ...breaches].sort((a, b) => a.at_ms - b.at_ms);
 }
 
 function eventLabel(what: string): Message {

@@ -7,6 +7,7 @@ import { phaseOf, stepState } from './procedure.ts';
 import { proofsShown } from './proof.ts';
 import type { CallSession, Done } from './session.ts';
 import { listOf } from './session-actions.ts';
+import { takenOut } from './teaching.ts';
 
 export type FlagId =
   | 'reset-before-reading'
@@ -206,11 +207,15 @@ export function flagsOf(session: CallSession): Flag[] {
   return RULES.flatMap((rule) => rule(session)).sort((a, b) => a.at_ms - b.at_ms);
 }
 
-/** The faults that were really there and that a technician can mend, by key. */
+/** The faults that were really there and that a technician can mend, by key; one that the trainer took out only where it was named. */
 export function trueFaults(session: CallSession): readonly string[] {
   const { lived } = session.prepared;
   if (lived) return [...lived.causes, ...lived.wearing.filter((key) => session.cause?.keys.includes(key))];
-  return session.service.unit.faults.map((f) => f.fault.id).filter((key) => placedFault(key).family !== 'use');
+  const out = takenOut(session.log);
+  const there = new Set(session.service.unit.faults.map((f) => f.fault.id));
+  return [...there].filter(
+    (key) => placedFault(key).family !== 'use' && (!out.has(key) || session.cause?.keys.includes(key)),
+  );
 }
 
 export function causeRight(session: CallSession): boolean {

@@ -10,7 +10,7 @@ export { loadRecord } from './loadRecord.ts';
 export { PLAYERS, type PlayerId, play } from './players.ts';
 export { LARGEST_FILE_bytes, type Problem, problemLine, tooLarge } from './problems.ts';
 export { makeProgress } from './progress.ts';
-export { type CallProof, proveCall } from './prove.ts';
+export { type CallProof, proveCall } from './prove/prove.ts';
 export * from './record.ts';
 export { resumeCall } from './resume.ts';
 export { reviewAll, reviewOf, type StepReview } from './review.ts';

@@ -21,6 +21,7 @@ import { diagnosisOf, probesIn, seenOf } from './expertise.ts';
 import { stepOfAction } from './procedure.ts';
 import type { CallSession, Done } from './session.ts';
 import { STATE_CAUSE } from './session-actions.ts';
+import { changedAt_ms } from './teaching.ts';
 
 /** What a step shows of the judgement behind it. Shown beside the score, never counted in it. */
 export type Finding = 'told-nothing' | 'too-early' | 'against-evidence' | 'best';
@@ -66,8 +67,13 @@ const AGAINST_EVIDENCE = 0.01;
 export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepReview, Sifting> {
   const diagnosis = diagnosisOf(session.prepared, lived);
   const probes = probesIn(session.prepared);
+  const changed_ms = changedAt_ms(session.log);
   for (const [step, done] of session.done.entries()) {
     const before = diagnosis.belief();
+    if (done.at_ms >= changed_ms) {
+      yield { step, at_ms: done.at_ms, before, after: before, brought_bits: 0, weighed: false };
+      continue;
+    }
     const judged = judgeStep(session, step, diagnosis, probes);
     diagnosis.observe(seenOf(session, done));
     const after = diagnosis.belief();
@@ -87,9 +93,10 @@ export function reviewAll(session: CallSession, each: (review: StepReview) => vo
   return next.value;
 }
 
-/** What the readings make together, up to the first mend that ended a fault. */
-export function siftingAtMend({ done }: CallSession, diagnosis: Diagnosis): Sifting {
-  const mend = done.findIndex((d) => d.def.group === 'mend' && d.outcome.mended.length > 0);
+/** What the readings make together, up to the first mend that ended a fault or until a trainer changed the works. */
+export function siftingAtMend({ done, log }: CallSession, diagnosis: Diagnosis): Sifting {
+  const changed_ms = changedAt_ms(log);
+  const mend = done.findIndex((d) => d.at_ms >= changed_ms || (d.def.group === 'mend' && d.outcome.mended.length > 0));
   return siftingOf(diagnosis, mend < 0 ? done.length : mend);
 }
 

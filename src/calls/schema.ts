@@ -11,6 +11,22 @@ const instant = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/));
 const share = z.number().check(z.gte(0), z.lte(1));
 const hours = z.number().check(z.positive(), z.lte(24 * 60));
 
+/** What somebody who knows a fault would tell of it: the questions of a cognitive task analysis (Clark et al. 2008). */
+const account = z.strictObject({
+  /** What an expert notices first. */
+  cue: localText,
+  /** What points the wrong way. */
+  misleads: localText,
+  /** The check to make next, and what it costs. */
+  check: localText,
+  /** What is often got wrong by beginners. */
+  error: localText,
+  /** How it is shown that the mend holds. */
+  proof: localText,
+  /** Why the part failed. */
+  root: localText,
+});
+
 const fault = z.strictObject({
   fault: identifier,
   part: z.optional(z.string().check(z.minLength(1), z.maxLength(40))),
@@ -20,6 +36,7 @@ const fault = z.strictObject({
   present: z.optional(
     z.union([z.literal('always'), z.strictObject({ for_h: hours }), z.strictObject({ on_h: hours, off_h: hours })]),
   ),
+  account: z.optional(account),
 });
 
 /** Rain that falls evenly for so many hours. The heaviest day on record is some 1,800 mm; most storms bring under 100. */
@@ -76,6 +93,7 @@ export const callSchema = z.strictObject({
 });
 
 export type CallFile = z.infer<typeof callSchema>;
+export type Account = z.infer<typeof account>;
 export type SolutionStep = z.infer<typeof step>;
 
 export const recordedAction = z.strictObject({

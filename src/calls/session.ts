@@ -31,6 +31,7 @@ import {
 import { proofsShown } from './proof.ts';
 import { listOf, STATE_CAUSE, stateCause, TICK } from './session-actions.ts';
 import { type Prepared, unitAtReport } from './setup.ts';
+import { isFrozen, isTeaching, TEACH, teach, wayOf } from './teaching.ts';
 import type { Action, CallMode } from './view.ts';
 
 /** Minutes from the decision to the arrival, and what of it counts as the person's own time. */
@@ -70,7 +71,7 @@ export interface Cause {
 export class CallSession {
   readonly prepared: Prepared;
   readonly mode: CallMode;
-  readonly service: Service;
+  service: Service;
   readonly done: Done[] = [];
   readonly log: Logged[] = [];
   readonly suspects = new Set<string>();
@@ -84,10 +85,12 @@ export class CallSession {
   /** What changed at the last advance or action, for the live region. */
   changes: Message[] = [];
   private noticed: number;
+  private readonly observer: ((unit: Unit) => void) | undefined;
 
   constructor(prepared: Prepared, mode: CallMode, observer?: (unit: Unit) => void) {
     this.prepared = prepared;
     this.mode = mode;
+    this.observer = observer;
     const unit = unitAtReport(prepared, observer);
     const { report, seed } = prepared.call;
     this.service = {
@@ -147,6 +150,8 @@ export class CallSession {
   act(action: Action): Message | undefined {
     this.changes = [];
     if (this.ended) return say('why.call-over');
+    if (isTeaching(action.id)) return this.taught(action);
+    if (isFrozen(this.log)) return say('why.frozen');
     if (action.id === TICK) return this.tick(action);
     const def = this.definition(action.id);
     if (!def) {
@@ -191,6 +196,41 @@ export class CallSession {
     this.notice();
     this.record(action, this.now_ms);
     return undefined;
+  }
+
+  /** What a trainer does stands in the log like all else. */
+  private taught(action: Action): Message | undefined {
+    if (this.prepared.lived) return say('why.not-in-round');
+    const fill = action.fill ?? {};
+    this.service.unit.cutAt(this.now_ms / 1000);
+    this.notice();
+    const at_ms = this.now_ms;
+    if (action.id === TEACH.back) {
+      const place = Number(fill.moment);
+      if (this.log[place]?.do !== TEACH.moment) return say('why.no-such-moment');
+      this.become(wayOf(this.log.slice(0, place + 1)));
+    } else {
+      const why = teach(this, action.id, fill);
+      if (why) return why;
+      this.notice();
+    }
+    this.record(action, at_ms);
+    return undefined;
+  }
+
+  /** Goes back to how things stood after these entries of the log, by doing them again; the log itself keeps all. */
+  private become(way: readonly Logged[]): void {
+    const again = new CallSession(this.prepared, this.mode, this.observer);
+    for (const { at_ms, do: id, fill } of way) {
+      again.advance(at_ms);
+      again.act({ id, ...(fill ? { fill } : {}) });
+    }
+    const { service, procedure, cause, urgency, arrived_ms, drove, noticed } = again;
+    Object.assign(this, { service, procedure, cause, urgency, arrived_ms, drove, noticed });
+    this.done.splice(0, this.done.length, ...again.done);
+    this.breaches.splice(0, this.breaches.length, ...again.breaches);
+    this.suspects.clear();
+    for (const key of again.suspects) this.suspects.add(key);
   }
 
   /** What an action means for the procedure. */

@@ -2,10 +2,11 @@
  * The truth of a call, step by step: the same actions at the same instants on a fresh session, with the plant read and
  * a snapshot kept at every step, so that a debrief can draw curves and open the works at any instant.
  */
-import { readout, restore, type Snapshot, snapshot, type Unit, type UnitSetup } from '../unit/index.ts';
+import { readout, restore, type Snapshot, snapshot, type Unit, type UnitFault, type UnitSetup } from '../unit/index.ts';
 import { DrainsWatch } from './harm.ts';
 import { CallSession } from './session.ts';
 import { unitSetup } from './setup.ts';
+import { wayOf } from './teaching.ts';
 import type { Series } from './view.ts';
 
 /** How long before the report a trace begins. */
@@ -13,6 +14,8 @@ const LEAD_s = 20 * 60;
 
 interface Sample {
   readonly snapshot: Snapshot;
+  /** Those of the call, and those that a trainer had dropped in by then. */
+  readonly faults: readonly UnitFault[];
   readonly airPressure_kPa: number;
   readonly oxygen_mgL: number;
   readonly pumpTank_m: number;
@@ -34,7 +37,7 @@ export class Trace {
       if (unit.t >= from_s) this.samples.push(sampleOf(unit));
       this.drains.look(unit);
     });
-    for (const logged of log) {
+    for (const logged of wayOf(log)) {
       again.advance(logged.at_ms);
       again.act({ id: logged.do, ...(logged.fill ? { fill: logged.fill } : {}) });
     }
@@ -53,7 +56,7 @@ export class Trace {
     const at = at_ms / 1000;
     const sample = this.samples.findLast((s) => s.snapshot.t <= at) ?? this.samples[0];
     if (!sample) throw new Error('the trace is empty');
-    const unit = restore(this.setup, sample.snapshot);
+    const unit = restore({ ...this.setup, faults: sample.faults }, sample.snapshot);
     unit.advance(at);
     return unit;
   }
@@ -63,6 +66,7 @@ function sampleOf(unit: Unit): Sample {
   const now = readout(unit, unit.t);
   return {
     snapshot: snapshot(unit),
+    faults: unit.faults.map(({ fault }) => fault),
     airPressure_kPa: now.airPressure_kPa,
     oxygen_mgL: now.oxygen_mgL,
     pumpTank_m: now.pumpTank_m,

@@ -5,6 +5,7 @@
 import type { PartId, Scene } from '../scene/types.ts';
 import type { LocalText, Message } from '../service/message.ts';
 import type { Led } from './rungs.ts';
+import type { Account } from './schema.ts';
 
 /** One thing a person does. `fill` carries the answers of its form, by field id. Plain JSON: it goes into the record. */
 export interface Action {
@@ -201,6 +202,12 @@ export interface CostLine {
   readonly reference: Message;
 }
 
+/** What a call's author tells of one fault. */
+export interface AccountView {
+  readonly fault: Message;
+  readonly account: Account;
+}
+
 export interface DebriefView {
   readonly callId: string;
   readonly title: LocalText;
@@ -211,6 +218,8 @@ export interface DebriefView {
   readonly verdict: Message;
   readonly truth: readonly Message[];
   readonly story: LocalText;
+  /** What the call's author tells of its faults. */
+  readonly accounts: readonly AccountView[];
   readonly lines: readonly ScoreLine[];
   readonly flags: readonly FlagView[];
   readonly costs: readonly CostLine[];

@@ -44,7 +44,7 @@ function entryOf(file: string): CourseEntry | undefined {
   const prepared = prepareCall(loaded.value);
   const { problems, difficulty: hard } = proveCall(prepared);
   for (const problem of problems) process.stderr.write(`${problemLine(basename(file), problem)}\n`);
-  if (problems.length > 0) return undefined;
+  if (problems.length > 0 || !hard) return undefined;
   const families = unitSetup(prepared)
     .faults.map((f) => placedFault(f.id).family)
     .filter((f) => f !== 'use');

@@ -49,5 +49,6 @@ function fromFile(name: string) {
 }
 
 function summary({ difficulty, solvedBy }: Omit<CallProof, 'problems'>): string {
-  return `${difficulty.bits} bits, ${difficulty.expectedMinutes} min, solved by ${solvedBy.join(' and ')}, no shortcut passes`;
+  const { bits = 0, expectedMinutes = 0 } = difficulty ?? {};
+  return `${bits} bits, ${expectedMinutes} min, solved by ${solvedBy.join(' and ')}, no shortcut passes`;
 }

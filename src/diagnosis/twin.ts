@@ -11,6 +11,7 @@ import {
   hindrance,
   LOADS,
   letPass,
+  type Note,
   newPerson,
   type Person,
   perform,
@@ -86,18 +87,31 @@ export class Twin {
   }
 
   /** What a check would show now, with the steps that make it possible; the twin is left as it was. */
-  predict({ acts }: Probe): Reading {
+  predict(probe: Probe): Reading {
+    return this.tried(probe, (def) => this.act(def, {})) ?? NO_READING;
+  }
+
+  /** The same as it would be written down; nothing where it cannot be done. */
+  noted(probe: Probe): readonly Note[] {
+    const notes = this.tried(probe, (def) =>
+      hindrance(this.service, def) ? [] : perform(this.service, def, {}).notes,
+    );
+    return notes ?? [];
+  }
+
+  /** Does a check, and makes it undone. Gives what its last act shows. */
+  private tried<T>({ acts }: Probe, show: (def: ActionDef) => T): T | undefined {
     const before = snapshot(this.unit);
     const kept = this.service;
     this.service = { ...kept, person: copyOf(kept.person) };
-    let reading = NO_READING;
+    let shown: T | undefined;
     for (const def of acts) {
       for (const id of stepsAround(this.service, def).before) this.act(ACTION_BY_ID.get(id), {});
-      reading = this.act(def, {});
+      shown = show(def);
     }
     this.service = kept;
     this.unit.resume(before);
-    return reading;
+    return shown;
   }
 
   /** Minutes of a check with the steps around it, its money reckoned in. */

@@ -79,6 +79,8 @@ export interface FaultEntry {
   readonly mendedBy: readonly string[];
   /** A one-off that leaves nothing broken is over when these regions, where the panel has them, are in these states. */
   readonly clearedWhen?: readonly { readonly region: string; readonly state: string }[];
+  /** Control events that put right what such a one-off left wrong, for who takes it out without a hand on it. */
+  readonly rightedBy?: readonly string[];
   /** Actions that only hide it. */
   readonly hiddenBy: readonly string[];
   readonly proof: readonly ProofId[];

@@ -33,15 +33,16 @@ export const FAULTS: readonly FaultEntry[] = [
 ];
 
 /** A catalogue entry put on one part: every `{part}` in its ids is filled in. */
-export interface PlacedFault extends Omit<FaultEntry, 'parts' | 'effect'> {
+export interface PlacedFault extends Omit<FaultEntry, 'parts' | 'effect' | 'rightedBy'> {
   readonly key: string;
+  readonly rightedBy: readonly ControlEventName[];
   readonly part?: string;
   readonly effect: FaultEffect;
 }
 
 function place(entry: FaultEntry, part?: string): PlacedFault {
   const fill = (id: string) => (part === undefined ? id : id.replace('{part}', part));
-  const { parts: _, effect, ...rest } = entry;
+  const { parts: _, effect, rightedBy = [], ...rest } = entry;
   const { control, floats, ...patch } = effect;
   const others = floats
     ? { ...patch, floats: Object.fromEntries(Object.entries(floats).map(([f, shift]) => [fill(f), shift])) }
@@ -50,6 +51,7 @@ function place(entry: FaultEntry, part?: string): PlacedFault {
     ...rest,
     key: faultKey(entry.id, part),
     ...(part === undefined ? {} : { part }),
+    rightedBy: rightedBy.map((e) => fill(e) as ControlEventName),
     shownBy: entry.shownBy.map(fill),
     mendedBy: entry.mendedBy.map(fill),
     hiddenBy: entry.hiddenBy.map(fill),

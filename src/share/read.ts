@@ -1,5 +1,5 @@
 /** Reads what somebody handed on: one call or a set of them, checked as a whole. */
-import { type Checked, checkCall, type Library } from '../calls/check.ts';
+import { type Checked, checkCall, isNewer, type Library } from '../calls/check.ts';
 import { type Problem, parseJson, problemsOf } from '../calls/problems.ts';
 import type { CallFile } from '../calls/schema.ts';
 import { type Message, say } from '../service/index.ts';
@@ -68,9 +68,4 @@ function pointed(before: string): (problem: Problem) => Problem {
 
 function isSet(value: unknown): boolean {
   return typeof value === 'object' && value !== null && 'set' in value;
-}
-
-function isNewer(value: unknown, key: string): boolean {
-  const number = typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>)[key] : 0;
-  return typeof number === 'number' && number > 1;
 }

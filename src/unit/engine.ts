@@ -39,12 +39,12 @@ import {
 import { Driver } from './driver.ts';
 import {
   type FaultState,
+  faultState,
   isGrowing,
   isOver,
   isPresent,
   nextFaultInstant,
   stripColour,
-  switchInstants,
   switchShift_kPa,
   tetherShift,
   type UnitFault,
@@ -87,6 +87,10 @@ function holdsSewage({ fault }: FaultState): boolean {
   return sewerFlow < 1 || inletFlow < 1;
 }
 
+function stepperFor(faults: readonly FaultState[]): Stepper {
+  return makeStepper(STEPPED, faults.some(holdsSewage) ? RULES_WITH_SEWER : RULES);
+}
+
 /** Control switching without end, named with the instant. */
 export class EndlessSwitching extends Error {}
 
@@ -110,7 +114,8 @@ export class Unit {
 
   private held: Step | undefined;
   private spare: Step = emptyStep(STEPPED);
-  private readonly stepper: Stepper;
+  private readonly seed: number;
+  private stepper: Stepper;
   private readonly driver: Driver;
   private slopeKnown = false;
   /** Next instant at which something is known to happen; worked out anew whenever something has. */
@@ -123,12 +128,9 @@ export class Unit {
     this.passage = new Passage(this.works, setup.source.influent);
     this.source = setup.source;
     this.weather = setup.weather;
-    this.faults = setup.faults.map((fault) => ({
-      fault,
-      switches: switchInstants(fault, setup.seed),
-      mended_s: Number.POSITIVE_INFINITY,
-    }));
-    this.stepper = makeStepper(STEPPED, this.faults.some(holdsSewage) ? RULES_WITH_SEWER : RULES);
+    this.seed = setup.seed;
+    this.faults = setup.faults.map((fault) => faultState(fault, setup.seed));
+    this.stepper = stepperFor(this.faults);
     this.panel = new PanelState(setup.spec.panel, this.faults);
     this.driver = new Driver(this, this.panel.registers);
     this.switches = new Switches(setup.spec, this.faults, this.driver, STEPPED);
@@ -210,6 +212,30 @@ export class Unit {
       state.mended_s = this.t;
       this.panel.note(`mended.${id}`, this.t);
       if (wasThere) this.ends(state);
+    }
+    this.follow();
+  }
+
+  /** Lets a fault begin at the present instant that nothing of the setup foresaw; its onset must be now. */
+  begin(fault: UnitFault): void {
+    if (fault.onset_s !== this.t) throw new Error(`fault ${fault.id} begins at ${fault.onset_s} s, it is ${this.t} s`);
+    const state = faultState(fault, this.seed);
+    this.faults.push(state);
+    this.stepper = stepperFor(this.faults);
+    this.faultTurns(state);
+    this.follow();
+  }
+
+  /** Lets a fault that is there fade from now on, evenly over so many seconds; one that is not there just now is over. */
+  fade(id: string, over_s: number): void {
+    if (over_s <= 0 || !this.has(id)) {
+      this.mend(id);
+      return;
+    }
+    for (const state of this.faults) {
+      if (state.fault.id !== id || state.mended_s <= this.t) continue;
+      state.fades_s = this.t;
+      state.mended_s = this.t + over_s;
     }
     this.follow();
   }
@@ -303,6 +329,7 @@ export class Unit {
     Object.assign(this.registers, from.registers);
     this.faults.forEach((f, i) => {
       f.mended_s = from.mended[i] ?? Number.POSITIVE_INFINITY;
+      f.fades_s = from.fades?.[i] ?? undefined;
     });
     this.log.length = 0;
     this.pastEvents.length = 0;
@@ -359,7 +386,8 @@ export class Unit {
   private happen(): void {
     let anything = false;
     for (const state of this.faults) {
-      if (state.switches.includes(this.t) && this.t < state.mended_s) {
+      const faded = state.fades_s !== undefined && state.mended_s === this.t;
+      if (faded || (state.switches.includes(this.t) && this.t < state.mended_s)) {
         this.catchUp(this.t - BEFORE_s);
         this.faultTurns(state);
         anything = true;

@@ -49,7 +49,15 @@ export interface UnitFault {
 export interface FaultState {
   readonly fault: UnitFault;
   readonly switches: readonly number[];
+  /** When it ends for good: at once by a mend, later where it fades. */
   mended_s: number;
+  /** Since when it fades evenly, until `mended_s`. */
+  fades_s: number | undefined;
+}
+
+/** A fault that has not been mended yet. */
+export function faultState(fault: UnitFault, seed: number): FaultState {
+  return { fault, switches: switchInstants(fault, seed), mended_s: Number.POSITIVE_INFINITY, fades_s: undefined };
 }
 
 const INTERMITTENT_DAYS = 60;
@@ -89,22 +97,28 @@ export function isOver(state: FaultState, t: number): boolean {
 /** How far it has come, 0 to its severity. */
 export function severityAt(state: FaultState, t: number): number {
   if (!isPresent(state, t)) return 0;
-  const { onset_s, ramp_s, severity } = state.fault;
+  const { fades_s, mended_s } = state;
+  if (fades_s === undefined || t <= fades_s) return grownAt(state.fault, t);
+  return (grownAt(state.fault, fades_s) * (mended_s - t)) / (mended_s - fades_s);
+}
+
+function grownAt({ onset_s, ramp_s, severity }: UnitFault, t: number): number {
   return ramp_s <= 0 || t >= onset_s + ramp_s ? severity : (severity * (t - onset_s)) / ramp_s;
 }
 
 /** Whether the plant's condition changes with time right after an instant. */
 export function isGrowing(state: FaultState, t: number): boolean {
-  return isPresent(state, t) && t < state.fault.onset_s + state.fault.ramp_s;
+  if (!isPresent(state, t)) return false;
+  return state.fades_s !== undefined || t < state.fault.onset_s + state.fault.ramp_s;
 }
 
-/** First instant after `t` at which a fault starts, stops or is fully grown. */
+/** First instant after `t` at which a fault starts, stops, is fully grown or has faded. */
 export function nextFaultInstant(state: FaultState, t: number): number {
   if (t >= state.mended_s) return Number.POSITIVE_INFINITY;
   let next = state.switches.find((at) => at > t) ?? Number.POSITIVE_INFINITY;
   const grown = state.fault.onset_s + state.fault.ramp_s;
   if (grown > t && grown < next) next = grown;
-  return next;
+  return Math.min(next, state.mended_s);
 }
 
 /** How entries of the condition add up when two faults touch the same one. */
@@ -217,12 +231,18 @@ export function clockShift(states: readonly FaultState[], t: number): number {
   return shift;
 }
 
+/** How fast a growing or fading fault changes, severity a second. */
+function growth_per_s({ fault, fades_s, mended_s }: FaultState, t: number): number {
+  if (fades_s === undefined || t < fades_s) return fault.severity / fault.ramp_s;
+  return -grownAt(fault, fades_s) / (mended_s - fades_s);
+}
+
 /** How fast the panel clock gains on true time right after an instant, s/s; even until the next fault instant. */
 export function clockDrift(states: readonly FaultState[], t: number): number {
   let drift = 0;
   for (const state of states) {
-    const { effect, severity, ramp_s } = state.fault;
-    if (effect.clock_h !== undefined && isGrowing(state, t)) drift += (severity * effect.clock_h * 3600) / ramp_s;
+    const { effect } = state.fault;
+    if (effect.clock_h !== undefined && isGrowing(state, t)) drift += growth_per_s(state, t) * effect.clock_h * 3600;
   }
   return drift;
 }

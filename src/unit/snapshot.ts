@@ -15,6 +15,8 @@ export interface Snapshot {
   readonly above: readonly boolean[];
   readonly registers: Registers;
   readonly mended: readonly (number | null)[];
+  /** Since when faults fade; left out where none does. */
+  readonly fades?: readonly (number | null)[];
 }
 
 /** The state at the last event or step end. A held step is not part of it: it is found again, to the same bits. */
@@ -29,6 +31,7 @@ export function snapshot(unit: Unit): Snapshot {
     above: [...unit.switches.above],
     registers: { ...unit.registers },
     mended: unit.faults.map((f) => (f.mended_s === Number.POSITIVE_INFINITY ? null : f.mended_s)),
+    ...(unit.faults.some((f) => f.fades_s !== undefined) ? { fades: unit.faults.map((f) => f.fades_s ?? null) } : {}),
   };
 }
 

@@ -1,6 +1,6 @@
 /** Scripted people on one call with one seed: what a worker of the deep run answers. */
 import { judged, type PlayerId, type Prepared, play, prepareCall, shippedCalls } from '../../src/calls/index.ts';
-import { symptomsMissing } from '../../src/calls/prove.ts';
+import { symptomsMissing } from '../../src/calls/prove/promises.ts';
 
 export interface Question {
   readonly call: string;

@@ -23,7 +23,7 @@ function panel(unit: string | PanelSpec, ...events: ControlEventName[]): PanelSt
 }
 
 function standing(fault: UnitFault): FaultState {
-  return { fault, switches: [fault.onset_s], mended_s: Number.POSITIVE_INFINITY };
+  return { fault, switches: [fault.onset_s], mended_s: Number.POSITIVE_INFINITY, fades_s: undefined };
 }
 
 const said = (p: PanelState) => p.log.map(({ t, what }) => `${t} ${what}`);

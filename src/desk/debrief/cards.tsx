@@ -20,9 +20,26 @@ export function Truth({ debrief }: Props) {
         </p>
       ))}
       <p class="story">{desk.local(debrief.story)}</p>
+      {debrief.accounts.map(({ fault, account }) => (
+        <details key={fault.id} class="account">
+          <summary>
+            {desk.t('account.of')} <Said message={fault} />
+          </summary>
+          <dl>
+            {ASKED.map((one) => (
+              <div key={one}>
+                <dt>{desk.t(`account.${one}`)}</dt>
+                <dd>{desk.local(account[one])}</dd>
+              </div>
+            ))}
+          </dl>
+        </details>
+      ))}
     </section>
   );
 }
+
+const ASKED = ['cue', 'misleads', 'check', 'error', 'proof', 'root'] as const;
 
 /** The score, line by line, each with its reason. */
 export function Score({ debrief, assistance }: Props & { readonly assistance: Assistance | undefined }) {

@@ -3,6 +3,8 @@ export const hints = {
   'cause.sound': 'Nothing wrong now',
   'cause.something-else': 'Something else',
   'hint.symptom': 'Start from what was reported: “{said}” Which parts could make that happen?',
+  'hint.cue': '{symptom} Those who have met it notice first: {cue}',
+  'hint.account': 'Whoever made this call would do next: {check}',
   'hint.area': 'What is still open lies best apart at: {part}.',
   'hint.kind.look': 'A look or a listen at this part tells most now: {part}.',
   'hint.kind.measure': 'A reading with an instrument tells most now, at: {part}.',
@@ -11,6 +13,7 @@ export const hints = {
   'hint.enough': 'No further check is worth its time: enough is known.',
   'hint.name-it': 'Say what it was, with the note that shows it, then mend it.',
   'hint.cause': 'All that was seen points to: {cause}.',
+  'hint.works-changed': 'The trainer has changed the works since the report: no hint can be reckoned from it any more.',
   'hint.again':
     '“{check}” was just done and nothing has changed since. What else could it be, and what would show that?',
   'before.danger-not-asked':

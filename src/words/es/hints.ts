@@ -4,6 +4,8 @@ export const hints: Record<keyof typeof en, string> = {
   'cause.sound': 'Ahora no falla nada',
   'cause.something-else': 'Otra cosa',
   'hint.symptom': 'Empiece por lo que avisaron: «{said}» ¿Qué piezas podrían causarlo?',
+  'hint.cue': '{symptom} Quien ya lo ha visto nota primero: {cue}',
+  'hint.account': 'Quien preparó este aviso haría ahora: {check}',
   'hint.area': 'Lo que sigue abierto se separa mejor en: {part}.',
   'hint.kind.look': 'Mirar o escuchar esta pieza es lo que más dice ahora: {part}.',
   'hint.kind.measure': 'Una medida con instrumento es lo que más dice ahora, en: {part}.',
@@ -12,6 +14,7 @@ export const hints: Record<keyof typeof en, string> = {
   'hint.enough': 'Ninguna comprobación más vale su tiempo: ya se sabe bastante.',
   'hint.name-it': 'Diga qué era, con la nota que lo muestra, y repárelo.',
   'hint.cause': 'Todo lo visto apunta a: {cause}.',
+  'hint.works-changed': 'Quien instruye ha cambiado la planta desde el aviso: ya no se puede calcular ninguna pista.',
   'hint.again': '«{check}» se acaba de hacer y nada ha cambiado. ¿Qué más podría ser y qué lo mostraría?',
   'before.danger-not-asked':
     'Todavía no se preguntó por el peligro. Aguas negras afuera, olor a quemado, agua en el tablero, rayos o una descarga querrían decir que nadie se acerca.',

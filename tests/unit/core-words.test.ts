@@ -6,6 +6,7 @@ import { REASONED } from '../../src/calls/guide-words.ts';
 import type { ScoreLine, Series, SoundCue } from '../../src/calls/index.ts';
 import { stepsOf } from '../../src/calls/procedure.ts';
 import { faultName, stateCause } from '../../src/calls/session-actions.ts';
+import { TEACH } from '../../src/calls/teaching.ts';
 import { BREAKERS, FLOATS } from '../../src/control/index.ts';
 import { FAULTS, PLACED_FAULTS, type ProofId } from '../../src/faults/index.ts';
 import type { EffluentColour, FoamKind, OutdoorSmell } from '../../src/plant/index.ts';
@@ -129,7 +130,9 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
     ...['minutes', 'money', 'in-minutes', 'further-drives'],
     ...['untreated', 'undisinfected', 'short-of-air', 'onto-the-ground', 'without-oxygen', 'without-drains'],
   ],
-  event: ['lamp', 'pumpRuns', 'compressorRuns'].flatMap((o) => [`${o}.on`, `${o}.off`]).concat('dialled'),
+  event: ['lamp', 'pumpRuns', 'compressorRuns']
+    .flatMap((o) => [`${o}.on`, `${o}.off`])
+    .concat('dialled', Object.values(TEACH)),
   flag: FLAGS,
   float: FLOATS,
   function: [...new Set(FAULTS.map((f) => f.family))],

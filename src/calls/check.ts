@@ -2,7 +2,8 @@
 import { FAULTS, faultOn, faultsOf } from '../faults/index.ts';
 import type { HouseholdSpec } from '../plant/index.ts';
 import { ACTION_BY_ID, actionOn } from '../service/index.ts';
-import { parseInstant, type UnitSpec } from '../unit/index.ts';
+import { numberAt, parseInstant, type UnitSpec, withNumbers } from '../unit/index.ts';
+import { unitSchema } from '../unit/schema.ts';
 import { canWithhold } from './allowed.ts';
 import { type Problem, parseJson, problemsOf } from './problems.ts';
 import { type CallFile, callSchema } from './schema.ts';
@@ -32,6 +33,7 @@ export function checkCall(value: unknown, library: Library): Checked<CallFile> {
   const problems = [
     ...checkTimes(call),
     ...checkIds(call, library),
+    ...checkChanged(call, library),
     ...checkWithheld(call, library),
     ...checkSolution(call, library),
   ];
@@ -116,6 +118,21 @@ function checkIds(call: CallFile, library: Library): Problem[] {
     }
   });
   return problems;
+}
+
+function checkChanged({ unit: id, changed = {} }: CallFile, { units }: Library): Problem[] {
+  const unit = units.get(id);
+  if (!unit) return [];
+  const strange = Object.keys(changed).filter((path) => numberAt(unit, path) === undefined);
+  if (strange.length > 0) {
+    return strange.map((path) => ({
+      path: `changed.${path}`,
+      message: `${id} has no number there`,
+      mend: "write the path of a number as the unit's file has it",
+    }));
+  }
+  const whole = unitSchema.safeParse(withNumbers(unit, changed), { reportInput: true });
+  return whole.success ? [] : problemsOf(whole.error).map((one) => ({ ...one, path: `changed.${one.path}` }));
 }
 
 /** A known fault that this unit cannot have as written. */

@@ -63,6 +63,8 @@ export const callSchema = z.strictObject({
   lot: localText,
   story: localText,
   unit: identifier,
+  /** Numbers of the unit that are not as its file has them here, by their paths in it. */
+  changed: z.optional(z.record(z.string().check(z.maxLength(80)), z.number())),
   household: identifier,
   start: instant,
   history_days: z.int().check(z.gte(1), z.lte(60)),

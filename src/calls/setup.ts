@@ -19,6 +19,7 @@ import {
   type UnitFault,
   type UnitSetup,
   type UnitSpec,
+  withNumbers,
 } from '../unit/index.ts';
 import type { CallFile } from './schema.ts';
 
@@ -50,7 +51,7 @@ export function prepare(call: CallFile, spec: UnitSpec, household: HouseholdSpec
   const start = instantOf(call.start);
   return {
     call,
-    spec,
+    spec: call.changed ? withNumbers(spec, call.changed) : spec,
     household,
     firstDay: start.day - call.history_days,
     report_s: call.history_days * 86_400 + start.secondOfDay,

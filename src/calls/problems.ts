@@ -66,6 +66,8 @@ function problemOf(issue: z.core.$ZodIssue): Problem[] {
     case 'too_big':
       return [{ path, message: 'too large', mend: `at most ${issue.maximum}` }];
     case 'too_small':
+      if (issue.origin === 'string') return [{ path, message: 'nothing is written here', mend: 'write it' }];
+      if (issue.origin === 'array') return [{ path, message: 'too few', mend: `at least ${issue.minimum}` }];
       return [{ path, message: 'too small', mend: `at least ${issue.minimum}` }];
     case 'invalid_format':
       return [formatProblem(path, issue)];

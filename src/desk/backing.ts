@@ -1,7 +1,17 @@
 /** Where the values of the store lie: the browser's database (`database.ts`), or memory where there is none. */
 
 /** What is kept for the person, and goes into a copy. */
-export const KEPT = ['settings', 'progress', 'finished', 'lines', 'drills', 'round', 'brought', 'unread'] as const;
+export const KEPT = [
+  'settings',
+  'progress',
+  'finished',
+  'lines',
+  'drills',
+  'round',
+  'brought',
+  'drafts',
+  'unread',
+] as const;
 export type Kept = (typeof KEPT)[number];
 /** `holders`: which tab wrote last to a call or to the round. */
 export type Shelf = Kept | 'holders';

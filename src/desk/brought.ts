@@ -65,7 +65,7 @@ function joined(call: CallFile, { units, households }: Library): Prepared {
   return prepare(call, spec, household);
 }
 
-async function fetchLibrary(): Promise<Library> {
+export async function fetchLibrary(): Promise<Library> {
   const [units, households] = await Promise.all([allOf(UNITS), allOf(HOUSEHOLDS)]);
   return { units, households };
 }

@@ -24,6 +24,7 @@ const STEPS: readonly ((db: Database, tx: Upgrade) => unknown)[] = [
     const kept: unknown = await round.get('round');
     if (kept !== undefined) await round.put({ version: 1, savedAt: 0, kept }, 'round');
   },
+  (db) => db.createObjectStore('drafts', { autoIncrement: true }),
 ];
 const VERSION = STEPS.length;
 

@@ -3,7 +3,7 @@ import { type Claims, openClaims } from './claims.ts';
 import { inDatabase, type WithoutStore } from './database.ts';
 import { EngineError } from './engine.ts';
 import type { Shape } from './shape.ts';
-import { Brought, DrillCount, Finished, Line, Progress, Round, Settings } from './stored.ts';
+import { Brought, DraftEntry, DrillCount, Finished, Line, Progress, Round, Settings } from './stored.ts';
 
 /** What went wrong with the store, for one visible line each. */
 export type StoreTrouble = WithoutStore | 'unread' | 'missed' | 'full' | 'failed';
@@ -60,6 +60,12 @@ export interface Store extends Claims {
   broughtBy(callId: string): Promise<Brought | undefined>;
   putBrought(brought: Brought): Promise<void>;
   dropBrought(callId: string): Promise<void>;
+  /** Calls that are being made, the last one kept first. */
+  drafts(): Promise<(DraftEntry & { readonly key: number })[]>;
+  draftBy(key: number): Promise<DraftEntry | undefined>;
+  /** Keeps a draft, a new one without a key; its key. */
+  putDraft(draft: unknown, savedAt: number, key?: number): Promise<number | undefined>;
+  dropDraft(key: number): Promise<void>;
   everything(): Promise<Contents>;
   /** Makes the changes that are decided upon what is there, all or none. Throws where it cannot. */
   merge(decide: (there: Contents) => readonly Change[]): Promise<void>;
@@ -225,6 +231,16 @@ export function storeOver(
     broughtBy: (callId) => quietly(one('brought', Brought, callId), undefined),
     putBrought: async (brought) => void (await put('brought', brought, brought.card.id)),
     dropBrought: (callId) => drop('brought', callId),
+    drafts: async () =>
+      (await list('drafts', DraftEntry))
+        .map(([key, value]) => ({ ...value, key: Number(key) }))
+        .sort((a, b) => b.savedAt - a.savedAt),
+    draftBy: (key) => quietly(one('drafts', DraftEntry, key), undefined),
+    async putDraft(draft, savedAt, key) {
+      const kept = await put('drafts', { version: 1, savedAt, draft }, key);
+      return kept === undefined ? undefined : Number(kept);
+    },
+    dropDraft: (key) => drop('drafts', key),
     everything: () => backing.run(KEPT, 'readonly', everythingAt),
     merge: (decide) =>
       backing.run([...KEPT, 'holders'], 'readwrite', async (at) => {

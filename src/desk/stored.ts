@@ -103,6 +103,15 @@ export const Brought = fields(
 );
 export type Brought = ShapeOf<typeof Brought>;
 
+/** A call that is being made. */
+export const DraftEntry = fields({
+  version: oneOf(1),
+  savedAt: finite,
+  /** The value of its file so far: whoever opens it shows what is wrong with it. */
+  draft: anything,
+});
+export type DraftEntry = ShapeOf<typeof DraftEntry>;
+
 /** The round between two doors. */
 export const Round = fields({
   version: oneOf(1),

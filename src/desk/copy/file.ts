@@ -2,7 +2,7 @@ import type { Message } from '../../service/message.ts';
 import { KEPT, type Kept } from '../backing.ts';
 import { anything, fields, type Shape, type ShapeOf, text } from '../shape.ts';
 import type { Contents } from '../store.ts';
-import { Brought, DrillCount, Finished, Line, Progress, Round, Settings } from '../stored.ts';
+import { Brought, DraftEntry, DrillCount, Finished, Line, Progress, Round, Settings } from '../stored.ts';
 import { whereWrong } from './where-wrong.ts';
 
 /** Something set aside: off which shelf, and what lay there. */
@@ -16,6 +16,7 @@ export const SHAPES = {
   drills: DrillCount,
   round: Round,
   brought: Brought,
+  drafts: DraftEntry,
   unread: Unread,
 } as const satisfies Record<Kept, Shape<unknown>>;
 
@@ -24,7 +25,7 @@ type Lists = { readonly [K in Kept]: readonly ShapeOf<(typeof SHAPES)[K]>[] };
 /** All that a browser keeps, as one file. `version` goes up with whatever an older page could not take in. */
 export interface CopyFile extends Lists {
   readonly kind: 'underlawn-copy';
-  readonly version: 1;
+  readonly version: 2;
   /** Wall time, ms. */
   readonly madeAt: number;
 }
@@ -38,7 +39,7 @@ export function makeCopy(all: Contents, madeAt: number): CopyFile {
       else lists.unread.push({ shelf, key, value });
     }
   }
-  return { kind: 'underlawn-copy', version: 1, madeAt, ...(lists as unknown as Lists) };
+  return { kind: 'underlawn-copy', version: 2, madeAt, ...(lists as unknown as Lists) };
 }
 
 /** Reads a copy; where it is none, says which file, which place and what mends it. */
@@ -53,16 +54,18 @@ export function readCopy(json: string, file: string): { readonly copy: CopyFile 
   if (typeof read !== 'object' || read === null) return wrong('copy.wrong.kind');
   const { kind, version, ...rest } = read as Record<string, unknown>;
   if (kind !== 'underlawn-copy') return wrong('copy.wrong.kind');
-  if (typeof version === 'number' && version > 1) return wrong('copy.wrong.newer');
+  if (typeof version === 'number' && version > 2) return wrong('copy.wrong.newer');
   const at = (path: string, wants: string) => wrong('copy.wrong.value', { path, wants: { id: `copy.wants.${wants}` } });
-  if (version !== 1) return at('version', 'other');
+  if (version !== 1 && version !== 2) return at('version', 'other');
+  // The first version knew of no calls that are being made.
+  const lists = version === 1 ? { drafts: [], ...rest } : rest;
   for (const shelf of KEPT) {
-    const list = rest[shelf];
+    const list: unknown = lists[shelf as keyof typeof lists];
     if (!Array.isArray(list)) return at(shelf, 'list');
     for (const [i, one] of list.entries()) {
       const fault = whereWrong(SHAPES[shelf], one, `${shelf}.${i}`);
       if (fault !== undefined) return at(fault.path, fault.wants);
     }
   }
-  return { copy: read as CopyFile };
+  return { copy: { ...read, ...lists, version: 2 } as unknown as CopyFile };
 }

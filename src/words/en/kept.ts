@@ -37,6 +37,7 @@ export const kept = {
   'copy.count.drills': '{n} {n:drill|drills}',
   'copy.count.round': 'the round',
   'copy.count.brought': '{n} {n:call|calls} from elsewhere',
+  'copy.count.drafts': '{n} {n:call|calls} being made',
   'copy.count.unread': '{n} {n:entry|entries} set aside',
   'copy.what.progress': 'Call “{title}”',
   'copy.what.brought': 'Call from elsewhere “{title}”',

@@ -41,9 +41,10 @@ const anyContents: fc.Arbitrary<Contents> = fc
     drills: fc.array(fc.record({ finishedAt: when, right: when }), { maxLength: 4 }),
     round: fc.option(fc.record({ savedAt: when, kept: when })),
     brought: fc.option(fc.record({ text: fc.constantFrom('{}', '{ }'), broughtAt: when })),
+    drafts: fc.array(fc.record({ savedAt: when, draft: fc.constantFrom('{}', 'x') }), { maxLength: 3 }),
     unread: fc.array(fc.record({ value: when }), { maxLength: 2 }),
   })
-  .map(({ settings, progress, finished, lines, drills, round, brought, unread }) => ({
+  .map(({ settings, progress, finished, lines, drills, round, brought, drafts, unread }) => ({
     settings:
       settings === null ? [] : [{ key: 'settings', value: { version: 1, units: 'us', sound: true, ...settings } }],
     progress: progress.map((one) => ({ key: one.callId, value: { version: 1, clock, saved, ...one } })),
@@ -61,6 +62,7 @@ const anyContents: fc.Arbitrary<Contents> = fc
     })),
     round: round === null ? [] : [{ key: 'round', value: { version: 1, ...round } }],
     brought: brought === null ? [] : [{ key: 'my-call', value: { version: 1, card, from: 'link', ...brought } }],
+    drafts: unique(drafts).map((one, key) => ({ key, value: { version: 1, ...one } })),
     unread: unique(unread).map((one, key) => ({ key, value: { shelf: 'lines', key: 'x', ...one } })),
   }));
 
@@ -189,7 +191,7 @@ describe('a copy of all that a browser keeps', () => {
 describe('a file that is brought back', () => {
   const good = {
     kind: 'underlawn-copy',
-    version: 1,
+    version: 2,
     madeAt: 1,
     ...Object.fromEntries(KEPT.map((shelf) => [shelf, []])),
   };
@@ -203,7 +205,7 @@ describe('a file that is brought back', () => {
     ['no JSON', 'nonsense', { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
     ['a bare value', 'null', { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
     ['a record', { kind: 'underlawn-record', version: 1 }, { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
-    ['of a newer page', { ...good, version: 2 }, { id: 'copy.wrong.newer', values: { file: 'mine.json' } }],
+    ['of a newer page', { ...good, version: 3 }, { id: 'copy.wrong.newer', values: { file: 'mine.json' } }],
     ['of no version', { ...good, version: 'one' }, at('version', 'other')],
     ['without a list', { ...good, lines: undefined }, at('lines', 'list')],
     [
@@ -242,6 +244,11 @@ describe('a file that is brought back', () => {
     expect(readCopy(JSON.stringify({ ...good, progress: [left] }), 'mine.json')).toEqual({
       copy: { ...good, progress: [left] },
     });
+  });
+
+  it('is taken from a page that knew of no calls being made', () => {
+    const { drafts: _none, ...older } = { ...good, drafts: [], version: 1 };
+    expect(readCopy(JSON.stringify(older), 'mine.json')).toEqual({ copy: good });
   });
 });
 

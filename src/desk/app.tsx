@@ -59,6 +59,12 @@ function Screen() {
           {({ ClassScreen }) => <ClassScreen record={route.record} />}
         </Later>
       );
+    case 'build':
+      return (
+        <Later key="build" part={() => import('./build/build.tsx')} words="build" waiting="build.opening">
+          {({ BuildScreen }) => <BuildScreen draft={route.draft} />}
+        </Later>
+      );
     case 'take':
       return (
         <Later

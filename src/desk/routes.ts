@@ -14,11 +14,14 @@ export type Route =
   | { readonly screen: 'class'; readonly record?: number }
   /** Calls from elsewhere; `link`: one that was just opened. */
   | { readonly screen: 'take'; readonly link?: string }
+  /** Calls that are being made; `draft`: one of them. */
+  | { readonly screen: 'build'; readonly draft?: number }
   | { readonly screen: 'sheet'; readonly callId: string; readonly who: SheetOf };
 
 /**
  * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`, `#/take`, `#/take/LINK`,
- * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`; anything else is the start.
+ * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`; anything else is the
+ * start.
  */
 export function readRoute(hash: string): Route {
   const [screen, rest, how] = hash.replace(/^#\/?/, '').split('/');
@@ -29,6 +32,7 @@ export function readRoute(hash: string): Route {
   if (screen === 'debrief' && rest !== undefined && /^\d+$/.test(rest)) return { screen, key: Number(rest) };
   if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
   if (screen === 'class') return /^\d{1,6}$/.test(rest ?? '') ? { screen, record: Number(rest) } : { screen };
+  if (screen === 'build') return /^\d{1,9}$/.test(rest ?? '') ? { screen, draft: Number(rest) } : { screen };
   if (screen === 'take') return rest ? { screen, link: rest } : { screen };
   if (screen === 'sheet' && rest !== undefined && (how === 'trainer' || how === 'trainee')) {
     return { screen, callId: rest, who: how };
@@ -43,6 +47,7 @@ export function writeRoute(route: Route): string {
   if (route.screen === 'drills') return route.seed === undefined ? '#/drills' : `#/drills/${route.seed}`;
   if (route.screen === 'debrief') return `#/debrief/${route.key}`;
   if (route.screen === 'class') return route.record === undefined ? '#/class' : `#/class/${route.record}`;
+  if (route.screen === 'build') return route.draft === undefined ? '#/build' : `#/build/${route.draft}`;
   if (route.screen === 'take') return route.link === undefined ? '#/take' : `#/take/${route.link}`;
   if (route.screen === 'sheet') return `#/sheet/${route.callId}/${route.who}`;
   return route.screen === 'round' ? '#/round' : '#/';

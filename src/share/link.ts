@@ -9,6 +9,7 @@ import type { Library } from '../calls/check.ts';
 import { LARGEST_FILE_bytes } from '../calls/problems.ts';
 import { fromBase64url, toBase64url } from './base64url.ts';
 import { crc32 } from './crc32.ts';
+import { LONGEST_LINK } from './limits.ts';
 import { joined, packed, TooLarge, unpacked } from './pack.ts';
 import { bytesOf, textOf } from './platform.ts';
 import { type Received, readShared, refused } from './read.ts';
@@ -19,15 +20,6 @@ const VERSION = 1;
 const HEAD_bytes = 5;
 
 export const LINK_START = '#/take/';
-
-/**
- * Longest fragment that is given out. Whoever handles addresses should bear 8,000 bytes at least (RFC 9110, section 4.1);
- * two hundred are left for the page's own.
- */
-export const LONGEST_LINK = 7800;
-
-/** Some programs cut or refuse longer addresses (`common practice, no source`). Most calls come to a little more. */
-export const SURE_LINK = 2000;
 
 export type Link =
   | { readonly ok: true; readonly fragment: string }

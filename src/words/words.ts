@@ -1,4 +1,5 @@
 import type { en } from './en.ts';
+import type { ofBuild } from './en-build.ts';
 import type { ofClass } from './en-class.ts';
 import type { ofDrills } from './en-drills.ts';
 import type { ofKept } from './en-kept.ts';
@@ -14,6 +15,7 @@ export type Key =
   | keyof typeof ofDrills
   | keyof typeof ofShare
   | keyof typeof ofClass
+  | keyof typeof ofBuild
   | keyof typeof ofKept;
 
 /** One language, loaded. */
@@ -26,7 +28,7 @@ export interface Words {
  * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class and what is kept
  * other things.
  */
-export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class';
+export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'build';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {
@@ -44,6 +46,9 @@ async function loadExtra(language: Language, extra: Extra): Promise<Words['texts
   }
   if (extra === 'class') {
     return language === 'es' ? (await import('./es-class.ts')).ofClass : (await import('./en-class.ts')).ofClass;
+  }
+  if (extra === 'build') {
+    return language === 'es' ? (await import('./es-build.ts')).ofBuild : (await import('./en-build.ts')).ofBuild;
   }
   if (extra === 'kept') {
     return language === 'es' ? (await import('./es-kept.ts')).ofKept : (await import('./en-kept.ts')).ofKept;

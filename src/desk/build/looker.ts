@@ -14,6 +14,8 @@ import { faultsOf, type PlacedFault } from '../../faults/index.ts';
 import { xray } from '../../scene/xray.ts';
 import { ACTION_BY_ID, ACTIONS, actionOn, type Message, say } from '../../service/index.ts';
 import { linkOf } from '../../share/link.ts';
+import { readShared } from '../../share/read.ts';
+import { fileText } from '../../share/text.ts';
 import { calendarDay, numberAt, type UnitSpec } from '../../unit/index.ts';
 import { OFFERED_NUMBERS } from './numbers.ts';
 import type { Looked, LookReply, LookRequest, Offered, OfferedFault } from './protocol.ts';
@@ -37,6 +39,11 @@ export class Looker {
         return { kind: 'text', text: draftText(request.draft) };
       case 'read':
         return { kind: 'read', read: readDraft(request.text) };
+      case 'set': {
+        const set = { set: 1, title: request.title, calls: request.drafts };
+        const read = readShared(JSON.stringify(set), await this.library());
+        return { kind: 'set', set: read.ok ? { text: fileText(read.file) } : { problems: read.problems } };
+      }
       case 'link': {
         const whole = callSchema.safeParse(request.draft);
         return { kind: 'link', link: whole.success ? await linkOf(whole.data) : undefined };

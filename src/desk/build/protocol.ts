@@ -1,5 +1,5 @@
 /** What Build and its two workers say to each other: one looks at every change of a draft, the other proves and solves. */
-import type { Draft, Json } from '../../build/draft.ts';
+import type { Draft } from '../../build/draft.ts';
 import type { Preview } from '../../build/preview.ts';
 import type { Problem } from '../../calls/problems.ts';
 import type { CallProof, Stage } from '../../calls/prove/prove.ts';
@@ -59,7 +59,9 @@ export type LookRequest =
   | { readonly kind: 'open'; readonly at_s: number }
   | { readonly kind: 'text'; readonly draft: Draft }
   | { readonly kind: 'read'; readonly text: string }
-  | { readonly kind: 'link'; readonly draft: Draft };
+  | { readonly kind: 'link'; readonly draft: Draft }
+  /** Whole calls as one file. */
+  | { readonly kind: 'set'; readonly title: LocalText; readonly drafts: readonly Draft[] };
 
 export type LookReply =
   | { readonly kind: 'look'; readonly looked: Looked }
@@ -67,6 +69,7 @@ export type LookReply =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'read'; readonly read: { readonly draft: Draft } | { readonly problem: Problem } }
   | { readonly kind: 'link'; readonly link: Link | undefined }
+  | { readonly kind: 'set'; readonly set: { readonly text: string } | { readonly problems: readonly Problem[] } }
   | { readonly kind: 'failed' };
 
 export type ProveRequest = { readonly kind: 'prove' | 'solve'; readonly draft: Draft };
@@ -100,5 +103,3 @@ export interface AlikeView {
   readonly cause: Message;
   readonly shared: readonly { readonly label: Message; readonly lines: readonly Message[] }[];
 }
-
-export type { Json };

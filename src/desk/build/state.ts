@@ -3,7 +3,8 @@ import { useContext } from 'preact/hooks';
 import type { Draft, Json } from '../../build/draft.ts';
 import type { Step } from '../../build/steps.ts';
 import type { Problem } from '../../calls/problems.ts';
-import type { Looked } from './protocol.ts';
+import type { PartId } from '../../scene/types.ts';
+import type { Looked, OfferedFault } from './protocol.ts';
 import type { LookLine } from './use-looker.ts';
 import type { Proving } from './use-prover.ts';
 
@@ -14,6 +15,12 @@ export interface BuildState {
   readonly busy: boolean;
   readonly line: LookLine | null;
   readonly proving: Proving;
+  /** The part of the picture whose faults are listed; all where none is chosen. */
+  readonly part: PartId | null;
+  choosePart(part: PartId | null): void;
+  /** The fault that is being dragged. */
+  readonly dragged: OfferedFault | null;
+  drag(fault: OfferedFault | null): void;
   readonly step: Step;
   go(step: Step): void;
   /** Place of the fault that is worked on. */

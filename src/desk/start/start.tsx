@@ -75,6 +75,9 @@ export function StartScreen() {
           </section>
           <SettingsCard />
           <p class="class-door">
+            <a href="#/build" data-build>
+              {desk.t('start.build')} <Icon name="arrow" />
+            </a>
             <a href="#/class">
               {desk.t('start.class')} <Icon name="arrow" />
             </a>

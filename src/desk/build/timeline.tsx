@@ -1,0 +1,129 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { CURVES, type CurveId, type Preview } from '../../build/preview.ts';
+import { formatDate } from '../../words/calendar.ts';
+import { formatClock } from '../../words/measure.ts';
+import { useDesk } from '../desk.ts';
+import { CurveStrip } from './curve-strip.tsx';
+import { dayAt } from './days.ts';
+import { FaultStrips } from './fault-strips.tsx';
+import { useBuild } from './state.ts';
+import { DayHeads, SaidStrip, UseStrip, WeatherStrip } from './strips.tsx';
+
+/** Time to place: the drawing's width, and where an instant stands in it. */
+export interface Along {
+  readonly width: number;
+  readonly preview: Preview;
+  x(at_s: number): number;
+  at(x: number): number;
+}
+
+const NARROWEST = 640;
+/** Room for the strips' names, CSS pixels; the style sheet has the same. */
+const NAMES = 104;
+
+/** The days of the call over one clock: faults, weather, use, what was said, and one curve of the works. */
+export function Timeline() {
+  const desk = useDesk();
+  const build = useBuild();
+  const { t } = desk;
+  const box = useRef<HTMLDivElement>(null);
+  const [room, setRoom] = useState(900);
+  const [curve, setCurve] = useState<CurveId>('pumpTank_m');
+  const { preview } = build.looked ?? {};
+  useEffect(() => {
+    const at = box.current;
+    if (at === null) return;
+    const watch = new ResizeObserver(() => setRoom(at.clientWidth - NAMES));
+    watch.observe(at);
+    return () => watch.disconnect();
+  }, [preview === undefined]);
+  if (preview === undefined) {
+    return (
+      <section class="card build-days" aria-labelledby="days-title">
+        <h2 id="days-title">{t('build.days')}</h2>
+        <p class="small">{t(build.looked === undefined ? 'build.looking' : 'build.impossible')}</p>
+      </section>
+    );
+  }
+  const width = Math.max(NARROWEST, room);
+  const along: Along = {
+    width,
+    preview,
+    x: (at_s) => (at_s / preview.end_s) * width,
+    at: (x) => Math.min(Math.max(0, (x / width) * preview.end_s), preview.end_s),
+  };
+  const at_s = build.at_s ?? preview.report_s;
+  const words = (second: number) =>
+    `${formatDate(desk.words.value, dayAt(preview.firstDay, second))} ${formatClock(second)}`;
+  return (
+    <section class="card build-days" aria-labelledby="days-title" aria-busy={build.busy}>
+      <header>
+        <h2 id="days-title">{t('build.days')}</h2>
+        <p class="small">{t('build.days.help')}</p>
+        <fieldset class="curve-choice">
+          <legend class="vh">{t('build.curve')}</legend>
+          {CURVES.map((id) => (
+            <button key={id} type="button" class="pill-button" aria-pressed={curve === id} onClick={() => setCurve(id)}>
+              {t(`build.curve.${id}`)}
+            </button>
+          ))}
+        </fieldset>
+      </header>
+      <div class="days-scroll" ref={box}>
+        <div class="days-drawing" style={{ width: `${width}px` }}>
+          <DayHeads along={along} />
+          <FaultStrips along={along} />
+          <WeatherStrip along={along} />
+          <UseStrip along={along} />
+          <SaidStrip along={along} />
+          <CurveStrip along={along} id={curve} at_s={at_s} onSeek={build.show} />
+        </div>
+      </div>
+      <label class="vh" for="days-scrubber">
+        {t('build.scrub')}
+      </label>
+      <input
+        id="days-scrubber"
+        class="scrubber"
+        type="range"
+        min={0}
+        max={preview.end_s}
+        step={600}
+        value={at_s}
+        aria-valuetext={words(at_s)}
+        onInput={(event) => build.show(event.currentTarget.valueAsNumber)}
+      />
+      <Told preview={preview} words={words} />
+    </section>
+  );
+}
+
+/** The same in words. */
+function Told({ preview, words }: { preview: Preview; words: (at_s: number) => string }) {
+  const { t, speak } = useDesk();
+  return (
+    <details class="days-told">
+      <summary>{t('build.told')}</summary>
+      <ul>
+        {preview.events.map(({ at_s, what }, i) => (
+          <li key={`${i}${what}`}>
+            <span class="time">{words(at_s)}</span> {speak.value(eventWords(what))}
+          </li>
+        ))}
+        <li>
+          <span class="time">{words(preview.report_s)}</span> {t('build.rings')}{' '}
+          {preview.symptoms.map((id) => t(`symptom.${id}`)).join('; ')}
+        </li>
+      </ul>
+    </details>
+  );
+}
+
+export function eventWords(what: string) {
+  const [kind = '', ...rest] = what.split('.');
+  if (kind !== 'fault' && kind !== 'mended') return { id: `happened.${what}` };
+  const [id = '', part] = rest.join('.').split(':');
+  const fault =
+    part === undefined ? { id: `fault.${id}` } : { id: `fault.${id}`, values: { part: { id: `part.${part}` } } };
+  return { id: `event.${kind}`, values: { fault } };
+}

@@ -1,0 +1,5 @@
+import { buildWords } from './en/build.ts';
+import { later } from './en-later.ts';
+
+/** What Build says, in English, with the debrief's words: its time line tells what happens. */
+export const ofBuild = { ...later, ...buildWords };

@@ -2,7 +2,15 @@
  * The expert: asks and reads what the diagnosis values most, names a cause when it is likely enough and shown by a check,
  * mends, proves, and goes on when the cure does not hold. It knows what was seen, and nothing else.
  */
-import { type Diagnosis, keysOf, outlookOf, type Probe, SOMETHING_ELSE, SOUND_CAUSE } from '../../diagnosis/index.ts';
+import {
+  type Chance,
+  type Diagnosis,
+  keysOf,
+  outlookOf,
+  type Probe,
+  SOMETHING_ELSE,
+  SOUND_CAUSE,
+} from '../../diagnosis/index.ts';
 import { placedFault } from '../../faults/index.ts';
 import { ACTION_BY_ID, LOADS, type LoadId, TRUCK_HOLDS } from '../../service/index.ts';
 import { diagnosisOf, probesIn, seenOf } from '../expertise.ts';
@@ -192,23 +200,28 @@ export class Expert {
     for (let i = 0; i < MOST_CHECKS; i++) {
       const [top] = diagnosis.belief();
       if (!top) return [];
-      if (top.chance > SURE || !this.check()) {
-        const keys = keysOf(this.namable());
+      const sure = top.chance > SURE;
+      if (sure || !this.check()) {
+        const keys = keysOf(this.namable().cause);
         const unshown = keys.filter((key) => !this.isShown(key));
         if (unshown.length === 0) return keys;
         for (const key of unshown) this.show(key);
-        if (this.namable() === top.cause) return keys;
+        const { cause, chance } = this.namable();
+        // What was to be shown and was not there is named only where nothing else is left to look at.
+        const holds = chance > SURE || unshown.every((key) => this.isShown(key));
+        if (cause === top.cause && (holds || !sure)) return keys;
       }
       if (hand.ended) return [];
     }
-    const keys = keysOf(this.namable());
+    const keys = keysOf(this.namable().cause);
     for (const key of keys) if (!this.isShown(key)) this.show(key);
     return keys;
   }
 
   /** The likeliest cause that has a name. */
-  private namable(): string {
-    return this.diagnosis.belief().find(({ cause }) => cause !== SOMETHING_ELSE.cause)?.cause ?? SOUND_CAUSE;
+  private namable(): Chance {
+    const named = this.diagnosis.belief().find(({ cause }) => cause !== SOMETHING_ELSE.cause);
+    return named ?? { cause: SOUND_CAUSE, chance: 1 };
   }
 
   /** Makes the best check there is; false when none is worth its cost. */

@@ -1,6 +1,7 @@
 /**
  * How long a class's sheet takes: 200 records of shipped calls, made by scripted people and some of them forged, replayed by
- * as many workers as the page starts on two and on three processors, through the page's own pool and its own worker's code.
+ * as many workers as the page starts on two and on three processors; and the regret of a few of them. Through the page's own
+ * pools and its own workers' code, with threads in place of the workers.
  */
 import { isMainThread, parentPort, Worker } from 'node:worker_threads';
 import {
@@ -16,11 +17,17 @@ import { Hand } from '../../src/calls/players/hand.ts';
 import { playRandom } from '../../src/calls/players/others.ts';
 import type { CallRecord } from '../../src/calls/schema.ts';
 import { asAction } from '../../src/calls/solution.ts';
+import type { Port } from '../../src/desk/class/crew.ts';
 import { Marker } from '../../src/desk/class/marker.ts';
-import { type MarkPort, markAll, workersFor } from '../../src/desk/class/pool.ts';
+import { markAll, workersFor } from '../../src/desk/class/pool.ts';
 import type { MarkRequest } from '../../src/desk/class/protocol.ts';
+import { reviewEach, type ToReview } from '../../src/desk/class/review-pool.ts';
+import { asSaved } from '../../src/desk/class/saved-record.ts';
+import type { Review } from '../../src/desk/debrief/review-shape.ts';
+import { Expert } from '../../src/desk/expert-answer.ts';
+import type { ExpertRequest } from '../../src/desk/expert-protocol.ts';
 import { draw } from '../../src/plant/index.ts';
-import type { Handed, Marked } from '../../src/records/index.ts';
+import { type Handed, type Marked, regretIn } from '../../src/records/index.ts';
 import { ACTIONS, fits } from '../../src/service/index.ts';
 
 const RECORDS = 200;
@@ -28,13 +35,24 @@ const RECORDS = 200;
 const CALLS = 20;
 /** How often somebody makes a check that the solution does without. */
 const EXTRA = 0.15;
+/** Records whose regret is worked out: so many people each of a few calls. */
+const REGRET = { calls: ['storm-light', 'damp-outlet', 'sunny-line', 'wash-day-light'], people: [2, 4, 5, 6] };
 
 if (!isMainThread) {
   const marker = new Marker((reply) => parentPort?.postMessage(reply));
-  parentPort?.on('message', (request: MarkRequest) => void marker.hear(request));
+  const expert = new Expert((reply) => parentPort?.postMessage(reply));
+  parentPort?.on('message', (request: MarkRequest | ExpertRequest) => {
+    if (request.kind === 'brought' || request.kind === 'mark') void marker.hear(request);
+    else void expert.answer(request);
+  });
 }
 
 export async function run(print: (line: string) => void): Promise<void> {
+  await replay(print);
+  await regret(print);
+}
+
+async function replay(print: (line: string) => void): Promise<void> {
   const handed = handedIn();
   const acts = handed.map(({ text }) => (JSON.parse(text) as CallRecord).actions.length).sort((a, b) => a - b);
   for (const processors of [2, 3]) {
@@ -58,6 +76,42 @@ export async function run(print: (line: string) => void): Promise<void> {
       }),
     );
   }
+}
+
+async function regret(print: (line: string) => void): Promise<void> {
+  const records = toReview();
+  for (const processors of [2, 3]) {
+    const workers = workersFor(processors);
+    const { result: reviews, seconds, cpu_s } = await timed(() => reviewedBy(workers, records));
+    const regrets = reviews.map(({ steps }) => regretIn(steps)).sort((a, b) => a - b);
+    print(
+      JSON.stringify({
+        bench: 'class',
+        part: 'regret',
+        processors,
+        workers,
+        records: records.length,
+        calls: REGRET.calls.length,
+        steps: reviews.reduce((sum, { steps }) => sum + steps.length, 0),
+        medianRegret_min: round(regrets[regrets.length >> 1] ?? 0),
+        seconds: round(seconds),
+        cpu_s: round(cpu_s),
+        secondsPerRecord: round(seconds / records.length),
+      }),
+    );
+  }
+}
+
+function toReview(): readonly ToReview[] {
+  return REGRET.calls.flatMap((id) => {
+    const call = shippedCalls().find((one) => one.id === id);
+    if (!call) throw new Error(`${id} does not ship`);
+    const prepared = prepareCall(call);
+    return REGRET.people.map((i): ToReview => {
+      const record = recordBy(prepared, i, i);
+      return { deeds: `${id} ${i}`, callHash: record.callHash, saved: asSaved(record) };
+    });
+  });
 }
 
 function handedIn(): readonly Handed[] {
@@ -114,8 +168,24 @@ function markedBy(workers: number, handed: readonly Handed[]): Promise<readonly 
   });
 }
 
-/** A thread in place of the page's worker. */
-function inThread(): MarkPort {
+function reviewedBy(workers: number, records: readonly ToReview[]): Promise<readonly Review[]> {
+  return new Promise((done, fail) => {
+    const came: Review[] = [];
+    reviewEach(records, {
+      start: inThread,
+      workers,
+      known: () => false,
+      heard({ deeds }, review) {
+        if (review === undefined) return fail(new Error(`no review of ${deeds}`));
+        came.push(review);
+        if (came.length === records.length) done(came);
+      },
+    });
+  });
+}
+
+/** A thread in place of a worker of the page. */
+function inThread<Request>(): Port<Request> {
   const thread = new Worker(new URL(import.meta.url));
   return {
     postMessage: (request) => thread.postMessage(request),

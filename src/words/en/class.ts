@@ -9,7 +9,7 @@ export const classWords = {
   'class.files': 'Choose records',
   'class.folder': 'Choose a folder',
   'class.clear': 'Empty the sheet',
-  'class.csv': 'Download as CSV',
+  'class.csv': 'Download CSV',
   'class.reading': 'Reading …',
   'class.progress': '{n} of {m} replayed',
   'class.cancel': 'Stop',

@@ -3,11 +3,23 @@ import { readdirSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { type CallFile, COURSE, prepareCall, problemLine, shippedCalls } from '../calls/index.ts';
-import { type ClassSheet, classCsv, classSheet, type Marked, marked, type Refused } from '../records/index.ts';
+import {
+  type Cell,
+  type ClassSheet,
+  classCsv,
+  classSheet,
+  type Marked,
+  marked,
+  type Refused,
+} from '../records/index.ts';
 import type { Message } from '../service/index.ts';
+import { type Counted, type Regrets, regretsOf } from './class-regret.ts';
 import { english } from './english.ts';
 import { findCall, readText } from './files.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
+
+/** Steps with most regret that the text names. */
+const MOST_DEAR = 10;
 
 export async function classOf(args: readonly string[]): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -15,6 +27,7 @@ export async function classOf(args: readonly string[]): Promise<number> {
     allowPositionals: true,
     options: {
       call: { type: 'string', multiple: true, default: [] },
+      regret: { type: 'boolean', default: false },
       csv: { type: 'boolean', default: false },
       json: { type: 'boolean', default: false },
     },
@@ -22,21 +35,40 @@ export async function classOf(args: readonly string[]): Promise<number> {
   const files = positionals.flatMap(filesIn);
   if (files.length === 0) throw new UsageError('class needs RECORDs, or folders of them');
   const calls = new Map([...shippedCalls(), ...values.call.map(callIn)].map((call) => [call.id, prepareCall(call)]));
+  const counted: Counted[] = [];
   const all = files.map((file): Marked => {
     const who = basename(file).replace(/\.json$/, '');
     const text = readText(file);
     if (!text.ok) return { state: 'refused', who, otherEngine: false, problems: text.problems };
-    return marked({ who, text: text.value }, (id) => calls.get(id));
+    const one = marked({ who, text: text.value }, (id) => calls.get(id));
+    if (one.state === 'counts') counted.push({ marked: one, text: text.value });
+    return one;
   });
   const sheet = classSheet(
     all,
     COURSE.map(({ call }) => call),
   );
   const speak = await english();
-  if (values.json) printJson({ ...sheet, rows: sheet.rows.map((row) => ({ ...row, cells: [...row.cells] })) });
-  else if (values.csv) process.stdout.write(classCsv(sheet, (one) => wordsOf(one, speak)));
-  else printSheet(sheet, speak);
+  const regrets = values.regret ? regretsOf(counted, calls, (done) => tellOf(done, counted.length)) : undefined;
+  if (values.json) printJson(asJson(sheet, regrets));
+  else if (values.csv)
+    process.stdout.write(classCsv(sheet, { why: (one) => wordsOf(one, speak), regret: regrets?.of }));
+  else printSheet(sheet, speak, regrets);
   return sheet.refused.length > 0 ? BAD : GOOD;
+}
+
+/** To somebody who watches: it takes long. */
+function tellOf(done: number, of: number): void {
+  if (process.stderr.isTTY) process.stderr.write(`\rregret of ${done} of ${of}${done === of ? '\n' : ''}`);
+}
+
+function asJson(sheet: ClassSheet, regrets: Regrets | undefined): object {
+  const cellOf = (cell: Cell) => (regrets ? { ...cell, regret_min: regrets.of(cell.best) } : cell);
+  const rows = sheet.rows.map((row) => ({
+    ...row,
+    cells: [...row.cells].map(([call, cell]) => [call, cellOf(cell)]),
+  }));
+  return { ...sheet, rows, ...(regrets ? { regret: regrets.dearest } : {}) };
 }
 
 function filesIn(path: string): readonly string[] {
@@ -57,21 +89,31 @@ function callIn(file: string): CallFile {
   throw new UsageError(call.problems.map((problem) => problemLine(file, problem)).join('\n'));
 }
 
-function printSheet({ calls, rows, counted, refused, flags }: ClassSheet, speak: (message: Message) => string): void {
+function printSheet(sheet: ClassSheet, speak: (message: Message) => string, regrets: Regrets | undefined): void {
+  const { calls, rows, counted, refused, flags } = sheet;
   for (const { who, cells, passed } of rows) {
     print(`${who}: ${passed} of ${cells.size} passed`);
     for (const call of calls) {
       const cell = cells.get(call);
       if (!cell) continue;
       const { best, tries } = cell;
-      const more = [tries > 1 ? `best of ${tries}` : '', best.helped ? 'with help' : '', ...best.flags];
-      print(
-        `  ${call}: ${best.passed ? 'passed' : 'not passed'}, ${best.score}, ${best.minutes} min${more.map((one) => (one ? `, ${one}` : '')).join('')}`,
-      );
+      const words = [
+        best.passed ? 'passed' : 'not passed',
+        best.score,
+        `${best.minutes} min`,
+        ...(regrets ? [`regret ${Math.round(regrets.of(best))} min`] : []),
+        ...(tries > 1 ? [`best of ${tries}`] : []),
+        ...(best.helped ? ['with help'] : []),
+        ...best.flags,
+      ];
+      print(`  ${call}: ${words.join(', ')}`);
     }
   }
   if (flags.length > 0) print(`missed most, of ${counted} records:`);
   for (const { id, records } of flags) print(`  ${records}  ${id}`);
+  const dear = regrets?.dearest.slice(0, MOST_DEAR) ?? [];
+  if (dear.length > 0) print('most regret, all records together:');
+  for (const { label, minutes } of dear) print(`  ${Math.round(minutes)} min  ${speak(label)}`);
   if (refused.length > 0) print('does not count:');
   for (const one of refused) print(`  ${one.who}: ${wordsOf(one, speak)}`);
 }

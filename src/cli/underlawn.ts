@@ -48,8 +48,9 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       the expert takes the call; what it did is written into the file as the solution
   round [--as expert|parts-swapper|reset-only] [--lot N,...] [--seed N] [--judge] [--record FILE | --replay FILE]
       a scripted person takes every door of a year on twelve lots, each judged where asked; or a recorded year is lived again
-  class RECORD|FOLDER ... [--call FILE ...] [--csv]
-      records of a class, each replayed, on one sheet; whose each is, is the name of its file
+  class RECORD|FOLDER ... [--call FILE ...] [--regret] [--csv]
+      records of a class, each replayed, on one sheet; whose each is, is the name of its file. --regret adds what the steps of
+      each cost over the best from the same facts: slow, seconds to a minute a record
   share CALL|SET
       the end of an address that opens it on the page, and its length
   pack-set CALL ... --title TEXT --title-es TEXT --out FILE

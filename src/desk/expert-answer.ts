@@ -19,6 +19,8 @@ const TOLD_EVERY = 20;
 export class Expert {
   private readonly tell: (reply: ExpertReply) => void;
   private coach: Coach | undefined;
+  /** The call that was asked about last: what its diagnosis begins with is worked out once for all that was done on it. */
+  private last: { readonly callId: string; readonly brought: string | undefined; readonly call: Prepared } | undefined;
 
   constructor(tell: (reply: ExpertReply) => void) {
     this.tell = tell;
@@ -36,7 +38,7 @@ export class Expert {
   }
 
   private async review(saved: SavedCall): Promise<void> {
-    const prepared = await preparedOf(saved);
+    const prepared = await this.preparedOf(saved);
     const { resumeCall } = await fetched(import('./resume.ts'));
     const resumed = resumeCall(prepared, saved.mode, saved.record);
     if ('why' in resumed) throw new EngineError(resumed.why);
@@ -48,7 +50,7 @@ export class Expert {
   }
 
   private async advise(saved: SavedCall): Promise<void> {
-    const prepared = await preparedOf(saved);
+    const prepared = await this.preparedOf(saved);
     const { checkProgress } = await fetched(import('./resume.ts'));
     const checked = checkProgress(prepared, saved.record);
     if ('why' in checked) throw new EngineError(checked.why);
@@ -59,13 +61,16 @@ export class Expert {
     this.tell({ kind: 'advice', advice: this.coach.advice() });
   }
 
+  private async preparedOf({ callId, brought }: SavedCall): Promise<Prepared> {
+    const { last } = this;
+    if (last?.callId === callId && last.brought === brought) return last.call;
+    const call = await callBy(callId, brought);
+    if (!call) throw new EngineError({ id: 'trouble.call-unknown' });
+    this.last = { callId, brought, call };
+    return call;
+  }
+
   private readonly lived = (done: number, of: number): void => {
     if (done % TOLD_EVERY === 0) this.tell({ kind: 'lived', done, of });
   };
-}
-
-async function preparedOf({ callId, brought }: SavedCall): Promise<Prepared> {
-  const prepared = await callBy(callId, brought);
-  if (!prepared) throw new EngineError({ id: 'trouble.call-unknown' });
-  return prepared;
 }

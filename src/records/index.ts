@@ -2,3 +2,5 @@
 export * from './class-csv.ts';
 export * from './class-sheet.ts';
 export * from './marked.ts';
+export * from './regret.ts';
+export * from './reviewed.ts';

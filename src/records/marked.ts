@@ -7,6 +7,7 @@ import type { Problem } from '../calls/problems.ts';
 import { judged, replay } from '../calls/record.ts';
 import type { Prepared } from '../calls/setup.ts';
 import { type Message, say } from '../service/index.ts';
+import { digest } from '../unit/index.ts';
 
 /** A record's file, under the name that was typed for whose it is. */
 export interface Handed {
@@ -29,6 +30,8 @@ export interface Counts {
   readonly mode: 'coached' | 'practice' | 'graded';
   /** Whether hints or a guide helped, as the page counted it: nothing that a replay could tell. */
   readonly helped: boolean;
+  /** Digest of the call and of what was done on it, and when: all that a review of it hangs on. */
+  readonly deeds: string;
 }
 
 export interface Refused {
@@ -49,7 +52,7 @@ export function marked({ who, text }: Handed, callOf: (id: string) => Prepared |
   const loaded = loadRecord(text);
   if (!loaded.ok) return { state: 'refused', who, otherEngine: false, problems: loaded.problems };
   const record = loaded.value;
-  const { call, mode, assistance } = record;
+  const { call, callHash, mode, actions, end_ms, assistance } = record;
   const refused = (why: Message, otherEngine = false): Refused => ({
     state: 'refused',
     who,
@@ -74,6 +77,7 @@ export function marked({ who, text }: Handed, callOf: (id: string) => Prepared |
     flags: flags.map(({ id }) => id),
     short: lines.filter(({ points, of }) => points < of).map(({ id }) => id),
     mode,
+    deeds: digest({ callHash, mode, actions, end_ms }),
     helped: assistance !== undefined && (assistance.hints > 0 || assistance.likely || assistance.led !== undefined),
   };
 }

@@ -5,6 +5,8 @@ import type { CallRecord } from '../../src/calls/schema.ts';
 import { inBrowser, openApp, runAxe } from './page.ts';
 
 const DESK = { width: 1440, height: 900 };
+/** Every cause is lived through first: seconds on a machine that does nothing else. */
+const PATIENCE = { timeout: 200_000 };
 const PHONE = { width: 390, height: 844, touch: true };
 
 inBrowser('the sheet of a class', () => {
@@ -62,6 +64,7 @@ inBrowser('the sheet of a class', () => {
     await page.waitForFunction(() => (document.activeElement as HTMLInputElement | null)?.value === '=B2');
     const [download] = await Promise.all([page.waitForEvent('download'), page.locator('[data-csv]').click()]);
     const csv = readFileSync(await download.path(), 'utf8').split('\r\n');
+    expect(csv[0]).toMatch(/,regret_min$/);
     expect(csv.map((line) => line.split(',').slice(0, 4).join(','))).toEqual([
       '\uFEFFwho,call,state,passed',
       "'=B2,sunny-line,counts,false",
@@ -88,6 +91,49 @@ inBrowser('the sheet of a class', () => {
     expect(errors).toEqual([]);
     await close();
   });
+
+  it('gets the regret of each record by and by, can be stopped and go on, and knows a record again', async () => {
+    const { page, errors, close } = await openApp({ ...DESK, query: '#/class' });
+    const experts: string[] = [];
+    page.on('worker', (worker) => void (/expert/.test(worker.url()) && experts.push(worker.url())));
+    const rows = page.locator('.class-sheet tbody tr');
+    const button = page.locator('.class-regret button');
+    const choose = () => page.locator('[data-choose="files"]').setInputFiles(files());
+    await choose();
+    await button.press('Enter');
+    expect(await button.textContent()).toBe('Go on');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Go on');
+    expect(await page.locator('.class-progress').textContent()).toContain('Stopped. Regret of 0 of 2');
+    expect(await runAxe(page)).toEqual([]);
+
+    // What its debrief works out, the sheet has too.
+    await rows.nth(0).locator('.class-verdict').click();
+    await page.locator('.steps-total').waitFor(PATIENCE);
+    await page.getByRole('link', { name: 'To the sheet' }).click();
+    await page.locator('.class-progress', { hasText: 'Stopped. Regret of 1 of 2' }).waitFor();
+    expect(await rows.nth(0).textContent()).toMatch(/regret 0\smin/);
+    await button.press('Enter');
+    await page.getByText('The regret of every record that counts is known.').waitFor(PATIENCE);
+    const regret = /regret (\d+\smin)/.exec((await rows.nth(1).textContent()) ?? '')?.[1];
+    expect(regret).toBeDefined();
+    expect(await page.locator('.class-missed').last().textContent()).toMatch(/^\d+\smin/);
+    expect(await runAxe(page)).toEqual([]);
+
+    // What the sheet worked out, its debrief has at once; and a record that is chosen again is known.
+    const before = experts.length;
+    expect(before).toBeGreaterThan(0);
+    await rows.nth(1).locator('.class-verdict').click();
+    await page.locator('.steps-total').waitFor();
+    expect(await page.locator('.steps-total').textContent()).toBe(`Regret in all: ${regret}`);
+    await page.getByRole('link', { name: 'To the sheet' }).click();
+    await page.getByRole('button', { name: 'Empty the sheet' }).click();
+    await choose();
+    await page.getByText('The regret of every record that counts is known.').waitFor();
+    expect(await rows.nth(1).textContent()).toContain(regret);
+    expect(experts.length).toBe(before);
+    expect(errors).toEqual([]);
+    await close();
+  }, 400_000);
 
   it('can be read on a phone, and in Spanish', async () => {
     const { page, errors, close } = await openApp({ ...PHONE, query: '#/class', locale: 'es-MX' });

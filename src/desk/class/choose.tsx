@@ -5,6 +5,8 @@ import { handOverText } from '../hand-over.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
 import type { HeldSheet } from './held.ts';
+import { HowFar, told } from './how-far.tsx';
+import { regretOf } from './reviews.ts';
 import type { Marking } from './use-marking.ts';
 import { whyOf } from './why.ts';
 
@@ -21,6 +23,7 @@ export function Choose({ marking, sheet }: Props) {
   const desk = useDesk();
   const { t } = desk;
   const idle = marking.running === null;
+  const csv = () => classCsv(sheet, { why: (one) => whyOf(desk, one), regret: regretOf });
   const clear = () => {
     marking.clear();
     toTitle();
@@ -37,9 +40,7 @@ export function Choose({ marking, sheet }: Props) {
               class="secondary"
               data-csv
               aria-disabled={!idle}
-              onClick={() =>
-                idle && handOverText('class.csv', UTF8_MARK + classCsv(sheet, (one) => whyOf(desk, one)), 'text/csv')
-              }
+              onClick={() => idle && handOverText('class.csv', UTF8_MARK + csv(), 'text/csv')}
             >
               <Icon name="save" /> {t('class.csv')}
             </button>
@@ -94,33 +95,21 @@ function toTitle(): void {
   document.querySelector<HTMLElement>('h1')?.focus();
 }
 
-/** Steps in which a live region tells how far it is: every record would be too much to listen to. */
-const TOLD_STEPS = 5;
-
 function Running({ marking: { running, said, cancel } }: { readonly marking: Marking }) {
   const { t } = useDesk();
   const counts = running === 'reading' ? null : running;
   return (
     <div class="class-running">
       {counts !== null && (
-        <div class="class-progress">
-          <progress
-            value={counts.done}
-            max={counts.of}
-            aria-label={t('class.progress', { n: counts.done, m: counts.of })}
-          />
-          <span aria-hidden="true">{t('class.progress', { n: counts.done, m: counts.of })}</span>
-          <button
-            type="button"
-            class="secondary"
-            onClick={() => {
-              cancel();
-              toTitle();
-            }}
-          >
-            {t('class.cancel')}
-          </button>
-        </div>
+        <HowFar
+          {...counts}
+          says={t('class.progress', { n: counts.done, m: counts.of })}
+          act={t('class.cancel')}
+          onAct={() => {
+            cancel();
+            toTitle();
+          }}
+        />
       )}
       <p role="status" class={said ? 'strong' : 'vh'}>
         {running === 'reading' && t('class.reading')}
@@ -129,9 +118,4 @@ function Running({ marking: { running, said, cancel } }: { readonly marking: Mar
       </p>
     </div>
   );
-}
-
-function told({ done, of }: { readonly done: number; readonly of: number }): number {
-  const step = Math.ceil(of / TOLD_STEPS);
-  return Math.floor(done / step) * step;
 }

@@ -11,12 +11,14 @@ import { RecordDebrief } from './record-debrief.tsx';
 import { NotCounted } from './refused.tsx';
 import { Sheet } from './sheet.tsx';
 import { useMarking } from './use-marking.ts';
+import { useRegret } from './use-regret.ts';
 
 /** A class on one sheet, from the records that its people handed in; or the debrief of one of them. */
 export function ClassScreen({ record }: { record: number | undefined }) {
   const desk = useDesk();
   const { t } = desk;
   const marking = useMarking(desk);
+  const regret = useRegret(desk, marking.running === null);
   useEffect(() => {
     void desk.session.leave().then(desk.refreshShelves);
   }, [desk]);
@@ -31,7 +33,10 @@ export function ClassScreen({ record }: { record: number | undefined }) {
     [records, course],
   );
   const opened = record === undefined ? undefined : records[record];
-  if (record !== undefined && opened?.marked.state === 'counts') return <RecordDebrief key={record} held={opened} />;
+  if (opened?.marked.state === 'counts') {
+    const { who, text, marked } = opened;
+    return <RecordDebrief key={record} who={who} text={text} deeds={marked.deeds} />;
+  }
   return (
     <div class="class-screen">
       <Bar subtitle={t('title.class')} />
@@ -43,7 +48,7 @@ export function ClassScreen({ record }: { record: number | undefined }) {
           <p class="small">{t('class.names')}</p>
           <p class="small">{t('class.stays')}</p>
         </section>
-        {sheet.rows.length > 0 && <Sheet sheet={sheet} />}
+        {sheet.rows.length > 0 && <Sheet sheet={sheet} regret={regret} />}
         {(sheet.counted > 0 || sheet.refused.length > 0) && (
           <div class="class-cards">
             {sheet.counted > 0 && <Missed sheet={sheet} />}

@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks';
+import { inMinutes } from '../debrief/step.tsx';
 import { useDesk } from '../desk.ts';
 import { type Held, held } from './held.ts';
 import { Name, titleOf } from './names.tsx';
+import { regretOf } from './reviews.ts';
 import { Verdict } from './sheet.tsx';
 
 /** Every record by itself: for names that fell together and should not have, and for tries that were not the best. */
@@ -44,6 +46,7 @@ export function OneByOne() {
 
 function One({ held: { file, who, marked }, at }: { readonly held: Held; readonly at: number }) {
   const desk = useDesk();
+  const regret = marked.state === 'counts' ? regretOf(marked) : undefined;
   const call = marked.call === undefined ? '' : titleOf(desk, marked.call);
   return (
     <tr>
@@ -54,10 +57,11 @@ function One({ held: { file, who, marked }, at }: { readonly held: Held; readonl
       <td>{call}</td>
       <td>
         {marked.state === 'counts' ? (
-          <>
-            <Verdict passed={marked.passed} at={at} who={who} call={call} />{' '}
-            {desk.t('class.score', { n: Math.round(marked.score) })}
-          </>
+          <span class="class-outcome">
+            <Verdict passed={marked.passed} at={at} who={who} call={call} />
+            <span>{desk.t('class.score', { n: Math.round(marked.score) })}</span>
+            {regret !== undefined && <span>{desk.t('steps.regret.of', { m: inMinutes(regret) })}</span>}
+          </span>
         ) : (
           desk.t('class.refused.short')
         )}

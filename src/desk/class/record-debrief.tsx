@@ -1,33 +1,38 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { CallRecord } from '../../calls/schema.ts';
 import type { Assistance, DebriefView } from '../../calls/view.ts';
 import { Bar } from '../bar.tsx';
-import { Costs, Flags, Score, Truth } from '../debrief/cards.tsx';
-import { firstLook, Replay } from '../debrief/replay.tsx';
-import { VerdictHead } from '../debrief/verdict-head.tsx';
-import type { Desk } from '../desk.ts';
-import { useDesk } from '../desk.ts';
+import { LookBack } from '../debrief/look-back.tsx';
+import type { ReviewPlace } from '../debrief/use-review.ts';
+import { type Desk, useDesk } from '../desk.ts';
 import { toldOf } from '../engine.ts';
 import { Icon } from '../icons.tsx';
-import type { SavedCall } from '../protocol.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { NO_HELP } from '../session.ts';
-import type { Held } from './held.ts';
+import { keepReview, reviews } from './reviews.ts';
+import { asSaved } from './saved-record.ts';
+
+interface Props {
+  readonly who: string;
+  /** The record's file; it counted, so it has the shape of one. */
+  readonly text: string;
+  readonly deeds: string;
+}
 
 /**
  * The debrief of a record that somebody handed in, from the record alone. It goes on no shelf, and without what belongs to
  * whoever took the call: the next call, a line of their own.
  */
-export function RecordDebrief({ held }: { readonly held: Held }) {
+export function RecordDebrief({ who, text, deeds }: Props) {
   const desk = useDesk();
   const { t } = desk;
-  // It counted, so it has the shape of a record.
-  const record = JSON.parse(held.text) as CallRecord;
+  const record = useMemo(() => JSON.parse(text) as CallRecord, [text]);
   const debrief = useRecordDebrief(desk, record);
+  const place = useMemo(() => onSheet(desk, record, deeds), [desk, record, deeds]);
   const assistance = record.mode === 'coached' ? { ...NO_HELP, ...helpOf(record) } : undefined;
   return (
     <div class="debrief">
-      <Bar subtitle={`${t('class.opened', { who: held.who })}${debrief ? ` · ${desk.local(debrief.title)}` : ''}`}>
+      <Bar subtitle={`${t('class.opened', { who })}${debrief ? ` · ${desk.local(debrief.title)}` : ''}`}>
         <div class="onward">
           <a class="pill" href="#/class">
             <Icon name="list" /> {t('class.back')}
@@ -39,7 +44,7 @@ export function RecordDebrief({ held }: { readonly held: Held }) {
           <ScreenTitle>{t('debrief.opening')}</ScreenTitle>
         </main>
       ) : (
-        <Debrief debrief={debrief} assistance={assistance} />
+        <LookBack debrief={debrief} assistance={assistance} place={place} />
       )}
     </div>
   );
@@ -51,25 +56,15 @@ function helpOf({ assistance }: CallRecord): Partial<Assistance> {
   return { hints, likely, ...(led === undefined ? {} : { led }) };
 }
 
-interface DebriefProps {
-  readonly debrief: DebriefView;
-  readonly assistance: Assistance | undefined;
-}
-
-function Debrief({ debrief, assistance }: DebriefProps) {
-  const [at_ms, setAt] = useState(firstLook(debrief));
-  return (
-    <main>
-      <VerdictHead debrief={debrief} assistance={assistance} />
-      <Replay debrief={debrief} at_ms={at_ms} onSeek={setAt} />
-      <div class="debrief-cards">
-        <Truth debrief={debrief} />
-        <Score debrief={debrief} assistance={assistance} />
-        <Costs debrief={debrief} />
-        <Flags debrief={debrief} />
-      </div>
-    </main>
-  );
+/** Its review is the sheet's, and what is worked out here the sheet has too. */
+function onSheet({ store }: Desk, record: CallRecord, deeds: string): ReviewPlace {
+  return {
+    async open() {
+      const brought = await store.broughtBy(record.call);
+      return { saved: asSaved(record, brought?.text), review: reviews.peek().get(deeds) };
+    },
+    keep: (review) => keepReview(deeds, review),
+  };
 }
 
 function useRecordDebrief(desk: Desk, record: CallRecord): DebriefView | null {
@@ -91,21 +86,6 @@ function useRecordDebrief(desk: Desk, record: CallRecord): DebriefView | null {
     return () => {
       gone = true;
     };
-    // The record of a place never changes while it is shown.
-  }, [desk]);
+  }, [desk, record]);
   return debrief;
-}
-
-/** A record as a call in progress that has come to its end. */
-function asSaved(record: CallRecord, brought: string | undefined): SavedCall {
-  const { call, mode, engine, callHash, actions, end_ms } = record;
-  return {
-    version: 1,
-    callId: call,
-    mode,
-    record: { engine, callHash, actions, now_ms: end_ms },
-    now_ms: end_ms,
-    title: { en: call, es: call },
-    ...(brought === undefined ? {} : { brought }),
-  };
 }

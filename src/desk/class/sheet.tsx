@@ -1,18 +1,28 @@
 import type { Cell, Row } from '../../records/class-sheet.ts';
+import { inMinutes } from '../debrief/step.tsx';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { writeRoute } from '../routes.ts';
 import type { HeldSheet } from './held.ts';
 import { Name, titleOf } from './names.tsx';
+import { RegretSoFar } from './regret.tsx';
+import { regretOf } from './reviews.ts';
+import type { Regret } from './use-regret.ts';
+
+interface Props {
+  readonly sheet: HeldSheet;
+  readonly regret: Regret;
+}
 
 /** People by calls; how many passed at the end of each row and column. */
-export function Sheet({ sheet }: { readonly sheet: HeldSheet }) {
+export function Sheet({ sheet, regret }: Props) {
   const desk = useDesk();
   const { t } = desk;
   return (
     <section class="card" aria-labelledby="class-sheet-title">
       <h2 id="class-sheet-title">{t('class.sheet')}</h2>
       <p class="small">{t('class.cells')}</p>
+      <RegretSoFar regret={regret} />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region that the keyboard must reach */}
       <section class="class-scroll" aria-label={t('class.caption')} tabIndex={0}>
         <table class="class-sheet">
@@ -35,7 +45,7 @@ export function Sheet({ sheet }: { readonly sheet: HeldSheet }) {
                   <Name who={row.who} of={({ who }) => who === row.who} />
                 </th>
                 {sheet.calls.map((call) => (
-                  <Result key={call} sheet={sheet} row={row} call={call} />
+                  <Result key={call} sheet={sheet} row={row} call={call} follows={regret.state === 'running'} />
                 ))}
                 <td class="class-sum">{t('class.sum.of', { n: row.passed, m: row.cells.size })}</td>
               </tr>
@@ -68,9 +78,11 @@ interface ResultProps {
   readonly sheet: HeldSheet;
   readonly row: Row;
   readonly call: string;
+  /** Whether the regret of those that have none yet is to come. */
+  readonly follows: boolean;
 }
 
-function Result({ sheet, row: { who, cells }, call }: ResultProps) {
+function Result({ sheet, row: { who, cells }, call, follows }: ResultProps) {
   const desk = useDesk();
   const { t } = desk;
   const cell = cells.get(call);
@@ -83,6 +95,12 @@ function Result({ sheet, row: { who, cells }, call }: ResultProps) {
     );
   }
   const { best, tries } = cell;
+  const regret = regretOf(best);
+  const spent = [
+    t('call.minutes', { m: { measure: 'duration_min', value: best.minutes } }),
+    ...(regret === undefined ? [] : [t('steps.regret.of', { m: inMinutes(regret) })]),
+    ...(regret === undefined && follows ? [t('class.regret.waits')] : []),
+  ];
   const more = [
     ...(best.flags.length > 0 ? [t('class.flags', { n: best.flags.length })] : []),
     ...(tries > 1 ? [t('class.tries', { n: tries })] : []),
@@ -90,25 +108,30 @@ function Result({ sheet, row: { who, cells }, call }: ResultProps) {
   ];
   return (
     <td>
-      <Verdict passed={best.passed} at={sheet.all.indexOf(best)} who={who} call={titleOf(desk, call)} />
-      <span class="class-figures">
+      <span class="class-outcome">
+        <Verdict passed={best.passed} at={sheet.all.indexOf(best)} who={who} call={titleOf(desk, call)} />
         <strong>
           {Math.round(best.score)}
           <span class="vh"> {t('debrief.tag.score')}</span>
         </strong>
-        <span>{t('call.minutes', { m: { measure: 'duration_min', value: best.minutes } })}</span>
       </span>
-      {more.length > 0 && (
-        <span class="class-more">
-          {more.map((one, at) => (
-            <span key={one}>
-              {at > 0 && '· '}
-              {one}{' '}
-            </span>
-          ))}
-        </span>
-      )}
+      <Bits of={spent} />
+      <Bits of={more} />
     </td>
+  );
+}
+
+/** Short texts in a row, which goes on in the next line where a column is narrow. */
+function Bits({ of }: { readonly of: readonly string[] }) {
+  return (
+    <span class="class-bits">
+      {of.map((one, at) => (
+        <span key={one}>
+          {one}
+          {at < of.length - 1 && ' · '}
+        </span>
+      ))}
+    </span>
   );
 }
 

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { StepReviewView } from '../../calls/lesson.ts';
 import type { TogetherView } from '../../calls/together.ts';
+import { regretIn } from '../../records/regret.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
@@ -20,7 +21,7 @@ export function Steps({ review, startOfDay_ms, onShow }: Props) {
   const { t } = useDesk();
   const { steps, state } = review;
   const weighed = steps.filter((one) => one.weighed);
-  const total = weighed.reduce((sum, one) => sum + (one.regret_min ?? 0), 0);
+  const total = regretIn(steps);
   const [flipped, setFlipped] = useState<ReadonlySet<number>>(new Set());
   const first = state === 'done' ? dearest(weighed)?.step : undefined;
   const flip = (step: number) => {

@@ -1,9 +1,16 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { StepReviewView } from '../../calls/lesson.ts';
 import type { TogetherView } from '../../calls/together.ts';
-import type { Desk } from '../desk.ts';
 import { type Headway, review, startExpert } from '../expert.ts';
-import { isReview } from './review-shape.ts';
+import type { SavedCall } from '../protocol.ts';
+import { isReview, type Review } from './review-shape.ts';
+
+/** Where a finished call lies, and its review once there is one. */
+export interface ReviewPlace {
+  /** Undefined where the call is there no longer. */
+  open(): Promise<{ readonly saved: SavedCall; readonly review?: unknown } | undefined>;
+  keep(review: Review): void;
+}
 
 export interface ReviewState {
   readonly steps: readonly StepReviewView[];
@@ -15,7 +22,7 @@ export interface ReviewState {
 }
 
 /** What each step of a finished call was worth: as it was kept, or worked out now, step by step, and then kept. */
-export function useReview(desk: Desk, recordKey: number): ReviewState {
+export function useReview(place: ReviewPlace): ReviewState {
   const [steps, setSteps] = useState<readonly StepReviewView[]>([]);
   const [together, setTogether] = useState<TogetherView | null>(null);
   const [state, setState] = useState<ReviewState['state']>('working');
@@ -30,7 +37,7 @@ export function useReview(desk: Desk, recordKey: number): ReviewState {
     setHeadway(null);
     begin().catch(() => setState('failed'));
     async function begin() {
-      const entry = await desk.store.finishedBy(recordKey);
+      const entry = await place.open();
       if (gone || entry === undefined) return;
       if (isReview(entry.review)) {
         setSteps(entry.review.steps);
@@ -48,7 +55,7 @@ export function useReview(desk: Desk, recordKey: number): ReviewState {
         done(made) {
           setTogether(made);
           setState('done');
-          void desk.store.putReview(recordKey, { steps: all, together: made });
+          place.keep({ steps: all, together: made });
         },
         failed: () => setState('failed'),
       });
@@ -57,6 +64,6 @@ export function useReview(desk: Desk, recordKey: number): ReviewState {
       gone = true;
       end();
     };
-  }, [desk, recordKey, attempt]);
+  }, [place, attempt]);
   return { steps, together, state, headway, retry: () => setAttempt(attempt + 1) };
 }

@@ -55,6 +55,13 @@ describe('the expert', () => {
     expect(isReview({ ...kept, steps: [{ ...steps[0], lesson: [{ text: 'no message' }] }] })).toBe(false);
   });
 
+  it('sets a call up once for all that was done on it', async () => {
+    const before = replies.length;
+    await expert.answer({ kind: 'review', saved: savedAfter(2) });
+    const since = replies.slice(before).map((one) => one.kind);
+    expect(since).toEqual(['step', 'step', 'reviewed']);
+  });
+
   it('refuses a call that somebody changed, with a word', async () => {
     const { replies, expert } = told();
     await expert.answer({ kind: 'review', saved: { ...whole, record: { actions: 7 } } });
@@ -96,7 +103,7 @@ describe('a coach that is told of a call bit by bit', () => {
   it('begins anew where the call was begun anew, and comes to the same word by another way', async () => {
     const before = advice(replies).at(-1);
     await expert.answer({ kind: 'advise', saved: savedAfter(1) });
-    expect(replies.filter((one) => one.kind === 'lived' && one.done === 0)).toHaveLength(2);
+    expect(advice(replies).at(-1)).not.toEqual(before);
     await expert.answer({ kind: 'advise', saved: savedAfter(5) });
     expect(advice(replies).at(-1)).toEqual(before);
   }, 120_000);

@@ -11,7 +11,7 @@ import {
   shippedCalls,
 } from '../../../src/calls/index.ts';
 import type { CallRecord } from '../../../src/calls/schema.ts';
-import { classCsv, classSheet, type Marked, marked } from '../../../src/records/index.ts';
+import { type Counts, classCsv, classSheet, type Marked, marked } from '../../../src/records/index.ts';
 
 function shipped(id: string): CallFile {
   const call = shippedCalls().find((c) => c.id === id);
@@ -33,6 +33,17 @@ describe('a record', () => {
 
   it('counts for what comes out when it is done again', () => {
     expect(mark('K.', good)).toMatchObject({ state: 'counts', who: 'K.', call: 'sunny-line', passed: true, flags: [] });
+  });
+
+  it('is known by what was done in it, whoever did it and whatever help it names', () => {
+    const deedsOf = (record: unknown) => {
+      const one = mark('K.', record);
+      return one.state === 'counts' ? one.deeds : undefined;
+    };
+    const deeds = deedsOf(good);
+    expect(deeds).toMatch(/^[0-9a-f]{64}$/);
+    expect(deedsOf({ ...good, assistance: { hints: 1, likely: false } })).toBe(deeds);
+    expect(deedsOf(recordOf('sunny-line', 'reset-only'))).not.toBe(deeds);
   });
 
   it('that was made with help says so', () => {
@@ -122,10 +133,20 @@ describe('the sheet of a class', () => {
   });
 
   it('goes into a spreadsheet as text, a formula for a name too', () => {
-    const lines = classCsv(classSheet(all, []), () => 'no record, "really"').split('\r\n');
+    const lines = classCsv(classSheet(all, []), { why: () => 'no record, "really"' }).split('\r\n');
     expect(lines[0]).toMatch(/^who,call,state,passed,score/);
     expect(lines.filter((line) => line.startsWith('K.,'))).toHaveLength(2);
     expect(lines.find((line) => line.startsWith("'=2+3,"))).toMatch(/,refused,.*"no record, ""really"""$/);
     expect(lines.at(-1)).toBe('');
+  });
+
+  it('has a column for the regret where it is asked for, empty where it is not known', () => {
+    const regret = ({ call }: Counts) => (call === 'storm-light' ? 12.345 : undefined);
+    const lines = classCsv(classSheet(all, []), { why: () => 'none', regret }).split('\r\n');
+    const last = (line: string | undefined) => line?.split(',').at(-1);
+    expect(last(lines[0])).toBe('regret_min');
+    expect(last(lines.find((line) => line.startsWith('K.,storm-light')))).toBe('12.3');
+    expect(last(lines.find((line) => line.startsWith('K.,sunny-line')))).toBe('');
+    expect(last(lines.find((line) => line.includes(',refused,')))).toBe('');
   });
 });

@@ -27,6 +27,7 @@ export function propertyOf(prepared: Prepared): Property {
     report_s: prepared.report_s,
     silenced: report.silenced,
     answers: { history: report.history, use: report.use },
+    ...(report.told ? { told: report.told } : {}),
   };
 }
 

@@ -3,6 +3,7 @@
  * (that an id exists, that an instant is possible) is checked in `check.ts`.
  */
 import * as z from 'zod/mini';
+import { TOLD_FACTS } from '../diagnosis/told.ts';
 import { SYMPTOM_IDS } from '../service/index.ts';
 import { identifier, localText } from '../unit/schema.ts';
 import { LED } from './rungs.ts';
@@ -81,6 +82,8 @@ export const callSchema = z.strictObject({
     /** Alarms that were reset and closed in the thirty days before. */
     earlier_trips: z.optional(z.int().check(z.gte(0), z.lte(30))),
     history: localText,
+    /** Facts of that history which make some faults likelier: for who reckons, since a text cannot be reckoned with. */
+    told: z.optional(z.array(z.enum(TOLD_FACTS))),
     use: localText,
   }),
   /** Checks and mends, by id, that cannot be made in this call. */

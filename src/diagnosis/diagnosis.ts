@@ -7,6 +7,7 @@ import { SYMPTOMS, type SymptomId } from '../service/index.ts';
 import { type Snapshot, snapshot, Unit } from '../unit/index.ts';
 import { type Hypothesis, SOMETHING_ELSE } from './hypotheses.ts';
 import { compared, DOUBT, isAlike, type Reading, type SideDifferences } from './reading.ts';
+import { likelierBy, type ToldFact } from './told.ts';
 import { type Deed, type Property, Twin } from './twin.ts';
 
 /** A thing done on the property and what it brought; nothing where it told nothing. */
@@ -25,6 +26,8 @@ export interface Suspect {
   differs: SideDifferences;
 }
 
+/** The question that brings what happened before. */
+const ASKED = 'ask-history';
 /** A suspect below this share of the whole rests. */
 const RESTS = 1e-4;
 
@@ -48,6 +51,8 @@ export class Diagnosis {
   readonly suspects: readonly Suspect[];
   private elseWeight: number = SOMETHING_ELSE.prior;
   private readonly seen: Seen[] = [];
+  private readonly told: readonly ToldFact[];
+  private asked = false;
 
   /** Weighs every hypothesis by what the household had noticed when it called; `noticed`: whether that was anything. */
   constructor(property: Property, beginnings: readonly Beginning[], noticed: boolean) {
@@ -59,13 +64,21 @@ export class Diagnosis {
       differs: new Map(),
     }));
     if (noticed) this.elseWeight *= SOMETHING_ELSE.likelihood;
+    this.told = property.told ?? [];
   }
 
   /** Takes in a thing done and what it brought. */
   observe(seen: Seen): void {
     this.seen.push(seen);
     if (seen.reading) this.elseWeight *= SOMETHING_ELSE.likelihood;
+    if (seen.deed.id === ASKED && !this.asked) this.hear();
     this.catchUp();
+  }
+
+  /** What the household told counts once, for every suspect alike, those that rest too. */
+  private hear(): void {
+    this.asked = true;
+    for (const suspect of this.suspects) suspect.weight *= likelierBy(this.told, suspect.hypothesis.cause);
   }
 
   /** The causes by falling chance, "something else" among them. */

@@ -9,4 +9,5 @@ export * from './reading.ts';
 export * from './sifting.ts';
 export * from './signatures.ts';
 export * from './steps.ts';
+export * from './told.ts';
 export * from './twin.ts';

@@ -21,6 +21,7 @@ import { type Snapshot, snapshot, Unit, type UnitFault, type UnitSetup } from '.
 import type { Probe } from './probes.ts';
 import { hindered, NO_READING, type Reading, readingOf } from './reading.ts';
 import { costAround, isReachable, stepsAround } from './steps.ts';
+import type { ToldFact } from './told.ts';
 
 /** A property without its hidden faults: what every hypothesis shares. */
 export interface Property {
@@ -31,6 +32,8 @@ export interface Property {
   /** Whether the buzzer had been silenced when the phone rang. */
   readonly silenced: boolean;
   readonly answers: Answers;
+  /** What the household tells when it is asked what went before. */
+  readonly told?: readonly ToldFact[];
 }
 
 /** One thing that was done on the property, with the instants it took from and to. */

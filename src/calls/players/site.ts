@@ -81,9 +81,10 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
 
 /**
  * A dose by the timer. The water may stand too low for one to be due: at the open tank the floats are tied up. And the clock
- * may have lost its time while the circuit was locked out: it is read and set.
+ * may have lost its time while the circuit was locked out: it is read and set. A timer doses in Auto only.
  */
 function startDose(hand: Hand, starts: () => boolean): void {
+  if (hand.session.service.unit.control.regions.selector !== 'auto') hand.do('selector-auto');
   const helps = [[], ['open-lid:pump'], ['read-timer', 'set-timer']];
   for (const help of helps) {
     if (starts()) return;

@@ -29,7 +29,8 @@ export function stepOf(path: string): Step {
 export function problemsOf(draft: Draft, library: Library): readonly Problem[] {
   const found = [draft, written(draft)].flatMap((one) => {
     const checked = checkCall(one, library);
-    return checked.ok ? [] : checked.problems;
+    // A fault that only stands in has no problems of its own.
+    return checked.ok ? [] : checked.problems.filter(({ path }) => !(path.startsWith('faults[') && isSound(draft)));
   });
   const seen = new Set<string>();
   return found.filter(({ path, message }) => {
@@ -40,21 +41,26 @@ export function problemsOf(draft: Draft, library: Library): readonly Problem[] {
 
 /** The property of a draft, to live through: texts and solution need not be there yet, nor faults. */
 export function propertyOf(draft: Draft, library: Library): Prepared | undefined {
-  const sound = lengthAt(draft, 'faults') === 0;
-  const stand_in: Json = [{ fault: 'surge-latch', onset: `${String(draft.start).slice(0, 10)}T00:00` }];
-  const checked = checkCall(written(sound ? { ...draft, faults: stand_in } : draft), library);
+  const checked = checkCall(written(draft), library);
   if (!checked.ok) return undefined;
-  const call = sound ? { ...checked.value, faults: [] } : checked.value;
+  const call = isSound(draft) ? { ...checked.value, faults: [] } : checked.value;
   const [spec, household] = [library.units.get(call.unit), library.households.get(call.household)];
   return spec && household && prepare(call, spec, household);
 }
 
-/** The draft with something in every text, an id, and a solution: what is about words only is then no problem. */
+function isSound(draft: Draft): boolean {
+  return lengthAt(draft, 'faults') === 0;
+}
+
+/** The draft with something in every text, an id, a fault and a solution: what is still to come is then no problem. */
 function written(draft: Draft): Draft {
   const whole = filled(draft) as Draft;
   return {
     ...whole,
     id: draft.id === '' ? 'draft' : (whole.id ?? 'draft'),
+    ...(isSound(draft)
+      ? { faults: [{ fault: 'surge-latch', onset: `${String(draft.start).slice(0, 10)}T00:00` }] }
+      : {}),
     solution: lengthAt(draft, 'solution') === 0 ? [{ do: 'ask-danger' }] : (whole.solution ?? []),
   };
 }

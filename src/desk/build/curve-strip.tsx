@@ -7,7 +7,8 @@ import { eventWords } from './timeline.tsx';
 
 const HEIGHT = 170;
 const TOP = 18;
-const LABEL = 20;
+const LABEL = 16;
+const ASIDE = 110;
 
 export const MEASURES: Readonly<Record<CurveId, Measure>> = {
   pumpTank_m: 'length_m',
@@ -60,10 +61,10 @@ export function CurveStrip({ along, id, at_s, onSeek }: Props) {
         <path class="without" d={`M${line(curve.sound)}`} />
         <path class="under" d={`M0 ${HEIGHT}L${line(curve.faulty)}L${width} ${HEIGHT}Z`} />
         <path class="line" d={`M${line(curve.faulty)}`} />
-        {placedMarks(curve, y).map(({ id: mark, at, label }) => (
+        {placedMarks(curve, y).map(({ id: mark, at, label, left }) => (
           <g key={mark} class={mark === 'highWaterFloat' ? 'mark high' : 'mark'}>
             <path d={`M0 ${at}H${width}`} />
-            <text x={4} y={label}>
+            <text x={left} y={label}>
               {desk.t(`build.mark.${mark}` as 'build.mark.oxygen')}
             </text>
           </g>
@@ -90,17 +91,17 @@ export function CurveStrip({ along, id, at_s, onSeek }: Props) {
   );
 }
 
-/** Marks with room for their words: one that would stand on another goes under its own line. */
+/** Marks with their words over them; words that would stand on others stand beside those. */
 function placedMarks({ marks }: Curve, y: (value: number) => number) {
-  let last = Number.NEGATIVE_INFINITY;
+  let [last, aside] = [Number.NEGATIVE_INFINITY, 0];
   return [...marks]
     .map(({ id, value }) => ({ id, at: y(value) }))
     .sort((a, b) => a.at - b.at)
     .map((one) => {
-      const above = one.at - 4;
-      const label = above - last < LABEL - 4 ? one.at + 14 : above;
+      const label = one.at - 4;
+      aside = label - last < LABEL ? aside + 1 : 0;
       last = label;
-      return { ...one, label };
+      return { ...one, label, left: 4 + aside * ASIDE };
     });
 }
 

@@ -103,9 +103,9 @@ function Presence({ at, offered }: { at: string; offered: OfferedFault | undefin
   return (
     <fieldset class="field">
       <legend>{t('build.present')}</legend>
-      <div class="choices">
+      <div class="ways">
         {(['always', 'spells', 'once'] as const).map((one) => (
-          <label key={one} class="choice">
+          <label key={one} class="way">
             <input type="radio" name={`${at}.present`} checked={way === one} onChange={() => set(one)} />
             <span>{t(`build.present.${one}`)}</span>
           </label>

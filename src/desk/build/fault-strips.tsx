@@ -10,6 +10,8 @@ import type { Along } from './timeline.tsx';
 
 const ROW = 30;
 const HOUR_s = 3600;
+/** Room that a long name takes, CSS pixels. */
+const NAME = 260;
 /** What an arrow key moves an end by, s; with Shift by a day. */
 const NUDGE_s = HOUR_s;
 
@@ -76,6 +78,8 @@ function FaultBar({ bar, along }: { bar: Bar; along: Along }) {
   const setRamp = (next_s: number) =>
     build.set(`${at}.ramp_h`, Math.max(0, Math.round((next_s - onset_s) / 360) / 10), true);
   const clock = (at_s: number) => `${formatDate(desk.words.value, dayAt(preview.firstDay, at_s))} ${formatClock(at_s)}`;
+  /** The name stands before a bar that is too short for it. */
+  const before = width - from < NAME && from > NAME;
   const low = ROW - 4;
   const high = ROW - 4 - (ROW - 8) * severity;
   return (
@@ -85,7 +89,7 @@ function FaultBar({ bar, along }: { bar: Bar; along: Along }) {
           class={spells ? 'there spells' : 'there'}
           d={`M${from} ${low}L${Math.min(grown, to)} ${high}H${to}V${low}Z`}
         />
-        <text x={labelX(from, width)} y={20} class="name">
+        <text x={before ? from - 14 : from + 14} y={20} class={before ? 'name end' : 'name'}>
           {`${place + 1} ${name}, ${severity.toFixed(2)}`}
         </text>
       </svg>
@@ -111,11 +115,6 @@ function FaultBar({ bar, along }: { bar: Bar; along: Along }) {
       )}
     </div>
   );
-}
-
-/** A name stands inside its bar where there is room for it. */
-function labelX(from: number, width: number): number {
-  return Math.max(8, Math.min(from + 16, width - 230));
 }
 
 interface HandleProps {

@@ -26,7 +26,7 @@ export function Timeline() {
   const desk = useDesk();
   const build = useBuild();
   const { t } = desk;
-  const box = useRef<HTMLDivElement>(null);
+  const box = useRef<HTMLElement>(null);
   const [room, setRoom] = useState(900);
   const [curve, setCurve] = useState<CurveId>('pumpTank_m');
   const { preview } = build.looked ?? {};
@@ -36,6 +36,11 @@ export function Timeline() {
     const watch = new ResizeObserver(() => setRoom(at.clientWidth - NAMES));
     watch.observe(at);
     return () => watch.disconnect();
+  }, [preview === undefined]);
+  // Where there is no room for all the days, those before the call are seen first.
+  useEffect(() => {
+    const at = box.current;
+    if (at !== null) at.scrollLeft = at.scrollWidth;
   }, [preview === undefined]);
   if (preview === undefined) {
     return (
@@ -69,7 +74,8 @@ export function Timeline() {
           ))}
         </fieldset>
       </header>
-      <div class="days-scroll" ref={box}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
+      <section class="days-scroll" ref={box} tabIndex={0} aria-label={t('build.strips')}>
         <div class="days-drawing" style={{ width: `${width}px` }}>
           <DayHeads along={along} />
           <FaultStrips along={along} />
@@ -78,7 +84,7 @@ export function Timeline() {
           <SaidStrip along={along} />
           <CurveStrip along={along} id={curve} at_s={at_s} onSeek={build.show} />
         </div>
-      </div>
+      </section>
       <label class="vh" for="days-scrubber">
         {t('build.scrub')}
       </label>

@@ -218,6 +218,7 @@ export const buildWords = {
 
   'build.days': 'The days of this call',
   'build.days.help': 'Draw the ends of a bar; click in the curve to see the works then.',
+  'build.strips': 'Strips over the days',
   'build.curve': 'Curve',
   'build.curve.pumpTank_m': 'Pump tank',
   'build.curve.airPressure_kPa': 'Air',

@@ -219,6 +219,7 @@ export const buildWords = {
 
   'build.days': 'Los días de este aviso',
   'build.days.help': 'Arrastre los extremos de una barra; pulse en la curva para ver la planta entonces.',
+  'build.strips': 'Franjas a lo largo de los días',
   'build.curve': 'Curva',
   'build.curve.pumpTank_m': 'Tanque de bomba',
   'build.curve.airPressure_kPa': 'Aire',

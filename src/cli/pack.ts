@@ -5,16 +5,9 @@ import { parseArgs } from 'node:util';
 import { type CallFile, prepareCall, problemLine, shippedCalls } from '../calls/index.ts';
 import { BeyondLimit } from '../records/limits.ts';
 import { courseStructure } from '../records/package/cmi5-course.ts';
-import {
-  activityOf,
-  type Course,
-  courseTitle,
-  PACKED_MODES,
-  type PackedActivity,
-  PLATFORMS,
-  type Platform,
-} from '../records/package/course.ts';
+import { activityOf, type Course, courseTitle, type PackedActivity } from '../records/package/course.ts';
 import { entryPage } from '../records/package/entry.ts';
+import { PACKED_MODES, PLATFORMS, type Platform } from '../records/package/platforms.ts';
 import { type ManifestLanguage, manifest12, manifest2004 } from '../records/package/scorm-manifest.ts';
 import { fileText } from '../share/index.ts';
 import { oneOf } from './args.ts';
@@ -61,7 +54,7 @@ export function pack(args: readonly string[]): number {
   const twin = calls.find(({ id }, at) => calls.findIndex((one) => one.id === id) !== at);
   if (twin) throw new UsageError(`"${twin.id}" is named twice; name each call once`);
   try {
-    const files = packed(calls, { platform, mode, language, page });
+    const files = packageOf(calls, { platform, mode, language, page });
     writeFileSync(out, zipOf(files));
     if (values.json) printJson({ out, as: platform, mode, calls: calls.map(({ id }) => id), files: files.size });
     else print(`${out}: ${platform}, ${mode}, ${calls.map(({ id }) => id).join(', ')}`);
@@ -82,7 +75,7 @@ interface Choice {
 }
 
 /** All files of the package by their names in it. */
-function packed(
+export function packageOf(
   calls: readonly CallFile[],
   { platform, mode, language, page }: Choice,
 ): ReadonlyMap<string, Uint8Array | string> {

@@ -19,16 +19,16 @@ const LIMIT_kB = { shell: 60, call: 260 };
 
 /**
  * Loaded on no way into a call taken by oneself: renderers and environments nobody asks for, the other language, close-ups,
- * a coach, the round, calls from elsewhere, what comes after.
+ * a coach, the round, calls from elsewhere, a course platform, what comes after.
  */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|share|kept))\.ts$|Closeup\.ts$|^desk\/(?:copy|elsewhere|debrief|drills|round|brought|printed|call\/(?:coach|meter))\//;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|share|kept|course))\.ts$|Closeup\.ts$|^desk\/(?:copy|platform|elsewhere|debrief|drills|round|brought|printed|call\/(?:coach|meter))\//;
 /**
  * Of the workers: what takes up a call that was left or came from elsewhere, what is asked of one that has ended, the round,
  * a guide, and what these share; a coach and all that is only his.
  */
 const NOT_ON_THE_WORKERS_WAY =
-  /^assets\/(?:worker-(?:resume|after-call|caution|guide|brought|printed|round|schema|cost|flags|solution|drawn-down|progress)|expert-worker)-/;
+  /^assets\/(?:worker-(?:resume|left-call|after-call|caution|guide|brought|printed|round|schema|cost|flags|solution|drawn-down|progress)|expert-worker)-/;
 /** Of each kind of data file a call has one; the largest there is stands for it. */
 const DATA = ['calls', 'units', 'households'];
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };

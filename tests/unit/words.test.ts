@@ -23,8 +23,8 @@ describe('the dictionaries', () => {
     expect((await loadWords('es')).texts['part.panel']).toBe('Tablero');
     expect((await loadWords('en')).texts['shows.line-split']).toBeUndefined();
     expect((await loadWords('en', 'debrief')).texts['drills.begin']).toBeUndefined();
-    expect(await loadWords('en', 'debrief', 'drills', 'share', 'kept', 'class')).toEqual(ENGLISH);
-    expect(await loadWords('es', 'debrief', 'drills', 'share', 'kept', 'class')).toEqual(SPANISH);
+    expect(await loadWords('en', 'debrief', 'drills', 'share', 'kept', 'class', 'course')).toEqual(ENGLISH);
+    expect(await loadWords('es', 'debrief', 'drills', 'share', 'kept', 'class', 'course')).toEqual(SPANISH);
   });
 
   it('say nothing as markup', () => {

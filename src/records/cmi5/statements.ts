@@ -60,20 +60,26 @@ export function terminated(session: Cmi5Session, at_ms: number, duration_s: numb
   return defined(session, 'terminated', at_ms, { duration: isoDuration(duration_s) });
 }
 
+export interface Ended {
+  /** What was answered on the way. */
+  readonly answers: readonly Statement[];
+  /** What the standard defines, in its order. */
+  readonly defined: readonly Statement[];
+}
+
 /**
  * The end of a call. Nothing where the platform only lets it be looked at (10.2.2); completed once in a registration, nothing
  * more once it was passed (9.3).
  */
-export function ended(session: Cmi5Session, learnt: Learnt, before: Before): readonly Statement[] {
-  if (session.data.launchMode !== 'Normal' || before.passed) return [];
+export function ended(session: Cmi5Session, learnt: Learnt, before: Before): Ended {
+  if (session.data.launchMode !== 'Normal' || before.passed) return { answers: [], defined: [] };
   const { ended_ms, duration_s } = learnt;
   const duration = isoDuration(duration_s);
   const completed = before.completed ? [] : [defined(session, 'completed', ended_ms, { completion: true, duration })];
-  return [
-    ...learnt.interactions.map((one) => answered(session, learnt, one)),
-    ...completed,
-    ...judged(session, learnt),
-  ];
+  return {
+    answers: learnt.interactions.map((one) => answered(session, learnt, one)),
+    defined: [...completed, ...judged(session, learnt)],
+  };
 }
 
 /** Passed takes the mastery score as well as our own verdict; a score that speaks against the verdict is not given (9.3.4, 9.3.5). */

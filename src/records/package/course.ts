@@ -3,12 +3,7 @@ import { callHash } from '../../calls/progress.ts';
 import type { Prepared } from '../../calls/setup.ts';
 import type { LocalText } from '../../service/message.ts';
 import { UNDERLAWN, uuid5 } from '../uuid.ts';
-
-export const PLATFORMS = ['scorm12', 'scorm2004', 'cmi5'] as const;
-export type Platform = (typeof PLATFORMS)[number];
-
-export const PACKED_MODES = ['graded', 'practice'] as const;
-export type PackedMode = (typeof PACKED_MODES)[number];
+import type { PackedMode } from './platforms.ts';
 
 /** One call within a package. */
 export interface PackedActivity {

@@ -1,5 +1,6 @@
 /** The page that opens one call on a platform: the built page, told by one line in its head how it was launched. */
-import { PACKED_MODES, type PackedActivity, type PackedMode, PLATFORMS, type Platform } from './course.ts';
+import type { PackedActivity } from './course.ts';
+import { PACKED_MODES, type PackedMode, PLATFORMS, type Platform } from './platforms.ts';
 
 /** Name of the line in the page's head. */
 export const LAUNCHED = 'underlawn-course';

@@ -24,6 +24,11 @@ describe('a call left half way, as text for a platform', () => {
       expect(text).toMatch(/^[\w-]+$/);
       sizes.push([text.length, holds, call.id]);
     }
-    console.log(sizes.sort((a, b) => a[0] - b[0]).map((one) => one.join(' ')).join('\n'));
+    console.log(
+      sizes
+        .sort((a, b) => a[0] - b[0])
+        .map((one) => one.join(' '))
+        .join('\n'),
+    );
   });
 });

@@ -124,7 +124,7 @@ export class Answerer {
       case 'record':
         return (await this.afterCall(session)).record(request.assistance);
       case 'learnt':
-        return (await this.afterCall(session)).learnt(request.wall);
+        return session.ended ? (await this.afterCall(session)).learnt(request.wall) : error('trouble.no-call');
       case 'debrief':
         return (await this.afterCall(session)).debrief();
       case 'xray':

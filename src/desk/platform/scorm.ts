@@ -48,7 +48,12 @@ const V2004: Version = {
 };
 
 /** Opens the session; undefined where no platform is there or it does not let us in. */
-export function openScorm(as: 'scorm12' | 'scorm2004', activity: string, mode: 'graded' | 'practice', from = window) {
+export function openScorm(
+  as: 'scorm12' | 'scorm2004',
+  activity: string,
+  mode: 'graded' | 'practice',
+  from: Window = window,
+) {
   const version = as === 'scorm12' ? V12 : V2004;
   const api = findApi(version.object, from);
   if (api === undefined) return undefined;

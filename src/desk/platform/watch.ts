@@ -56,25 +56,28 @@ export function watch({ desk, host, launched, note, started_ms }: Watched): void
   }
 
   function end(): void {
+    // Asked at once, before the engine is asked to open another call.
+    const asked = engine.ask({ kind: 'learnt', wall: { started_ms, ended_ms: wallClock(), after_s: { ...after_s } } });
     inTurn(async () => {
-      const wall = { started_ms, ended_ms: wallClock(), after_s };
-      const { learnt } = await engine.ask({ kind: 'learnt', wall });
+      const { learnt } = await asked;
       // What is graded is graded once; of what is practised the best stands.
       if (recorded !== undefined && (mode === 'graded' || learnt.score <= recorded.score)) return;
-      record(learnt);
+      await record(learnt);
     }, notRecorded);
+    asked.catch(() => {});
   }
 
-  function record(learnt: Learnt): void {
-    inTurn(
-      async () => {
-        if (over) return;
-        await host.end(learnt);
-        recorded = learnt;
-        note.value = { tone: 'good', message: recordedWords(learnt), back };
-      },
-      () => notRecorded(() => record(learnt)),
-    );
+  async function record(learnt: Learnt): Promise<void> {
+    if (over) return;
+    try {
+      await host.end(learnt);
+    } catch (error) {
+      console.warn(error);
+      notRecorded(() => inTurn(() => record(learnt), notRecorded));
+      return;
+    }
+    recorded = learnt;
+    note.value = { tone: 'good', message: recordedWords(learnt), back };
   }
 
   function notRecorded(again?: () => void): void {

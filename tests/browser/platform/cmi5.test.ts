@@ -7,12 +7,14 @@ import { findBrowser, LAUNCH_ARGS } from '../../../src/tools/browser.ts';
 import { buildPage } from '../../../src/tools/build-page.ts';
 import { doStep, withPointer } from '../../../src/tools/people.ts';
 import { inBrowser } from '../page.ts';
-import { shipped, unpacked } from './packages.ts';
+import { shipped, stepsIn, unpacked } from './packages.ts';
 import { RecordStore } from './record-store.ts';
 import { type Served, serve } from './serve.ts';
 
 const call = shipped('storm-light');
 const { uuid, entry } = activityOf(prepareCall(call));
+/** A machine may be busy. */
+const WAIT = { timeout: 20_000 };
 /** Steps done in the first of two sessions. */
 const HALF = 3;
 
@@ -65,10 +67,9 @@ inBrowser('a cmi5 package', () => {
     expect(order()).toEqual(['token', 'LMS.LaunchData', 'preferences', 'underlawn', 'initialized']);
     expect(await first.page.locator('html').getAttribute('lang')).toBe('es');
     await steps(first.page, 0, HALF);
-    await expect.poll(() => lms.kept('underlawn')?.includes('"left":"')).toBe(true);
-    await first.page.waitForTimeout(300);
+    await expect.poll(async () => stepsIn(JSON.parse(lms.kept('underlawn') ?? '{}').left), WAIT).toBe(HALF);
     await first.page.goto('about:blank');
-    await expect.poll(() => order().at(-1)).toBe('terminated');
+    await expect.poll(() => order().at(-1), WAIT).toBe('terminated');
     expect(first.errors).toEqual([]);
     await first.close();
 
@@ -77,10 +78,10 @@ inBrowser('a cmi5 package', () => {
     await steps(second.page, HALF);
     const note = second.page.locator('dialog .course-note');
     await note.getByText(/Registrado en su curso: \d+ de 100, superado\./).waitFor();
-    await expect.poll(() => order().at(-1)).toBe('answered');
+    await expect.poll(() => order().at(-1), WAIT).toBe('answered');
     await note.getByRole('button').click();
     await second.page.waitForURL(`${own.url}/course`);
-    await expect.poll(() => order().at(-1)).toBe('terminated');
+    await expect.poll(() => order().at(-1), WAIT).toBe('terminated');
     const told = lms.launches.at(-1)?.told.map(({ verb }) => verb.id.replace(/^.*\//, '')) ?? [];
     expect(told.filter((verb) => verb !== 'answered')).toEqual(['initialized', 'completed', 'passed', 'terminated']);
     expect(told.filter((verb) => verb === 'answered').length).toBe(8);
@@ -93,7 +94,7 @@ inBrowser('a cmi5 package', () => {
       .getByText(/ya tiene el resultado/)
       .waitFor();
     await third.page.goto('about:blank');
-    await expect.poll(() => order().slice(-2)).toEqual(['initialized', 'terminated']);
+    await expect.poll(() => order().slice(-2), WAIT).toEqual(['initialized', 'terminated']);
     expect(lms.refused).toEqual([]);
     await third.close();
   });

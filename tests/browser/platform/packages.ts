@@ -3,8 +3,14 @@ import { unzipSync } from 'fflate';
 import { type CallFile, shippedCalls } from '../../../src/calls/index.ts';
 import { packageOf } from '../../../src/cli/pack.ts';
 import { zipOf } from '../../../src/cli/zip.ts';
+import { unpackLeft } from '../../../src/records/learnt/left.ts';
 import type { PackedMode, Platform } from '../../../src/records/package/platforms.ts';
 import { PAGE } from '../../../src/tools/build-page.ts';
+
+/** How many actions a kept call holds, as a platform has it. */
+export async function stepsIn(left: string | undefined): Promise<number | undefined> {
+  return (await unpackLeft(left ?? ''))?.progress.actions.length;
+}
 
 export type Unpacked = Readonly<Record<string, Uint8Array>>;
 

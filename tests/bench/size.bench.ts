@@ -22,13 +22,13 @@ const LIMIT_kB = { shell: 60, call: 260 };
  * a coach, the round, calls from elsewhere, a course platform, what comes after.
  */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|share|kept|course))\.ts$|Closeup\.ts$|^desk\/(?:copy|platform|elsewhere|debrief|drills|round|brought|printed|call\/(?:coach|meter))\//;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|share|kept|class|course))\.ts$|Closeup\.ts$|^desk\/(?:copy|class|platform|elsewhere|debrief|drills|round|brought|printed|call\/(?:coach|meter))\//;
 /**
  * Of the workers: what takes up a call that was left or came from elsewhere, what is asked of one that has ended, the round,
  * a guide, and what these share; a coach and all that is only his.
  */
 const NOT_ON_THE_WORKERS_WAY =
-  /^assets\/(?:worker-(?:resume|left-call|after-call|caution|guide|brought|printed|round|schema|cost|flags|solution|drawn-down|progress)|expert-worker)-/;
+  /^assets\/(?:worker-(?:resume|left-call|after-call|caution|guide|brought|printed|round|schema|cost|flags|solution|drawn-down|progress|pack)|(?:expert|class)-worker)-/;
 /** Of each kind of data file a call has one; the largest there is stands for it. */
 const DATA = ['calls', 'units', 'households'];
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };

@@ -6,8 +6,10 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { CallFile } from '../../../src/calls/index.ts';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { type CallFile, CallSession, makeRecord } from '../../../src/calls/index.ts';
+import { playSteps } from '../../../src/calls/solution.ts';
+import { answers } from '../../../src/cli/answers.ts';
 import { items } from '../../../src/cli/items.ts';
 import { UsageError } from '../../../src/cli/output.ts';
 import { pack, packageOf } from '../../../src/cli/pack.ts';
@@ -210,6 +212,23 @@ describe('the command line', () => {
     const told = () => pack(args.includes('--page') ? args : [...args, ...page()]);
     expect(told).toThrow(UsageError);
     expect(told).toThrow(why);
+  });
+
+  it('writes out what records answered, and refuses one that does not replay', async () => {
+    const { call } = prepared('storm-light');
+    const session = new CallSession(prepared('storm-light'), 'graded');
+    playSteps(session, call.solution);
+    const record = makeRecord(session);
+    const [good, bad] = [join(folder, 'K.json'), join(folder, 'L.json')];
+    writeFileSync(good, JSON.stringify(record));
+    writeFileSync(bad, JSON.stringify({ ...record, claims: { ...record.claims, score: 1 } }));
+    const [out, err] = [process.stdout, process.stderr].map((one) => vi.spyOn(one, 'write').mockReturnValue(true));
+    const code = await answers([good, bad]);
+    const [told, said] = [out, err].map((one) => one?.mock.calls.map(([text]) => String(text)).join('') ?? '');
+    vi.restoreAllMocks();
+    expect(code).toBe(1);
+    expect(told?.split('\r\n')[1]).toBe('K,storm-light,graded,true,100,decision,choice,close,close,correct,0,');
+    expect(said).toMatch(/L\.json: .*score/);
   });
 
   it('writes questions, the same bytes for the same seed', async () => {

@@ -6,6 +6,7 @@ import { Trace } from '../calls/trace.ts';
 import type { Assistance } from '../calls/view.ts';
 import { learntOfCall, type Wall } from '../records/learnt/of-call.ts';
 import { xray } from '../scene/xray.ts';
+import { say } from '../service/index.ts';
 import type { Reply } from './protocol.ts';
 import { surroundings } from './surroundings.ts';
 
@@ -23,7 +24,9 @@ export class AfterCall {
   }
 
   learnt(wall: Wall): Reply {
-    return { kind: 'learnt', learnt: learntOfCall(this.session, wall) };
+    const { session } = this;
+    if (!session.ended) return { kind: 'error', message: say('trouble.no-call') };
+    return { kind: 'learnt', learnt: learntOfCall(session, wall) };
   }
 
   debrief(): Reply {

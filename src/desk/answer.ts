@@ -73,14 +73,9 @@ export class Answerer {
         const { sheet } = await fetched(import('./printed.ts'));
         return sheet(request.who, await callBy(request.callId, unlessShipped(request)));
       }
-      case 'pack': {
-        const { packSaved } = await fetched(import('./left-call.ts'));
-        return packSaved(request.saved, request.most);
-      }
-      case 'unpack': {
-        const { unpackSaved } = await fetched(import('./left-call.ts'));
-        return unpackSaved(request, await callBy(request.callId, unlessShipped(request)));
-      }
+      case 'pack':
+      case 'unpack':
+        return (await fetched(import('./left-call.ts'))).leftCall(request);
       default:
         return this.session ? this.about(this.session, request) : error('trouble.no-call');
     }
@@ -124,7 +119,7 @@ export class Answerer {
       case 'record':
         return (await this.afterCall(session)).record(request.assistance);
       case 'learnt':
-        return session.ended ? (await this.afterCall(session)).learnt(request.wall) : error('trouble.no-call');
+        return (await this.afterCall(session)).learnt(request.wall);
       case 'debrief':
         return (await this.afterCall(session)).debrief();
       case 'xray':

@@ -2,19 +2,27 @@
 import type { Prepared } from '../calls/setup.ts';
 import { goesOnFrom, type LeftCall, packLeft, unpackLeft } from '../records/learnt/left.ts';
 import { say } from '../service/index.ts';
+import { callBy, isShipped } from './call-files.ts';
 import type { Reply, Request, SavedCall } from './protocol.ts';
 // Has the validator keep to the page's policy, and shares it with whoever takes up a kept call.
 import { checkProgress } from './resume.ts';
 
+/** Answers what is asked of them. */
+export async function leftCall(request: Extract<Request, { kind: 'pack' | 'unpack' }>): Promise<Reply> {
+  if (request.kind === 'pack') return packSaved(request.saved, request.most);
+  const { callId, brought } = request;
+  return unpackSaved(request, await callBy(callId, isShipped(callId) ? undefined : brought));
+}
+
 /** `saved` is what the engine itself gave out. */
-export async function packSaved({ callId, mode, record, assistance }: SavedCall, most: number): Promise<Reply> {
+async function packSaved({ callId, mode, record, assistance }: SavedCall, most: number): Promise<Reply> {
   const progress = record as LeftCall['progress'];
   const { text, holds } = await packLeft({ call: callId, mode, progress, ...(assistance ? { assistance } : {}) }, most);
   return { kind: 'packed', text, holds, of: progress.actions.length };
 }
 
 /** The platform's, unless what is here goes on from it: then it is the same attempt, and further. */
-export async function unpackSaved(
+async function unpackSaved(
   { callId, text, here, brought }: Extract<Request, { kind: 'unpack' }>,
   prepared: Prepared | undefined,
 ): Promise<Reply> {

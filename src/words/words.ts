@@ -1,6 +1,5 @@
 import type { en } from './en.ts';
 import type { ofClass } from './en-class.ts';
-import type { ofCourse } from './en-course.ts';
 import type { ofDrills } from './en-drills.ts';
 import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
@@ -15,7 +14,6 @@ export type Key =
   | keyof typeof ofDrills
   | keyof typeof ofShare
   | keyof typeof ofClass
-  | keyof typeof ofCourse
   | keyof typeof ofKept;
 
 /** One language, loaded. */
@@ -25,10 +23,10 @@ export interface Words {
 }
 
 /**
- * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class, a course platform and
- * what is kept other things.
+ * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class and what is kept
+ * other things.
  */
-export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'course';
+export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {
@@ -46,9 +44,6 @@ async function loadExtra(language: Language, extra: Extra): Promise<Words['texts
   }
   if (extra === 'class') {
     return language === 'es' ? (await import('./es-class.ts')).ofClass : (await import('./en-class.ts')).ofClass;
-  }
-  if (extra === 'course') {
-    return language === 'es' ? (await import('./es-course.ts')).ofCourse : (await import('./en-course.ts')).ofCourse;
   }
   if (extra === 'kept') {
     return language === 'es' ? (await import('./es-kept.ts')).ofKept : (await import('./en-kept.ts')).ofKept;

@@ -22,7 +22,7 @@ const LIMIT_kB = { shell: 60, call: 260 };
  * a coach, the round, calls from elsewhere, a course platform, what comes after.
  */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|share|kept|class|course))\.ts$|Closeup\.ts$|^desk\/(?:copy|class|platform|elsewhere|debrief|drills|round|brought|printed|call\/(?:coach|meter))\//;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|share|kept|class))\.ts$|Closeup\.ts$|^desk\/(?:copy|class|platform|elsewhere|debrief|drills|round|brought|printed|call\/(?:coach|meter))\//;
 /**
  * Of the workers: what takes up a call that was left or came from elsewhere, what is asked of one that has ended, the round,
  * a guide, and what these share; a coach and all that is only his.

@@ -1,15 +1,15 @@
 /** Speaks whole values of the core in every language and system of units, strictly: a missing text or gap throws. */
 import type { Message } from '../../src/service/index.ts';
+import { course as enCourse } from '../../src/words/en/course.ts';
 import { en } from '../../src/words/en.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
-import { ofCourse as enCourse } from '../../src/words/en-course.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
+import { course as esCourse } from '../../src/words/es/course.ts';
 import { es } from '../../src/words/es.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
-import { ofCourse as esCourse } from '../../src/words/es-course.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
 import { later as esLater } from '../../src/words/es-later.ts';

@@ -27,7 +27,6 @@ export function courseOf(line: string): CourseLaunch | undefined {
 async function begin(desk: Desk, launched: LaunchedBy): Promise<void> {
   const note = signal<Note | null>(null);
   const started_ms = desk.wallClock();
-  await desk.readyFor('course');
   desk.courseNote.value = noteView(note);
   const own = launched.file === undefined ? undefined : await bring(desk, launched.file);
   const host = await open(desk, launched);

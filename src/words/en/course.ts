@@ -1,4 +1,4 @@
-/** What a page says that was launched by a course platform. */
+/** What a page says that was launched by a course platform: fetched with what launches it, in both languages. */
 export const course = {
   'course.note': 'Course',
   'course.recorded.graded': 'Recorded with your course: {score} of 100, {verdict}.',

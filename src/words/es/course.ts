@@ -1,5 +1,7 @@
+import type { course as en } from '../en/course.ts';
+
 /** Lo que dice una página que abrió una plataforma de cursos. */
-export const course = {
+export const course: Record<keyof typeof en, string> = {
   'course.note': 'Curso',
   'course.recorded.graded': 'Registrado en su curso: {score} de 100, {verdict}.',
   'course.recorded.practice': 'Registrado en su curso: completado, {score} de 100.',

@@ -15,6 +15,7 @@ import { createSession } from '../../../src/desk/session.ts';
 import { storeOver } from '../../../src/desk/store.ts';
 import type { Learnt } from '../../../src/records/learnt/learnt.ts';
 import { unpackLeft } from '../../../src/records/learnt/left.ts';
+import { course as en } from '../../../src/words/en/course.ts';
 import { prepared } from '../records/taken.ts';
 
 const CALL = 'storm-light';
@@ -86,6 +87,8 @@ function launched(mode: 'graded' | 'practice' = 'graded') {
   const does = async (steps: readonly SolutionStep[]) => {
     for (const { do: id, fill } of steps) await desk.session.dispatch({ id, ...(fill ? { fill } : {}) });
   };
+  // Whatever is said has its words.
+  note.subscribe((said) => said && expect(Object.keys(en)).toContain(said.message.id));
   return { desk, host, note, does };
 }
 

@@ -1,5 +1,13 @@
 import { UsageError } from './output.ts';
 
+/** One of the words that an option takes. */
+export function oneOf<const T extends string>(name: string, text: string, allowed: readonly T[]): T {
+  const found = allowed.find((one) => one === text);
+  if (found === undefined)
+    throw new UsageError(`--${name} ${text}: write one of ${allowed.join(', ')}`.replace('  ', ' '));
+  return found;
+}
+
 /** A number from an option, at least `least`. */
 export function number(name: string, text: string, least: number): number {
   const value = Number(text);

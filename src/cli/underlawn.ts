@@ -1,9 +1,12 @@
 #!/usr/bin/env node
 /** The command line: the same engine without a page. Exit 0 good, 1 the thing checked is bad, 2 called wrongly. */
+import { answers } from './answers.ts';
 import { classOf } from './class.ts';
 import { course } from './course.ts';
 import { faults } from './faults.ts';
+import { items } from './items.ts';
 import { print, UsageError, WRONG_USE } from './output.ts';
+import { pack } from './pack.ts';
 import { play } from './play.ts';
 import { prove } from './prove.ts';
 import { replay } from './replay.ts';
@@ -28,6 +31,9 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   share,
   'pack-set': packSet,
   class: classOf,
+  answers,
+  pack,
+  items,
 };
 
 const HELP = `underlawn VERB ...   (every verb takes --json)
@@ -51,6 +57,12 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
   class RECORD|FOLDER ... [--call FILE ...] [--regret] [--csv]
       records of a class, each replayed, on one sheet; whose each is, is the name of its file. --regret adds what the steps of
       each cost over the best from the same facts: slow, seconds to a minute a record
+  answers RECORD ... [--call FILE]
+      what each record answered and did, as rows for a spreadsheet
+  pack CALL ... --as scorm12|scorm2004|cmi5 -o FILE.zip [--mode graded|practice] [--language en|es]
+      calls as a package for a course platform, with the page that shows them
+  items --as qti22|qti3 -o FILE.zip [--seed N] [--count N] [--skill S ...] [--language en|es] [--units us|si]
+      drills as questions for a course platform
   share CALL|SET
       the end of an address that opens it on the page, and its length
   pack-set CALL ... --title TEXT --title-es TEXT --out FILE

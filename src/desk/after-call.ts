@@ -4,7 +4,9 @@ import { makeRecord } from '../calls/record.ts';
 import type { CallSession } from '../calls/session.ts';
 import { Trace } from '../calls/trace.ts';
 import type { Assistance } from '../calls/view.ts';
+import { learntOfCall, type Wall } from '../records/learnt/of-call.ts';
 import { xray } from '../scene/xray.ts';
+import { say } from '../service/index.ts';
 import type { Reply } from './protocol.ts';
 import { surroundings } from './surroundings.ts';
 
@@ -19,6 +21,12 @@ export class AfterCall {
   record(assistance?: Assistance): Reply {
     const fileName = `${this.session.prepared.call.id}.record.json`;
     return { kind: 'record', record: makeRecord(this.session, assistance), fileName };
+  }
+
+  learnt(wall: Wall): Reply {
+    const { session } = this;
+    if (!session.ended) return { kind: 'error', message: say('trouble.no-call') };
+    return { kind: 'learnt', learnt: learntOfCall(session, wall) };
   }
 
   debrief(): Reply {

@@ -73,6 +73,9 @@ export class Answerer {
         const { sheet } = await fetched(import('./printed.ts'));
         return sheet(request.who, await callBy(request.callId, unlessShipped(request)));
       }
+      case 'pack':
+      case 'unpack':
+        return (await fetched(import('./left-call.ts'))).leftCall(request);
       default:
         return this.session ? this.about(this.session, request) : error('trouble.no-call');
     }
@@ -94,7 +97,7 @@ export class Answerer {
     session: CallSession,
     request: Extract<
       Request,
-      { kind: 'advance' | 'nextChange' | 'act' | 'tick' | 'save' | 'record' | 'debrief' | 'xray' }
+      { kind: 'advance' | 'nextChange' | 'act' | 'tick' | 'save' | 'record' | 'learnt' | 'debrief' | 'xray' }
     >,
   ): Promise<Reply> {
     switch (request.kind) {
@@ -115,6 +118,8 @@ export class Answerer {
         return { kind: 'saved', saved: savedOf(session, this.brought) };
       case 'record':
         return (await this.afterCall(session)).record(request.assistance);
+      case 'learnt':
+        return (await this.afterCall(session)).learnt(request.wall);
       case 'debrief':
         return (await this.afterCall(session)).debrief();
       case 'xray':

@@ -2,13 +2,14 @@ import { useEffect } from 'preact/hooks';
 import { CallScreen } from './call/call.tsx';
 import { type Desk, DeskContext, useDesk } from './desk.ts';
 import { Later } from './later.tsx';
-import { Troubles } from './screen.tsx';
+import { CourseNote, Troubles } from './screen.tsx';
 import { StartScreen } from './start/start.tsx';
 
 export function App({ desk }: { desk: Desk }) {
   return (
     <DeskContext.Provider value={desk}>
       <Troubles />
+      <CourseNote />
       <Screen />
     </DeskContext.Provider>
   );

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import { createContext } from 'preact';
+import { type ComponentType, createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { LocalText, Message, MessageValue } from '../service/message.ts';
 import { type Speak, speak } from '../words/speak.ts';
@@ -20,6 +20,8 @@ export interface DeskParts {
   readonly openPicture?: OpenPicture;
   readonly openSounds?: OpenSounds;
   readonly wallClock: () => number;
+  /** How a call is taken alone; for practice unless a course platform has it graded. */
+  readonly alone?: 'practice' | 'graded';
 }
 
 /** Everything the screens share. */
@@ -41,6 +43,8 @@ export interface Desk {
   readonly lines: Signal<readonly Line[]>;
   readonly brought: Signal<readonly Brought[]>;
   readonly session: Session;
+  /** What the page says of the course platform that launched it. */
+  readonly courseNote: Signal<ComponentType | null>;
   /** A text of the screens' own. */
   t(key: Key, values?: Readonly<Record<string, MessageValue>>): string;
   /** A text that came from a data file. */
@@ -116,7 +120,8 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     finished,
     lines,
     brought,
-    session: createSession({ engine, store, wallClock, fail }),
+    session: createSession({ engine, store, wallClock, fail, alone: parts.alone }),
+    courseNote: signal<ComponentType | null>(null),
     t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
     local: (text) => text[words.value.language],
     readyFor,

@@ -11,6 +11,9 @@ interface ReplyKind {
   tick: 'view';
   save: 'saved';
   record: 'record';
+  learnt: 'learnt';
+  pack: 'packed';
+  unpack: 'unpacked';
   debrief: 'debrief';
   xray: 'xray';
   round: 'round';
@@ -65,6 +68,9 @@ const EXPECTED: ReplyKind = {
   tick: 'view',
   save: 'saved',
   record: 'record',
+  learnt: 'learnt',
+  pack: 'packed',
+  unpack: 'unpacked',
   debrief: 'debrief',
   xray: 'xray',
   round: 'round',

@@ -6,12 +6,16 @@ import { openStore } from './store.ts';
 
 const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
 const root = document.getElementById('desk');
+/** A page that was packed for a course platform says so in its head. */
+const launched = document.querySelector<HTMLMetaElement>('meta[name="underlawn-course"]')?.content;
+const course = launched === undefined ? undefined : (await import('./platform/launch.ts')).courseOf(launched);
 if (root !== null) {
-  await mountDesk(root, {
+  const parts = {
     engine: connect(worker),
     openStore,
     openPicture,
     openSounds: openSound,
     wallClock: () => Date.now(),
-  });
+  };
+  await mountDesk(root, { ...parts, ...(course && { alone: course.mode }) }, course?.begin);
 }

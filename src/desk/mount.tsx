@@ -1,10 +1,15 @@
 import { render } from 'preact';
 import { App } from './app.tsx';
-import { createDesk, type DeskParts } from './desk.ts';
+import { createDesk, type Desk, type DeskParts } from './desk.ts';
 
-/** Builds the desk on its parts and shows it. */
-export async function mountDesk(root: HTMLElement, parts: DeskParts): Promise<void> {
+/** Builds the desk on its parts and shows it, once what comes `first` is done. */
+export async function mountDesk(
+  root: HTMLElement,
+  parts: DeskParts,
+  first?: (desk: Desk) => Promise<void>,
+): Promise<void> {
   const desk = await createDesk(parts);
+  await first?.(desk);
   root.textContent = '';
   render(<App desk={desk} />, root);
   document.documentElement.dataset.ready = '1';

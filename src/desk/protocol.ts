@@ -5,6 +5,8 @@
 import type { Guidance } from '../calls/guide.ts';
 import type { Led } from '../calls/rungs.ts';
 import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView } from '../calls/view.ts';
+import type { Learnt } from '../records/learnt/learnt.ts';
+import type { Wall } from '../records/learnt/of-call.ts';
 import type { Scene } from '../scene/types.ts';
 import type { LocalText, Message } from '../service/message.ts';
 import type { Refusal } from '../share/read.ts';
@@ -103,6 +105,18 @@ export type Request =
   | { readonly kind: 'tick'; readonly fault: string; readonly on: boolean; readonly at_ms: number }
   | { readonly kind: 'save' }
   | { readonly kind: 'record'; readonly assistance?: Assistance }
+  /** The call that has ended as a record of learning. */
+  | { readonly kind: 'learnt'; readonly wall: Wall }
+  /** A kept call as a text of at most so many characters, for a course platform. */
+  | { readonly kind: 'pack'; readonly saved: SavedCall; readonly most: number }
+  /** A call that a course platform kept as such a text, beside what this browser has of it. */
+  | {
+      readonly kind: 'unpack';
+      readonly callId: string;
+      readonly text: string;
+      readonly here?: SavedCall;
+      readonly brought?: string;
+    }
   | { readonly kind: 'debrief' }
   /** The truth at an instant of the call that was just closed, for the debrief's replay. */
   | { readonly kind: 'xray'; readonly at_ms: number }
@@ -131,6 +145,11 @@ export type Reply =
     }
   | { readonly kind: 'saved'; readonly saved: SavedCall }
   | { readonly kind: 'record'; readonly record: unknown; readonly fileName: string }
+  | { readonly kind: 'learnt'; readonly learnt: Learnt }
+  /** `holds`: how many of the actions. */
+  | { readonly kind: 'packed'; readonly text: string; readonly holds: number; readonly of: number }
+  /** What to go on with, or why the platform's is not taken up. */
+  | { readonly kind: 'unpacked'; readonly saved?: SavedCall; readonly why?: Message }
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }
   | { readonly kind: 'xray'; readonly scene: Scene }
   | { readonly kind: 'round'; readonly view: RoundView; readonly kept: unknown; readonly anew: boolean }

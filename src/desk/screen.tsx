@@ -23,6 +23,12 @@ export function Said({ message }: { message: Message }) {
   return <>{useDesk().speak.value(message)}</>;
 }
 
+/** What the page says of the course platform that launched it, where one did. */
+export function CourseNote() {
+  const Note = useDesk().courseNote.value;
+  return Note && <Note />;
+}
+
 /** What does not work and what that means, one line each, until it is waved away. */
 export function Troubles() {
   const desk = useDesk();

@@ -67,13 +67,15 @@ interface Needs {
   readonly store: Store;
   readonly wallClock: () => number;
   readonly fail: (told: Message) => void;
+  /** How a call is taken alone; for practice unless it is said. */
+  readonly alone?: 'practice' | 'graded' | undefined;
 }
 
 /** What a coached call begins with. */
 export const NO_HELP: Assistance = { hints: 0, likely: false };
 const LOOK_AHEAD_MS = 48 * 3_600_000;
 
-export function createSession({ engine, store, wallClock, fail }: Needs): Session {
+export function createSession({ engine, store, wallClock, fail, alone = 'practice' }: Needs): Session {
   const view = signal<CallView | null>(null);
   const rate = signal<Rate>(0);
   const busy = signal<'open' | 'act' | 'seek' | null>(null);
@@ -175,7 +177,7 @@ export function createSession({ engine, store, wallClock, fail }: Needs): Sessio
       }
       const left = await store.takeProgress(callId);
       await haveRound(callId, engine, () => store.takeRound());
-      const mode = rung === 'alone' ? 'practice' : 'coached';
+      const mode = rung === 'alone' ? alone : 'coached';
       const led = ledOn(rung);
       const further = led === undefined ? {} : { led };
       const reply = await engine.ask(

@@ -55,6 +55,11 @@ export interface Checked {
 /** A slip is known by its number within this share (convention). */
 const SLIP_SHARE = 0.05;
 
+/** How far off a number may be and still be that slip. */
+export function slipReach({ value }: Slip): number {
+  return Math.max(SLIP_SHARE * Math.abs(value), 1);
+}
+
 /** What an answer is worth: the id of an option, or a number in the unit asked for. */
 export function checked({ ask }: Drill, given: string | number): Checked {
   if (ask.kind === 'choice') {
@@ -64,6 +69,6 @@ export function checked({ ask }: Drill, given: string | number): Checked {
   }
   const value = Number(given);
   if (Math.abs(value - ask.value) <= ask.tolerance) return { right: true, why: ask.right };
-  const slip = ask.slips.find((one) => Math.abs(value - one.value) <= Math.max(SLIP_SHARE * Math.abs(one.value), 1));
+  const slip = ask.slips.find((one) => Math.abs(value - one.value) <= slipReach(one));
   return { right: false, why: slip?.why ?? ask.other };
 }

@@ -1,5 +1,5 @@
 /** Two people at the page: one has a keyboard and nothing else, one a pointer. Both take a call's own solution. */
-import type { Page } from 'playwright-core';
+import type { Frame, Page } from 'playwright-core';
 import type { CallFile } from '../calls/index.ts';
 import { ACTION_BY_ID } from '../service/index.ts';
 
@@ -46,7 +46,7 @@ export function withKeyboard(page: Page): PersonAtPage {
   };
 }
 
-export function withPointer(page: Page): PersonAtPage {
+export function withPointer(page: Page | Frame): PersonAtPage {
   return {
     press: (selector) => page.locator(selector).first().click(),
     choose: (field, value) => page.locator(`input[name="${field}"][value="${value}"]`).check(),
@@ -71,7 +71,7 @@ export async function takeCall(
 }
 
 export async function doStep(
-  page: Page,
+  page: Page | Frame,
   person: PersonAtPage,
   id: string,
   fill: Readonly<Record<string, string | readonly string[]>>,
@@ -104,7 +104,7 @@ const EVIDENCE: Readonly<Record<string, RegExp>> = {
   'follow-air-line': /split/i,
 };
 
-async function notesOf(page: Page, check: string): Promise<string[]> {
+async function notesOf(page: Page | Frame, check: string): Promise<string[]> {
   const words = EVIDENCE[check];
   if (!words) throw new Error(`no words for the note of ${check}`);
   const options = page.locator('.option', { has: page.locator('input[name="evidence"]') });

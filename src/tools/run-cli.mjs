@@ -12,12 +12,29 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const at = (path) => join(root, path);
 const program = at('dist/cli/underlawn.js');
 
-if (!isFresh(program, ['src', 'scenarios', 'package.json', 'vite.config.ts'].map(at))) await build();
+const sources = ['src', 'scenarios', 'package.json', 'vite.config.ts'].map(at);
+if (!isFresh(program, sources)) await build();
+// Only a package takes the page along.
+if (process.argv[2] === 'pack' && !isFresh(at('dist/web/index.html'), [...sources, at('assets')])) buildPage();
 const { status, signal } = spawnSync(process.execPath, [program, ...process.argv.slice(2)], {
   cwd: process.env.INIT_CWD ?? process.cwd(),
   stdio: 'inherit',
 });
 process.exitCode = status ?? (signal === 'SIGINT' ? 130 : 1);
+
+/** In a process of its own, as `npm run build` does. */
+function buildPage() {
+  const { status } = spawnSync(
+    process.execPath,
+    [at('node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'error'],
+    {
+      cwd: root,
+      stdio: 'inherit',
+      env: { ...process.env, NODE_ENV: 'production' },
+    },
+  );
+  if (status !== 0) process.exit(2);
+}
 
 /** Builds beside the old program and swaps, so that two calls at once never see half a build. */
 async function build() {

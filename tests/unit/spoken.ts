@@ -1,11 +1,13 @@
 /** Speaks whole values of the core in every language and system of units, strictly: a missing text or gap throws. */
 import type { Message } from '../../src/service/index.ts';
+import { course as enCourse } from '../../src/words/en/course.ts';
 import { en } from '../../src/words/en.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
+import { course as esCourse } from '../../src/words/es/course.ts';
 import { es } from '../../src/words/es.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
@@ -17,11 +19,11 @@ import type { Words } from '../../src/words/words.ts';
 
 export const ENGLISH: Words = {
   language: 'en',
-  texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept, ...enClass },
+  texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept, ...enClass, ...enCourse },
 };
 export const SPANISH: Words = {
   language: 'es',
-  texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept, ...esClass },
+  texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept, ...esClass, ...esCourse },
 };
 
 const SPEAKERS: readonly Speak[] = [ENGLISH, SPANISH].flatMap((words) => [

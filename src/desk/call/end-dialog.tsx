@@ -2,7 +2,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { CallView } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { CautionSign, Icon } from '../icons.tsx';
-import { Said } from '../screen.tsx';
+import { CourseNote, Said } from '../screen.tsx';
 
 /** The end of a call: closed by the record, or stopped by a breach of life safety. Either way on to the debrief. */
 export function EndDialog({ view }: { view: CallView }) {
@@ -47,6 +47,7 @@ export function EndDialog({ view }: { view: CallView }) {
           <p>{desk.t('end.breach.text')}</p>
         </>
       )}
+      {ended && <CourseNote />}
       <button type="button" class="primary" aria-disabled={key === null} onClick={onward}>
         {desk.t('end.debrief')} <Icon name="arrow" />
       </button>

@@ -84,7 +84,7 @@ export const PACKAGES: Readonly<Record<Folder, readonly string[]>> = {
   sound: [],
   words: [],
   desk: [...CORE_PACKAGES, 'preact', '@preact/signals', 'idb', '@fontsource-variable/atkinson-hyperlegible-next'],
-  cli: [...CORE_PACKAGES, 'node:'],
+  cli: [...CORE_PACKAGES, 'fflate', 'node:'],
   tools: ['*'],
 };
 

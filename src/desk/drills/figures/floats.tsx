@@ -1,4 +1,5 @@
 import type { FloatShown, FloatsFigure } from '../../../quiz/figure.ts';
+import { floatsWords } from '../../../quiz/figure-words.ts';
 import { quantity } from '../../../service/message.ts';
 import type { Key } from '../../../words/words.ts';
 import { useDesk } from '../../desk.ts';
@@ -23,8 +24,6 @@ export function FloatsView({ figure }: { figure: FloatsFigure }) {
   const desk = useDesk();
   const { ceiling_m, level_m, inlet_m, floats, rising } = figure;
   const y = (m: number) => TANK.floor - (m / ceiling_m) * (TANK.floor - TANK.top);
-  const way = desk.t(rising ? 'drill.floats.rising' : 'drill.floats.falling');
-  const level = desk.speak.value({ id: 'drills.fig.water', values: { level: read(level_m), way } });
   return (
     <figure class="fig fig-floats">
       <svg viewBox={`0 0 ${WIDE} ${HIGH}`} aria-hidden="true" focusable="false">
@@ -45,19 +44,10 @@ export function FloatsView({ figure }: { figure: FloatsFigure }) {
         />
       </svg>
       <ul class="vh" aria-label={desk.t('drills.textTwin')}>
-        <li>{level}</li>
-        <li>{desk.t('drills.fig.inlet', { h: read(inlet_m) })}</li>
-        {floats.map((float) => (
-          <li key={float.id}>
-            {desk.t('drills.fig.float', {
-              float: { id: `float.${float.id}` },
-              high: read(float.makes_m),
-              low: read(float.breaks_m),
-              position: { id: `drills.fig.${float.position}` },
-              contact: { id: `drills.fig.${float.made ? 'made' : 'open'}` },
-            })}
-          </li>
-        ))}
+        {floatsWords(figure).map((line) => {
+          const said = desk.speak.value(line);
+          return <li key={said}>{said}</li>;
+        })}
       </ul>
     </figure>
   );

@@ -1,5 +1,5 @@
 import type { JarFigure } from '../../../quiz/figure.ts';
-import { quantity } from '../../../service/message.ts';
+import { jarWords } from '../../../quiz/figure-words.ts';
 import { useDesk } from '../../desk.ts';
 
 const JAR = { left: 46, right: 166, top: 34, foot: 394 } as const;
@@ -7,18 +7,12 @@ const MARKS = [0, 100, 200, 300, 400, 500, 600, 700, 800, 900, 1000];
 
 /** Litre cylinder with its marks, the sludge where it lies, and what else was noted. */
 export function JarView({ figure }: { figure: JarFigure }) {
-  const { t } = useDesk();
-  const { settled_mLL, solids_mgL, minutes, floats, colour, above, foam } = figure;
+  const { t, speak } = useDesk();
+  const { settled_mLL, floats, colour, above, foam } = figure;
+  const [first = '', ...facts] = jarWords(figure).map(speak.value);
   const y = (mL: number) => JAR.foot - (mL / 1000) * (JAR.foot - JAR.top);
   const line = y(floats ? 1000 - settled_mLL : settled_mLL);
   const [top, foot] = floats ? [JAR.top, line] : [line, JAR.foot];
-  const facts = [
-    t('drills.fig.stood', { minutes: quantity('duration_min', minutes) }),
-    t('drills.fig.solids', { c: quantity('concentration_mgL', solids_mgL, 1) }),
-    t('drills.fig.liquor', { colour: { id: `word.${colour}` } }),
-    t(floats ? 'drills.fig.below' : 'drills.fig.above', { colour: { id: `word.${above}` } }),
-    t('drills.fig.foam', { kind: { id: `drills.fig.foam.${foam}` } }),
-  ];
   return (
     <figure class="fig fig-jar">
       <svg viewBox="0 0 210 420" aria-hidden="true" focusable="false">
@@ -39,7 +33,7 @@ export function JarView({ figure }: { figure: JarFigure }) {
         <path class="glint" d={`M${JAR.left + 12} ${JAR.top + 20}V${JAR.foot - 40}`} />
       </svg>
       <ul class="fig-facts" aria-label={t('drills.textTwin')}>
-        <li class="strong">{floats ? t('drills.fig.noLine') : t('drills.fig.line', { n: settled_mLL })}</li>
+        <li class="strong">{first}</li>
         {facts.map((fact) => (
           <li key={fact}>{fact}</li>
         ))}

@@ -1,6 +1,7 @@
 import { Fragment } from 'preact';
 import type { MeterFigure } from '../../../quiz/figure.ts';
-import { type Message, quantity } from '../../../service/message.ts';
+import { readingWords } from '../../../quiz/figure-words.ts';
+import type { Message } from '../../../service/message.ts';
 import { useDesk } from '../../desk.ts';
 
 /** The meter over the way that its probes are on: screws from the line down to neutral, and what lies between them. */
@@ -56,18 +57,12 @@ function nameAt({ chain }: MeterFigure, i: number): Message {
 /** What the display says, as a sentence. */
 function readOut(figure: MeterFigure): Message {
   if (figure.reading === undefined) return { id: 'drills.fig.asked' };
-  return { id: 'drills.fig.shows', values: { r: shown(figure) } };
-}
-
-function shown({ reading, mode }: MeterFigure): Message {
-  if (reading === null || reading === undefined) return { id: 'drill.meter.over-range' };
-  const r = quantity(mode === 'volts' ? 'voltage_V' : 'resistance_ohm', reading, 0.1);
-  return { id: 'drill.meter.reading', values: { r } };
+  return { id: 'drills.fig.shows', values: { r: readingWords(figure.mode, figure.reading) } };
 }
 
 function digits(figure: MeterFigure, said: (message: Message) => string): string {
   if (figure.reading === undefined) return '?';
-  return figure.reading === null ? 'OL' : said(shown(figure));
+  return figure.reading === null ? 'OL' : said(readingWords(figure.mode, figure.reading));
 }
 
 /** A probe's letter in its own shape, round for red and square for black: never colour alone. */

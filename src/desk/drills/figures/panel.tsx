@@ -1,4 +1,5 @@
 import type { LeverStand, PanelFigure } from '../../../quiz/figure.ts';
+import { panelWords, SELECTOR_WORD } from '../../../quiz/figure-words.ts';
 import { quantity } from '../../../service/message.ts';
 import { formatClock } from '../../../words/measure.ts';
 import type { Key } from '../../../words/words.ts';
@@ -35,7 +36,7 @@ export function PanelView({ figure }: { figure: PanelFigure }) {
         <Buttons figure={figure} />
       </svg>
       <ul class="fig-facts" aria-label={t('drills.textTwin')}>
-        {twinOf(figure).map((fact) => (
+        {panelWords(figure).map((fact) => (
           <li key={said(fact)} class="vh">
             {said(fact)}
           </li>
@@ -52,36 +53,6 @@ const pressure = ({ gauge_kPa }: PanelFigure) => ({
   id: 'drill.option',
   values: { label: quantity('pressure_kPa', gauge_kPa, 0.5) },
 });
-
-/** The panel told in words, in the order in which it is read. */
-function twinOf(figure: PanelFigure) {
-  const state = (on: boolean, yes: string, no: string) => ({ id: `drills.fig.${on ? yes : no}` });
-  return [
-    ...figure.lamps.map(({ id, lit }) => ({
-      id: 'drills.fig.lamp',
-      values: { lamp: { id: `part.${id}` }, state: state(lit, 'lit', 'dark') },
-    })),
-    { id: 'drills.fig.buzzer', values: { state: state(figure.buzzer, 'sounds', 'mute') } },
-    ...LEVERS.map(([id]) => ({
-      id: 'drills.fig.lever',
-      values: { circuit: { id: `circuit.${id}` }, stand: { id: `lever.${figure.levers[id]}` } },
-    })),
-    { id: 'drills.fig.selector', values: { stand: { id: SELECTOR_WORD[figure.selector] } } },
-    ...(figure.timer === null
-      ? []
-      : figure.timer.keeps
-        ? [{ id: 'drills.fig.clock', values: { t: quantity('clock_s', figure.timer.clock_s) } }]
-        : [{ id: 'drills.fig.blinks' }]),
-    { id: 'drills.fig.gauge', values: { p: quantity('pressure_kPa', figure.gauge_kPa, 0.5) } },
-    {
-      id: 'drills.fig.counters',
-      values: { hours: quantity('count', figure.hours, 0.1), cycles: quantity('count', figure.cycles, 1) },
-    },
-    ...(figure.testHeld ? [{ id: 'drills.fig.testHeld' }] : []),
-  ];
-}
-
-const SELECTOR_WORD = { hand: 'yard.panel.hand', off: 'yard.panel.selectorOff', auto: 'yard.panel.auto' } as const;
 
 function Lamps({ figure }: { figure: PanelFigure }) {
   const { t } = useDesk();

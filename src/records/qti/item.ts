@@ -1,0 +1,135 @@
+/**
+ * A question as an item of QTI 2.2 and of QTI 3.0, with response processing that scores it and says why. Both are written
+ * from one tree: 3.0 has the names of 2.2 in small letters with strokes and `qti-` before them; HTML keeps its own.
+ */
+import { documentOf, type Element, element } from '../xml.ts';
+import type { Choosing, Counting, Question } from './question.ts';
+
+export const QTI = ['qti22', 'qti3'] as const;
+export type QtiVersion = (typeof QTI)[number];
+
+const NAMESPACE: Readonly<Record<QtiVersion, string>> = {
+  qti22: 'http://www.imsglobal.org/xsd/imsqti_v2p2',
+  qti3: 'http://www.imsglobal.org/xsd/imsqtiasi_v3p0',
+};
+
+export function itemDocument(question: Question, version: QtiVersion): string {
+  const tree = itemTree(question);
+  const named = version === 'qti22' ? tree : inVersion3(tree);
+  return documentOf({ ...named, attributes: { xmlns: NAMESPACE[version], ...named.attributes } });
+}
+
+function itemTree({ id, language, title, prompt, shown, ask }: Question): Element {
+  const multiple = ask.kind === 'choice' && ask.right.length > 1;
+  const parts = ask.kind === 'choice' ? choosing(ask, multiple) : counting(ask);
+  const right = ask.kind === 'choice' ? ask.right : [ask.value];
+  return element(
+    'assessmentItem',
+    { identifier: id, title, adaptive: 'false', timeDependent: 'false', 'xml:lang': language },
+    element(
+      'responseDeclaration',
+      {
+        identifier: 'RESPONSE',
+        cardinality: multiple ? 'multiple' : 'single',
+        baseType: ask.kind === 'choice' ? 'identifier' : 'float',
+      },
+      element('correctResponse', {}, ...right.map((one) => element('value', {}, one))),
+    ),
+    element(
+      'outcomeDeclaration',
+      { identifier: 'SCORE', cardinality: 'single', baseType: 'float', normalMaximum: '1' },
+      element('defaultValue', {}, element('value', {}, '0')),
+    ),
+    element('outcomeDeclaration', {
+      identifier: 'FEEDBACK',
+      cardinality: multiple ? 'multiple' : 'single',
+      baseType: 'identifier',
+    }),
+    element(
+      'itemBody',
+      {},
+      element('p', {}, prompt),
+      element('ul', {}, ...shown.map((line) => element('li', {}, line))),
+      parts.interaction,
+    ),
+    element('responseProcessing', {}, ...parts.processing),
+    ...parts.feedback.map(([identifier, why]) =>
+      element('modalFeedback', { outcomeIdentifier: 'FEEDBACK', showHide: 'show', identifier }, why),
+    ),
+  );
+}
+
+interface Parts {
+  readonly interaction: Element;
+  readonly processing: readonly Element[];
+  readonly feedback: readonly (readonly [identifier: string, why: string])[];
+}
+
+const RESPONSE = element('variable', { identifier: 'RESPONSE' });
+const CORRECT = element('correct', { identifier: 'RESPONSE' });
+const base = (baseType: string, value: string) => element('baseValue', { baseType }, value);
+const set = (identifier: string, value: Element) => element('setOutcomeValue', { identifier }, value);
+const scores = (points: '0' | '1') => set('SCORE', base('float', points));
+
+function choosing({ options }: Choosing, multiple: boolean): Parts {
+  return {
+    interaction: element(
+      'choiceInteraction',
+      { responseIdentifier: 'RESPONSE', shuffle: 'false', maxChoices: multiple ? '0' : '1' },
+      ...options.map((option) => element('simpleChoice', { identifier: option.id }, option.text)),
+    ),
+    processing: [
+      element(
+        'responseCondition',
+        {},
+        element('responseIf', {}, element('match', {}, RESPONSE, CORRECT), scores('1')),
+        element('responseElse', {}, scores('0')),
+      ),
+      // Each answer has its own word: what is told is what was chosen.
+      set('FEEDBACK', RESPONSE),
+    ],
+    feedback: options.map(({ id, why }) => [id, why]),
+  };
+}
+
+function counting({ label, value, tolerance, why, slips, other }: Counting): Parts {
+  const near = (to: Element, reach: string) =>
+    element('equal', { toleranceMode: 'absolute', tolerance: `${reach} ${reach}` }, RESPONSE, to);
+  const says = (identifier: string) => set('FEEDBACK', base('identifier', identifier));
+  const slipId = (i: number) => `slip-${i + 1}`;
+  return {
+    interaction: element(
+      'p',
+      {},
+      `${label} `,
+      element('textEntryInteraction', { responseIdentifier: 'RESPONSE', expectedLength: String(value.length + 4) }),
+    ),
+    processing: [
+      element(
+        'responseCondition',
+        {},
+        // Nothing was typed: nothing is said.
+        element('responseIf', {}, element('isNull', {}, RESPONSE), scores('0')),
+        element('responseElseIf', {}, near(CORRECT, tolerance), scores('1'), says('right')),
+        ...slips.map((slip, i) =>
+          element('responseElseIf', {}, near(base('float', slip.value), slip.reach), scores('0'), says(slipId(i))),
+        ),
+        element('responseElse', {}, scores('0'), says('other')),
+      ),
+    ],
+    feedback: [['right', why], ...slips.map((slip, i) => [slipId(i), slip.why] as const), ['other', other]],
+  };
+}
+
+const HTML = ['p', 'ul', 'li'];
+const small = (name: string) => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+
+function inVersion3({ name, attributes, children }: Element): Element {
+  const inner = children.map((child) => (typeof child === 'string' ? child : inVersion3(child)));
+  if (HTML.includes(name)) return { name, attributes, children: inner };
+  return {
+    name: `qti-${small(name)}`,
+    attributes: Object.fromEntries(Object.entries(attributes).map(([key, value]) => [small(key), value])),
+    children: name === 'modalFeedback' ? [element('qti-content-body', {}, element('p', {}, ...inner))] : inner,
+  };
+}

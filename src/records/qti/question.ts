@@ -1,0 +1,80 @@
+/** A question as any course platform can ask it: words only, each answer with what is said of it. Made from a drill. */
+import { type Drill, slipReach } from '../../quiz/drill.ts';
+import { figureWords } from '../../quiz/figure-words.ts';
+import { type Message, say } from '../../service/message.ts';
+import { decimal, TEXT, text } from '../limits.ts';
+
+export interface Choosing {
+  readonly kind: 'choice';
+  readonly options: readonly { readonly id: string; readonly text: string; readonly why: string }[];
+  /** More than one where all of them are to be chosen. */
+  readonly right: readonly string[];
+}
+
+export interface Counting {
+  readonly kind: 'number';
+  /** What stands before the field. */
+  readonly label: string;
+  readonly value: string;
+  /** How far off still counts as right. */
+  readonly tolerance: string;
+  readonly why: string;
+  /** Numbers that a known slip comes to, each within its own reach. */
+  readonly slips: readonly { readonly value: string; readonly reach: string; readonly why: string }[];
+  readonly other: string;
+}
+
+export interface Question {
+  readonly id: string;
+  readonly language: 'en' | 'es';
+  readonly title: string;
+  readonly prompt: string;
+  /** What is to be seen, told line by line. */
+  readonly shown: readonly string[];
+  readonly ask: Choosing | Counting;
+}
+
+/** `speak` says a message in the language that is named. */
+export function questionOf(
+  drill: Drill,
+  language: Question['language'],
+  speak: (message: Message) => string,
+): Question {
+  const { skill, seed, prompt, figure, ask } = drill;
+  return {
+    id: text(TEXT.itemIdentifier, `${skill}-${seed}`),
+    language,
+    title: `${speak(say(`drills.skill.${skill}`))} ${seed}`,
+    prompt: speak(prompt),
+    shown: figureWords(figure).map(speak),
+    ask:
+      ask.kind === 'choice'
+        ? {
+            kind: 'choice',
+            options: ask.options.map(({ id, label, why }) => ({
+              id: answerId(id),
+              text: speak(label),
+              why: speak(why),
+            })),
+            right: [answerId(ask.right)],
+          }
+        : {
+            kind: 'number',
+            label: speak(say('drills.number', { unit: ask.unit })),
+            value: decimal(ask.value),
+            tolerance: decimal(ask.tolerance),
+            why: speak(ask.right),
+            slips: ask.slips.map((slip) => ({
+              value: decimal(slip.value),
+              reach: decimal(slipReach(slip)),
+              why: speak(slip.why),
+            })),
+            other: speak(ask.other),
+          },
+  };
+}
+
+/** Some ids are bare numbers, which an identifier must not begin with. */
+function answerId(id: string): string {
+  return text(TEXT.itemIdentifier, `answer-${id.replace(/[^\w.-]/g, '-')}`);
+}

@@ -34,8 +34,12 @@ export default defineConfig(({ mode }) => {
       target: 'es2022',
       assetsInlineLimit: 0,
       manifest: true,
-      // Browsers that lack it fetch a file when it is asked for, without a polyfill of a few hundred bytes.
-      modulePreload: { polyfill: false },
+      // Browsers that lack it fetch a file when it is asked for, without a polyfill of a few hundred bytes. Of a part that comes
+      // later only the styles are fetched ahead: lists of all its files would weigh on the first load.
+      modulePreload: {
+        polyfill: false,
+        resolveDependencies: (_file, needs) => needs.filter((name) => name.endsWith('.css')),
+      },
       // What the first screen shares with others, what both renderers of Pixi share, and what the sheets of the yard share,
       // in one file each instead of several: fewer requests, and it packs tighter. The order of the parts is for the shell too, which draws nothing.
       rolldownOptions: {

@@ -7,7 +7,8 @@ import { replayActions } from './progress.ts';
 import type { Progress } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
-import { changedAt_ms, TEACH } from './teaching.ts';
+import { changedAt_ms } from './taught.ts';
+import { TEACH } from './teaching.ts';
 import type { CallMode } from './view.ts';
 
 export class Coach {

@@ -9,7 +9,8 @@ import { judged } from './record.ts';
 import { playReference } from './reference.ts';
 import type { CallSession } from './session.ts';
 import { faultName } from './session-actions.ts';
-import { isTeaching, teachingWords } from './teaching.ts';
+import { teachingWords } from './taught.ts';
+import { isTeaching } from './teaching.ts';
 import type { Trace } from './trace.ts';
 import type { AccountView, CostLine, DebriefView, Series, TimelineBlock } from './view.ts';
 

@@ -7,7 +7,7 @@ import { phaseOf, stepState } from './procedure.ts';
 import { proofsShown } from './proof.ts';
 import type { CallSession, Done } from './session.ts';
 import { listOf } from './session-actions.ts';
-import { takenOut } from './teaching.ts';
+import { takenOut } from './taught.ts';
 
 export type FlagId =
   | 'reset-before-reading'

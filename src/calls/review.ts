@@ -21,7 +21,7 @@ import { diagnosisOf, probesIn, seenOf } from './expertise.ts';
 import { stepOfAction } from './procedure.ts';
 import type { CallSession, Done } from './session.ts';
 import { STATE_CAUSE } from './session-actions.ts';
-import { changedAt_ms } from './teaching.ts';
+import { changedAt_ms } from './taught.ts';
 
 /** What a step shows of the judgement behind it. Shown beside the score, never counted in it. */
 export type Finding = 'told-nothing' | 'too-early' | 'against-evidence' | 'best';

@@ -66,19 +66,6 @@ export function teach({ service, prepared }: CallSession, id: string, fill: Fill
   return undefined;
 }
 
-/** A moment that was marked: its place in the log, its name, and its instant. */
-export interface Moment {
-  readonly place: number;
-  readonly name: string;
-  readonly at_ms: number;
-}
-
-export function momentsOf(log: readonly Logged[]): readonly Moment[] {
-  return log.flatMap(({ do: id, fill, at_ms }, place) =>
-    id === TEACH.moment ? [{ place, name: String(fill?.name ?? ''), at_ms }] : [],
-  );
-}
-
 /** The trainer's hand on the clock: it changes nothing on the property, and holds whatever is gone back to. */
 const CLOCK: ReadonlySet<string> = new Set([TEACH.freeze, TEACH.go, TEACH.speed]);
 
@@ -95,41 +82,4 @@ export function wayOf(log: readonly Logged[]): readonly Logged[] {
 /** Whether the clock is stopped: that holds whatever is gone back to. */
 export function isFrozen(log: readonly Logged[]): boolean {
   return log.findLast((one) => one.do === TEACH.freeze || one.do === TEACH.go)?.do === TEACH.freeze;
-}
-
-/** Faults that the trainer took out and did not put in again, by key: nobody need mend them. */
-export function takenOut(log: readonly Logged[]): ReadonlySet<string> {
-  const out = new Set<string>();
-  for (const { do: id, fill } of wayOf(log)) {
-    const key = String(fill?.fault ?? '');
-    if (id === TEACH.faultOut) out.add(key);
-    else if (id === TEACH.faultIn) out.delete(key);
-  }
-  return out;
-}
-
-/** When the trainer first changed the works: from then on nobody who reckons by the report can reckon right. */
-export function changedAt_ms(log: readonly Logged[]): number {
-  const change = wayOf(log).find(({ do: id }) => id === TEACH.faultIn || id === TEACH.faultOut);
-  return change?.at_ms ?? Number.POSITIVE_INFINITY;
-}
-
-/** Whether a trainer had a hand in it at all. */
-export function isTaught(log: readonly { readonly do: string }[]): boolean {
-  return log.some(({ do: id }) => isTeaching(id));
-}
-
-/** What a trainer did, in words. */
-export function teachingWords({ do: id, fill }: Logged): Message {
-  const key = String(fill?.fault ?? '');
-  const known = (id === TEACH.faultIn || id === TEACH.faultOut) && key !== '' ? placedFault(key) : undefined;
-  return say(`event.${id}`, {
-    ...(known ? { fault: faultWords(known) } : {}),
-    ...(fill?.name === undefined ? {} : { name: String(fill.name) }),
-    ...(fill?.rate === undefined ? {} : { rate: Number(fill.rate) }),
-  });
-}
-
-function faultWords({ key, id, part }: PlacedFault): Message {
-  return part === undefined ? say(`fault.${key}`) : say(`fault.${id}`, { part: say(`part.${part}`) });
 }

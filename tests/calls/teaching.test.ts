@@ -12,7 +12,8 @@ import {
   Trace,
 } from '../../src/calls/index.ts';
 import { reviewAll } from '../../src/calls/review.ts';
-import { changedAt_ms, momentsOf, TEACH, takenOut, wayOf } from '../../src/calls/teaching.ts';
+import { changedAt_ms, momentsOf, takenOut } from '../../src/calls/taught.ts';
+import { TEACH, wayOf } from '../../src/calls/teaching.ts';
 import type { Action } from '../../src/calls/view.ts';
 import { readout } from '../../src/unit/index.ts';
 

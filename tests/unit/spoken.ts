@@ -2,6 +2,7 @@
 import type { Message } from '../../src/service/index.ts';
 import { course as enCourse } from '../../src/words/en/course.ts';
 import { en } from '../../src/words/en.ts';
+import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
@@ -9,6 +10,7 @@ import { later as enLater } from '../../src/words/en-later.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
 import { es } from '../../src/words/es.ts';
+import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
@@ -19,11 +21,11 @@ import type { Words } from '../../src/words/words.ts';
 
 export const ENGLISH: Words = {
   language: 'en',
-  texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept, ...enClass, ...enCourse },
+  texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept, ...enClass, ...enBuild, ...enCourse },
 };
 export const SPANISH: Words = {
   language: 'es',
-  texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept, ...esClass, ...esCourse },
+  texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept, ...esClass, ...esBuild, ...esCourse },
 };
 
 const SPEAKERS: readonly Speak[] = [ENGLISH, SPANISH].flatMap((words) => [
@@ -51,6 +53,7 @@ const CORE_TOPICS = [
   'flags',
   'verdict',
   'happenings',
+  'replays',
 ];
 
 /** Ids and English texts of the core's own messages. */

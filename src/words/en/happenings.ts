@@ -1,4 +1,4 @@
-/** What changes and sounds during a call, and what becomes of kept calls and records. */
+/** What changes and sounds during a call. */
 export const happenings = {
   'change.arrived': 'arrived on site',
   'change.breach': 'stopped: a life-safety step was skipped',
@@ -11,19 +11,4 @@ export const happenings = {
   'sound.bubbles': 'Bubbles rising',
   'sound.click': 'Switch clicks',
   'sound.ring': 'Phone rings',
-  'trouble.progress-broken': 'The kept call cannot be read. Start it over.',
-  'trouble.progress-older':
-    'This was kept by an older Underlawn (engine {made}, here {here}) and would not come out the same. It stays kept; the call can be started over.',
-  'trouble.progress-newer':
-    'This was kept by a newer Underlawn (engine {made}, here {here}). It stays as it is: reload the page to get the newer one.',
-  'trouble.progress-other-version':
-    'The call has changed since this was kept, and it would not come out the same. It stays kept; the call can be started over.',
-  'trouble.progress-differs': 'The kept call does not come out as it was. Start it over. {what}',
-  'replay.engine': 'The record was made with engine {made}; this is engine {here}.',
-  'replay.call-changed': 'The call {call} is not the one this record was made on.',
-  'replay.instant': 'Action {n} ({id}) cannot be done at its instant.',
-  'replay.refused': 'Action {n} ({id}) cannot be done: {why}',
-  'replay.state': 'After action {n} ({id}) the unit is in another state than recorded.',
-  'replay.claim': 'The record claims {claim} = {claimed}; the replay gives {came}.',
-  'replay.end': 'The record ends at another instant than the replay.',
 };

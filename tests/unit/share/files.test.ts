@@ -53,7 +53,7 @@ describe('a set of calls', () => {
 
   const fault = { ...first.faults[0], onset: '2031-02-30T10:00' };
   const cases: readonly [string, object, string, RegExp][] = [
-    ['no calls', { calls: [] }, '/calls', /too small; at least 1/],
+    ['no calls', { calls: [] }, '/calls', /too few; at least 1/],
     ['calls that are no list', { calls: first }, '/calls', /not an array; write an array/],
     ['a missing title', { title: undefined }, '/title', /missing; add it/],
     ['a title in one language', { title: { en: 'Week' } }, '/title/es', /Spanish text is missing; write it/],

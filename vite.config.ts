@@ -79,8 +79,8 @@ export default defineConfig(({ mode }) => {
         project('published', ['tests/published/**/*.test.ts']),
         project('control', ['tests/control/**/*.test.ts'], { testTimeout: 300_000 }),
         project('browser', ['tests/browser/**/*.test.ts'], {
-          // A page gets the machine to itself, after all else.
-          fileParallelism: false,
+          // After all else, and two at a time: a page waits more than it works.
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
           testTimeout: 120_000,
           hookTimeout: 120_000,

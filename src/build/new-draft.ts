@@ -34,7 +34,6 @@ export function newFault(fault: string, part: string | undefined, onset: string)
 }
 
 export const ACCOUNT = ['cue', 'misleads', 'check', 'error', 'proof', 'root'] as const;
-export type Question = (typeof ACCOUNT)[number];
 
 /** An author's account of a fault, all of it still to be told. */
 export function newAccount(): Json {

@@ -1,6 +1,6 @@
 /** One property: geometry, plant and control under the hybrid engine. */
 export * from './calendar.ts';
-export { type Changes, numberAt, withNumbers } from './changed.ts';
+export { numberAt, withNumbers } from './changed.ts';
 export { type Circuit, circuitOf, MAINS_V, WINDING_ohm } from './circuit.ts';
 export * from './digest.ts';
 export { EndlessSwitching, Unit, type UnitSetup } from './engine.ts';

@@ -72,6 +72,19 @@ const SHOTS: readonly (readonly [string, typeof DESK, Shot])[] = [
       await page.waitForSelector('.verdict-head');
     },
   ],
+  [
+    'build',
+    DESK,
+    async ({ page }) => {
+      await page.goto(`${page.url().split('#')[0]}#/build`);
+      await page.locator('#from-call').selectOption('soft-lawn');
+      await page.locator('.from-call button').click();
+      await page.locator('[data-step="faults"]').click();
+      await page.waitForSelector('.curve-drawing');
+      await page.locator('[data-prove]').click();
+      await page.waitForSelector('.stamp', { timeout: 300_000 });
+    },
+  ],
   ['call-phone', PHONE, ({ page }, person) => takeCall(page, person, sunny, 1)],
 ];
 

@@ -41,7 +41,7 @@ export function BuildStage() {
   if (desk.openPicture === undefined) return null;
   return (
     <section
-      class="stage build-stage"
+      class={scene === undefined ? 'stage build-stage empty' : 'stage build-stage'}
       aria-label={t('build.picture')}
       onDragOver={(event) => event.preventDefault()}
       onDrop={drop}
@@ -83,7 +83,7 @@ function Pins({ spots }: { spots: readonly Hotspot[] }) {
           const spot = spots.find(({ id }) => id === offered?.place);
           if (offered === undefined || spot === undefined) return null;
           const before = pins.filter((one) => one.place < place && one.offered?.place === offered.place).length;
-          const style = { left: `${spot.x + spot.width / 2}px`, top: `${spot.y + 18 + before * 36}px` };
+          const style = { '--at': `${spot.x + spot.width / 2}px`, top: `${spot.y + 18 + before * 36}px` };
           return (
             <li key={place} style={style}>
               <button

@@ -116,6 +116,57 @@ inBrowser('a call that is made', () => {
   });
 });
 
+inBrowser('a file that is taken up to be mended', () => {
+  it('shows each problem with its mend beside its field, outlives a reload, and opens in one tab at a time', async () => {
+    const { page, url, errors, close } = await openApp({ ...DESK, query: '#/build' });
+    const file = {
+      ...JSON.parse(readFileSync('scenarios/calls/soft-lawn.json', 'utf8')),
+      title: { en: '<b>Soft</b>', es: 'Blando' },
+      pass: 400,
+      colour: 'red',
+    };
+    await page.locator('input[type="file"]').setInputFiles({
+      name: 'soft.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(file)),
+    });
+    await page.waitForSelector('.step-open', WAIT);
+    const beside = async (id: string) => {
+      const field = page.locator(`#${id}`);
+      expect(await field.getAttribute('aria-invalid')).toBe('true');
+      return page.locator(`#${await field.getAttribute('aria-describedby')}`).textContent();
+    };
+    expect(await beside('at-title-en')).toMatch(/angle bracket; write plain words/);
+    expect(await page.locator('b', { hasText: 'Soft' }).count()).toBe(0);
+    await page.locator('[data-step="limits"]').click();
+    expect(await beside('at-pass')).toMatch(/too large; at most 100/);
+    await page.locator('[data-step="proof"]').click();
+    expect(await page.locator('.mends').textContent()).toMatch(/colour unknown key; take it out/);
+    await page.locator('.mends button').click();
+    await page.locator('[data-step="limits"]').click();
+    await page.locator('#at-pass').fill('70');
+    await page.locator('[data-step="property"]').click();
+    await page.locator('#at-title-en').fill('Soft');
+    await page.waitForFunction(() => document.querySelector('.step-open') === null, undefined, WAIT);
+    await page.waitForSelector('[data-prove][aria-disabled="false"]', WAIT);
+    // Kept by now: a reload has it all.
+    await page.waitForFunction(() => /Kept on this device/.test(document.querySelector('.kept')?.textContent ?? ''));
+    await page.reload();
+    await page.waitForSelector('#at-title-en');
+    expect(await page.locator('#at-title-en').inputValue()).toBe('Soft');
+    // A second tab asks first; taken over there, this one lets go.
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    await other.getByRole('heading', { name: 'Open in another tab' }).waitFor();
+    await other.getByRole('button', { name: 'Take it over' }).click();
+    await other.waitForSelector('#at-title-en');
+    await page.getByRole('heading', { name: 'Taken over in another tab' }).waitFor();
+    expect(page.url().startsWith(url.split('#')[0] ?? '')).toBe(true);
+    expect(errors).toEqual([]);
+    await close();
+  });
+});
+
 /** Somebody else opens the link, takes the call as the expert does, and the record is put on the sheet. */
 async function taken(fragment: string, call: CallFile): Promise<void> {
   const { page, url, errors, close } = await openApp({ ...DESK, query: fragment });

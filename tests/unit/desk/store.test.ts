@@ -43,6 +43,21 @@ describe('the store without a database', () => {
     expect(trouble.mock.calls).toEqual([['memory']]);
   });
 
+  it('keeps calls that are being made, the last one kept first, and each in its own place', async () => {
+    const store = await openStore(() => {});
+    const first = await store.putDraft({ id: 'one' }, 1);
+    const second = await store.putDraft({ id: 'two' }, 2);
+    if (first === undefined || second === undefined) throw new Error('not kept');
+    await store.putDraft({ id: 'one, changed' }, 3, first);
+    expect((await store.drafts()).map(({ key, draft }) => [key, draft])).toEqual([
+      [first, { id: 'one, changed' }],
+      [second, { id: 'two' }],
+    ]);
+    await store.dropDraft(first);
+    expect(await store.draftBy(first)).toBeUndefined();
+    expect((await store.draftBy(second))?.savedAt).toBe(2);
+  });
+
   it('keeps help that was taken, and a review beside its call; lines by family, older ones by call', async () => {
     const store = await openStore(() => {});
     const coached = { ...saved, mode: 'coached', assistance: { hints: 3, likely: true } } as const;

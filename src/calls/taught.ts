@@ -1,7 +1,7 @@
 /** What a log tells of a trainer's hand in a call: told apart from `teaching.ts`, for no call needs it while it is taken. */
-import { type PlacedFault, placedFault } from '../faults/index.ts';
 import { type Message, say } from '../service/index.ts';
 import type { Logged } from './session.ts';
+import { faultName } from './session-actions.ts';
 import { isTeaching, TEACH, wayOf } from './teaching.ts';
 
 /** A moment that was marked: its place in the log, its name, and its instant. */
@@ -40,16 +40,9 @@ export function isTaught(log: readonly { readonly do: string }[]): boolean {
 }
 
 /** What a trainer did, in words. */
-export function teachingWords({ do: id, fill }: Logged): Message {
-  const key = String(fill?.fault ?? '');
-  const known = (id === TEACH.faultIn || id === TEACH.faultOut) && key !== '' ? placedFault(key) : undefined;
-  return say(`event.${id}`, {
-    ...(known ? { fault: faultWords(known) } : {}),
-    ...(fill?.name === undefined ? {} : { name: String(fill.name) }),
-    ...(fill?.rate === undefined ? {} : { rate: Number(fill.rate) }),
-  });
-}
-
-function faultWords({ key, id, part }: PlacedFault): Message {
-  return part === undefined ? say(`fault.${key}`) : say(`fault.${id}`, { part: say(`part.${part}`) });
+export function teachingWords({ do: id, fill = {} }: Logged): Message {
+  const rate = Number(fill.rate);
+  if (id === TEACH.speed) return Number.isFinite(rate) ? say(`event.${id}`, { rate }) : say('event.teach-next');
+  if (id === TEACH.moment) return say(`event.${id}`, { name: String(fill.name ?? '') });
+  return fill.fault === undefined ? say(`event.${id}`) : say(`event.${id}`, { fault: faultName(String(fill.fault)) });
 }

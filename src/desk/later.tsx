@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import type { Extra, Key } from '../words/words.ts';
 import { useDesk } from './desk.ts';
+import { useLater } from './use-later.ts';
 
 interface LaterProps<Part> {
   readonly part: () => Promise<Part>;
@@ -14,13 +14,7 @@ interface LaterProps<Part> {
 /** A screen that comes as a file of its own, with its own words: no call needs it. */
 export function Later<Part>({ part, words, waiting, children }: LaterProps<Part>) {
   const desk = useDesk();
-  const [loaded, setLoaded] = useState<Part | null>(null);
-  useEffect(() => {
-    Promise.all([part(), desk.readyFor(words)]).then(
-      ([one]) => setLoaded(() => one),
-      () => desk.fail({ id: 'trouble.notLoaded' }),
-    );
-  }, [desk]);
-  if (loaded === null) return <main class="waiting">{desk.t(waiting)}</main>;
+  const loaded = useLater(true, part, words);
+  if (!loaded) return <main class="waiting">{desk.t(waiting)}</main>;
   return <>{children(loaded)}</>;
 }

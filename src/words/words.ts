@@ -2,8 +2,10 @@ import type { en } from './en.ts';
 import type { ofBuild } from './en-build.ts';
 import type { ofClass } from './en-class.ts';
 import type { ofDrills } from './en-drills.ts';
+import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
+import type { ofMeter } from './en-meter.ts';
 import type { ofShare } from './en-share.ts';
 
 export type Language = 'en' | 'es';
@@ -16,7 +18,9 @@ export type Key =
   | keyof typeof ofShare
   | keyof typeof ofClass
   | keyof typeof ofBuild
-  | keyof typeof ofKept;
+  | keyof typeof ofKept
+  | keyof typeof ofMeter
+  | keyof typeof ofInstructor;
 
 /** One language, loaded. */
 export interface Words {
@@ -25,33 +29,37 @@ export interface Words {
 }
 
 /**
- * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class and what is kept
- * other things.
+ * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class, a meter, a trainer and
+ * what is kept other things.
  */
-export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'build';
+export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'build' | 'meter' | 'instructor';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {
   const texts = language === 'es' ? (await import('./es.ts')).es : (await import('./en.ts')).en;
-  const more = await Promise.all(extras.map((extra) => loadExtra(language, extra)));
+  const more = await Promise.all(extras.map((extra) => EXTRAS[language][extra]()));
   return { language, texts: Object.assign({}, texts, ...more) };
 }
 
-async function loadExtra(language: Language, extra: Extra): Promise<Words['texts']> {
-  if (extra === 'drills') {
-    return language === 'es' ? (await import('./es-drills.ts')).ofDrills : (await import('./en-drills.ts')).ofDrills;
-  }
-  if (extra === 'share') {
-    return language === 'es' ? (await import('./es-share.ts')).ofShare : (await import('./en-share.ts')).ofShare;
-  }
-  if (extra === 'class') {
-    return language === 'es' ? (await import('./es-class.ts')).ofClass : (await import('./en-class.ts')).ofClass;
-  }
-  if (extra === 'build') {
-    return language === 'es' ? (await import('./es-build.ts')).ofBuild : (await import('./en-build.ts')).ofBuild;
-  }
-  if (extra === 'kept') {
-    return language === 'es' ? (await import('./es-kept.ts')).ofKept : (await import('./en-kept.ts')).ofKept;
-  }
-  return language === 'es' ? (await import('./es-later.ts')).later : (await import('./en-later.ts')).later;
-}
+const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Promise<Words['texts']>>>>> = {
+  en: {
+    debrief: async () => (await import('./en-later.ts')).later,
+    drills: async () => (await import('./en-drills.ts')).ofDrills,
+    share: async () => (await import('./en-share.ts')).ofShare,
+    kept: async () => (await import('./en-kept.ts')).ofKept,
+    class: async () => (await import('./en-class.ts')).ofClass,
+    build: async () => (await import('./en-build.ts')).ofBuild,
+    meter: async () => (await import('./en-meter.ts')).ofMeter,
+    instructor: async () => (await import('./en-instructor.ts')).ofInstructor,
+  },
+  es: {
+    debrief: async () => (await import('./es-later.ts')).later,
+    drills: async () => (await import('./es-drills.ts')).ofDrills,
+    share: async () => (await import('./es-share.ts')).ofShare,
+    kept: async () => (await import('./es-kept.ts')).ofKept,
+    class: async () => (await import('./es-class.ts')).ofClass,
+    build: async () => (await import('./es-build.ts')).ofBuild,
+    meter: async () => (await import('./es-meter.ts')).ofMeter,
+    instructor: async () => (await import('./es-instructor.ts')).ofInstructor,
+  },
+};

@@ -132,7 +132,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   ],
   event: ['lamp', 'pumpRuns', 'compressorRuns']
     .flatMap((o) => [`${o}.on`, `${o}.off`])
-    .concat('dialled', Object.values(TEACH)),
+    .concat('dialled', Object.values(TEACH), 'teach-next'),
   flag: FLAGS,
   float: FLOATS,
   function: [...new Set(FAULTS.map((f) => f.family))],

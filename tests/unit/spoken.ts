@@ -5,27 +5,31 @@ import { en } from '../../src/words/en.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
+import { ofInstructor as enInstructor } from '../../src/words/en-instructor.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
+import { ofMeter as enMeter } from '../../src/words/en-meter.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
 import { es } from '../../src/words/es.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
+import { ofInstructor as esInstructor } from '../../src/words/es-instructor.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
 import { later as esLater } from '../../src/words/es-later.ts';
+import { ofMeter as esMeter } from '../../src/words/es-meter.ts';
 import { ofShare as esShare } from '../../src/words/es-share.ts';
 import { type Speak, speak } from '../../src/words/speak.ts';
 import type { Words } from '../../src/words/words.ts';
 
 export const ENGLISH: Words = {
   language: 'en',
-  texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept, ...enClass, ...enBuild, ...enCourse },
+  texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept, ...enClass, ...enBuild, ...enCourse, ...enMeter, ...enInstructor },
 };
 export const SPANISH: Words = {
   language: 'es',
-  texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept, ...esClass, ...esBuild, ...esCourse },
+  texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept, ...esClass, ...esBuild, ...esCourse, ...esMeter, ...esInstructor },
 };
 
 const SPEAKERS: readonly Speak[] = [ENGLISH, SPANISH].flatMap((words) => [
@@ -49,6 +53,7 @@ const CORE_TOPICS = [
   'shows',
   'forms',
   'why',
+  'teaching',
   'breach',
   'flags',
   'verdict',

@@ -3,9 +3,9 @@ import type { ActionView, FormField } from '../../calls/view.ts';
 import type { Message } from '../../service/message.ts';
 import { useDesk } from '../desk.ts';
 import { Said } from '../screen.tsx';
+import { useLater } from '../use-later.ts';
 import { ActionCost } from './action-button.tsx';
 import { meterKind } from './meter/kinds.ts';
-import { useMeterWork } from './meter/later.ts';
 
 type Answers = Readonly<Record<string, string | readonly string[]>>;
 
@@ -20,7 +20,7 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
   const [asked, setAsked] = useState(false);
   const [refused, setRefused] = useState<Message>();
   const meter = meterKind(view.action.id);
-  const Work = useMeterWork(meter !== undefined);
+  const drawn = useLater(meter !== undefined, () => import('./meter/work.tsx'), 'meter');
   const back = () => {
     onDone();
     // The button that opened the form is there again after the next paint.
@@ -61,9 +61,9 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
       <h3 ref={heading} tabIndex={-1}>
         <Said message={view.label} />
       </h3>
-      {meter !== undefined && Work ? (
+      {meter !== undefined && drawn ? (
         <>
-          <Work
+          <drawn.MeterWork
             view={view}
             kind={meter}
             answers={answers}
@@ -72,7 +72,7 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
             onChange={(field, option) => setAnswers({ ...answers, [field]: option })}
           >
             {buttons}
-          </Work>
+          </drawn.MeterWork>
           <details class="meter-lists">
             <summary>{desk.t('meter.lists')}</summary>
             {lists}
@@ -80,7 +80,7 @@ export function ActionForm({ view, onDone }: { view: ActionView; onDone: () => v
         </>
       ) : (
         <>
-          {Work === null && lists}
+          {drawn === null && lists}
           {buttons}
         </>
       )}

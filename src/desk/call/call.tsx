@@ -5,8 +5,8 @@ import { ClockBar } from '../clock-bar.tsx';
 import { useDesk } from '../desk.ts';
 import { OpenElsewhere } from '../elsewhere/later.tsx';
 import { ScreenTitle } from '../screen.tsx';
+import { useLater } from '../use-later.ts';
 import { AlarmBand } from './alarm-band.tsx';
-import { useCoachParts } from './coach/later.ts';
 import { EndDialog } from './end-dialog.tsx';
 import { Hand } from './hand.tsx';
 import { useCallKeys } from './keys.ts';
@@ -35,7 +35,7 @@ export function CallScreen({ callId, rung }: { callId: string; rung: Rung }) {
   const captions = useSounds(desk);
 
   const view = session.view.value;
-  const coach = useCoachParts(desk, view?.mode === 'coached');
+  const coach = useLater(view?.mode === 'coached', () => import('./coach/coach.tsx'), 'debrief') ?? null;
   const elsewhere = session.elsewhere.value;
   if (elsewhere !== null) return <OpenElsewhere how={elsewhere} onTake={() => void begin(true)} />;
   if (view === null) {

@@ -61,6 +61,7 @@ export const verdict = {
   'event.teach-freeze': 'Trainer: clock stopped',
   'event.teach-go': 'Trainer: clock on',
   'event.teach-speed': 'Trainer: clock {rate} times as fast',
+  'event.teach-next': 'Trainer: clock on to the next change',
   'event.teach-moment': 'Trainer: moment “{name}”',
   'event.teach-back': 'Trainer: back to a moment',
   'event.teach-fault-in': 'Trainer: {fault}, dropped in',

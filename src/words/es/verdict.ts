@@ -62,6 +62,7 @@ export const verdict: Record<keyof typeof en, string> = {
   'event.teach-freeze': 'Quien instruye: reloj parado',
   'event.teach-go': 'Quien instruye: reloj en marcha',
   'event.teach-speed': 'Quien instruye: reloj {rate} veces más rápido',
+  'event.teach-next': 'Quien instruye: reloj hasta el próximo cambio',
   'event.teach-moment': 'Quien instruye: momento «{name}»',
   'event.teach-back': 'Quien instruye: vuelta a un momento',
   'event.teach-fault-in': 'Quien instruye: {fault}, puesta',

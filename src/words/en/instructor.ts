@@ -1,0 +1,4 @@
+/** The instructor's desk. */
+export const instructor = {
+  'instructor.title': 'Instructor’s desk',
+};

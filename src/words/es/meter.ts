@@ -1,0 +1,25 @@
+import type { meter as en } from '../en/meter.ts';
+
+export const meter: Record<keyof typeof en, string> = {
+  'meter.board': 'Bornes. Las flechas mueven, Intro pone la punta',
+  'meter.board.clamp': 'Hilos. Las flechas mueven, Intro cierra la pinza',
+  'meter.face': 'Medidor',
+  'meter.last': 'Última lectura',
+  'meter.moves': 'sigue',
+  'meter.choose': 'Ponga las dos puntas en un borne.',
+  'meter.choose.clamp': 'Cierre la pinza alrededor de un hilo.',
+  'meter.dead-only': 'Ohmios solo en circuitos bloqueados.',
+  'meter.live': 'Con tensión: solo tocan las puntas.',
+  'meter.supply': 'Entrada',
+  'meter.control': 'Control de bomba',
+  'meter.outlet': 'Toma',
+  'meter.splices': 'Empalmes, bomba',
+  'meter.override': 'Exceso, o temporizador',
+  'meter.coil': 'Bobina',
+  'meter.uv': 'Lámpara UV',
+  'meter.relay': 'Relé',
+  'meter.selector': 'Selector',
+  'meter.one-wire': 'Un hilo a la vez.',
+  'meter.lead': 'Un cable',
+  'meter.cord': 'Cordón',
+};

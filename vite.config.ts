@@ -4,7 +4,7 @@ import { pixiParts } from './src/tools/pixi-parts.ts';
 import { workedOut } from './src/tools/worked-out.ts';
 
 const SHELL =
-  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|later|elsewhere\Wlater|backing|stored|shape|call\Wtime|start\W[\w-]+)|words\Wcalendar|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
+  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|later|use-later|instructor\Wchannel|elsewhere\Wlater|backing|stored|shape|call\Wtime|start\W[\w-]+)|words\Wcalendar|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
 
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
 export default defineConfig(({ mode }) => {

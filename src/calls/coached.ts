@@ -8,7 +8,7 @@ import type { Progress } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
 import { changedAt_ms } from './taught.ts';
-import { TEACH } from './teaching.ts';
+import { TEACH } from './teach-ids.ts';
 import type { CallMode } from './view.ts';
 
 export class Coach {

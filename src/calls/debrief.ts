@@ -9,10 +9,9 @@ import { judged } from './record.ts';
 import { playReference } from './reference.ts';
 import type { CallSession } from './session.ts';
 import { faultName } from './session-actions.ts';
-import { teachingWords } from './taught.ts';
-import { isTeaching } from './teaching.ts';
+import { blocksOf, eventsOf, taughtOf } from './timeline.ts';
 import type { Trace } from './trace.ts';
-import type { AccountView, CostLine, DebriefView, Series, TimelineBlock } from './view.ts';
+import type { AccountView, CostLine, DebriefView, Series } from './view.ts';
 
 /** Most points of a series: enough for a screen's width. */
 const POINTS = 240;
@@ -39,7 +38,8 @@ export function debriefOf(session: CallSession, trace: Trace): DebriefView {
     flags: verdict.flags.map((f) => ({ id: f.id, at_ms: f.at_ms, text: say(`flag.${f.id}`) })),
     costs: costLines(verdict, harmOf(session, trace.drains), harmOf(reference, drains)),
     series: seriesOf(session, trace),
-    events: eventsOf(session, from_ms),
+    events: [...eventsOf(session, from_ms), ...trainerEvents(session)].sort((a, b) => a.at_ms - b.at_ms),
+    taught: taughtOf(session),
     done: blocksOf(session),
     reference: blocksOf(reference),
     from_ms,
@@ -66,24 +66,11 @@ function outcomeOf(session: CallSession, passed: boolean): 'unsafe' | 'gone-on' 
   return passed ? 'passed' : 'failed';
 }
 
-function blocksOf(session: CallSession): TimelineBlock[] {
-  const blocks = session.done.map(
-    (d): TimelineBlock => ({
-      from_ms: d.outcome.from_ms,
-      to_ms: d.outcome.to_ms,
-      label: d.def.label,
-      kind: d.def.place === 'phone' ? 'phone' : d.def.group,
-    }),
-  );
-  const decided = session.done.find((d) => d.def.id === 'decide-visit');
-  if (!decided || session.arrived_ms === undefined) return blocks;
-  const drive: TimelineBlock = {
-    from_ms: decided.outcome.to_ms,
-    to_ms: session.arrived_ms,
-    label: say('stage.drive'),
-    kind: 'drive',
-  };
-  return [...blocks, drive].sort((a, b) => a.from_ms - b.from_ms);
+/** What a trainer did, as far as it was not gone back over and lies ahead again. */
+function trainerEvents(session: CallSession): DebriefView['events'] {
+  return taughtOf(session)
+    .filter(({ at_ms }) => at_ms <= session.now_ms)
+    .map((one) => ({ ...one, tone: 'plain' }));
 }
 
 /** Time, money and harm, each beside what the call's own solution came to. */
@@ -133,37 +120,4 @@ function series(id: Series['id'], points: Series['points'], marks: readonly (rea
     points,
     marks: marks.map(([value, label]) => ({ value, label: say(label) })),
   };
-}
-
-function eventsOf(session: CallSession, from_ms: number): DebriefView['events'] {
-  const told = new Set([
-    'lamp.on',
-    'lamp.off',
-    'pumpRuns.on',
-    'pumpRuns.off',
-    'compressorRuns.on',
-    'compressorRuns.off',
-    'dialled',
-  ]);
-  const ofThePlant = session.service.unit.log
-    .filter((e) => told.has(e.what) || e.what.startsWith('fault.') || e.what.startsWith('mended.'))
-    .filter((e) => e.t * 1000 >= from_ms)
-    .map((e) => ({ at_ms: Math.round(e.t * 1000), label: eventLabel(e.what), tone: toneOf(e.what) }));
-  const taught = session.log
-    .filter((one) => isTeaching(one.do) && one.at_ms <= session.now_ms)
-    .map((one) => ({ at_ms: one.at_ms, label: teachingWords(one), tone: 'plain' as const }));
-  const breaches = session.breaches.map(({ at_ms }) => ({ at_ms, label: say('event.breach'), tone: 'bad' as const }));
-  return [...ofThePlant, ...taught, ...breaches].sort((a, b) => a.at_ms - b.at_ms);
-}
-
-function eventLabel(what: string): Message {
-  const [kind, ...rest] = what.split('.');
-  const key = rest.join('.');
-  if (kind === 'fault') return say('event.fault', { fault: faultName(key) });
-  return kind === 'mended' ? say('event.mended', { fault: faultName(key) }) : say(`event.${what}`);
-}
-
-function toneOf(what: string): 'plain' | 'bad' | 'good' {
-  if (what.startsWith('fault.') || what === 'lamp.on') return 'bad';
-  return what.startsWith('mended.') || what === 'lamp.off' ? 'good' : 'plain';
 }

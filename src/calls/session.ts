@@ -19,6 +19,7 @@ import {
   say,
 } from '../service/index.ts';
 import { digest, type Json, snapshot, type Unit } from '../unit/index.ts';
+import { doAgain } from './again.ts';
 import { actionIn, isWithheld } from './allowed.ts';
 import {
   type ProcedureEvent,
@@ -31,7 +32,8 @@ import {
 import { proofsShown } from './proof.ts';
 import { listOf, STATE_CAUSE, stateCause, TICK } from './session-actions.ts';
 import { type Prepared, unitAtReport } from './setup.ts';
-import { isFrozen, isTeaching, TEACH, teach, wayOf } from './teaching.ts';
+import { isTeaching, TEACH } from './teach-ids.ts';
+import { isFrozen, teach, wayOf } from './teaching.ts';
 import type { Action, CallMode } from './view.ts';
 
 /** Minutes from the decision to the arrival, and what of it counts as the person's own time. */
@@ -221,10 +223,7 @@ export class CallSession {
   /** Goes back to how things stood after these entries of the log, by doing them again; the log itself keeps all. */
   private become(way: readonly Logged[]): void {
     const again = new CallSession(this.prepared, this.mode, this.observer);
-    for (const { at_ms, do: id, fill } of way) {
-      again.advance(at_ms);
-      again.act({ id, ...(fill ? { fill } : {}) });
-    }
+    doAgain(again, way);
     const { service, procedure, cause, urgency, arrived_ms, drove, noticed } = again;
     Object.assign(this, { service, procedure, cause, urgency, arrived_ms, drove, noticed });
     this.done.splice(0, this.done.length, ...again.done);

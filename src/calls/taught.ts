@@ -2,7 +2,8 @@
 import { type Message, say } from '../service/index.ts';
 import type { Logged } from './session.ts';
 import { faultName } from './session-actions.ts';
-import { isTeaching, TEACH, wayOf } from './teaching.ts';
+import { isTeaching, TEACH } from './teach-ids.ts';
+import { wayOf } from './teaching.ts';
 
 /** A moment that was marked: its place in the log, its name, and its instant. */
 export interface Moment {

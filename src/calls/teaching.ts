@@ -6,24 +6,10 @@ import { faultsOf, type PlacedFault, placedFault } from '../faults/index.ts';
 import { type Fill, type Message, say } from '../service/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
 import type { CallSession, Logged } from './session.ts';
+import { isTeaching, TEACH } from './teach-ids.ts';
 
-export const TEACH = {
-  freeze: 'teach-freeze',
-  go: 'teach-go',
-  speed: 'teach-speed',
-  moment: 'teach-moment',
-  back: 'teach-back',
-  faultIn: 'teach-fault-in',
-  faultOut: 'teach-fault-out',
-} as const;
-
-const IDS: ReadonlySet<string> = new Set(Object.values(TEACH));
 /** A fault grows or fades over three days at most: no call lasts longer. */
 const LONGEST_h = 72;
-
-export function isTeaching(id: string): boolean {
-  return IDS.has(id);
-}
 
 /** Whether a fault can be dropped in: what a household draws is settled when a call begins, and not changed in it. */
 export function canDropIn({ effect, family }: PlacedFault): boolean {
@@ -82,4 +68,10 @@ export function wayOf(log: readonly Logged[]): readonly Logged[] {
 /** Whether the clock is stopped: that holds whatever is gone back to. */
 export function isFrozen(log: readonly Logged[]): boolean {
   return log.findLast((one) => one.do === TEACH.freeze || one.do === TEACH.go)?.do === TEACH.freeze;
+}
+
+/** The instant that was gone back to, until the trainee goes on from there. */
+export function goneBackTo_ms(log: readonly Logged[]): number | undefined {
+  const last = log.findLast(({ do: id }) => id === TEACH.back || !isTeaching(id));
+  return last?.do === TEACH.back ? log[Number(last.fill?.moment)]?.at_ms : undefined;
 }

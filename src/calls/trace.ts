@@ -1,54 +1,102 @@
 /**
  * The truth of a call, step by step: the same actions at the same instants on a fresh session, with the plant read and
- * a snapshot kept at every step, so that a debrief can draw curves and open the works at any instant.
+ * a snapshot kept at every step, so that a debrief can draw curves and open the works at any instant. Of a call in progress
+ * it follows what is done.
  */
-import { readout, restore, type Snapshot, snapshot, type Unit, type UnitFault, type UnitSetup } from '../unit/index.ts';
+import {
+  type Readout,
+  readout,
+  restore,
+  type Snapshot,
+  snapshot,
+  type Unit,
+  type UnitFault,
+  type UnitSetup,
+} from '../unit/index.ts';
+import { doAgain } from './again.ts';
 import { DrainsWatch } from './harm.ts';
-import { CallSession } from './session.ts';
+import { CallSession, type Logged } from './session.ts';
 import { unitSetup } from './setup.ts';
 import { wayOf } from './teaching.ts';
-import type { Series } from './view.ts';
 
 /** How long before the report a trace begins. */
 const LEAD_s = 20 * 60;
+
+/** Curves that are drawn of the works, each off the same reading. */
+const CURVES = {
+  pumpTank_m: (now: Readout) => now.pumpTank_m,
+  airPressure_kPa: (now: Readout) => now.airPressure_kPa,
+  oxygen_mgL: (now: Readout) => now.oxygen_mgL,
+  residual_mgL: (now: Readout) => now.water.pump.residual_mgL,
+  blanket_m: (now: Readout) => now.blanket_m,
+  trashSludge_m: (now: Readout) => now.trashSludge_m,
+  trashScum_m: (now: Readout) => now.trashScum_m,
+} as const;
+export type CurveId = keyof typeof CURVES;
+type Read = Readonly<Record<CurveId, number>>;
 
 interface Sample {
   readonly snapshot: Snapshot;
   /** Those of the call, and those that a trainer had dropped in by then. */
   readonly faults: readonly UnitFault[];
-  readonly airPressure_kPa: number;
-  readonly oxygen_mgL: number;
-  readonly pumpTank_m: number;
+  readonly read: Read;
 }
 
 export class Trace {
   readonly from_ms: number;
-  readonly drains: DrainsWatch;
-  private readonly samples: Sample[] = [];
   private readonly setup: UnitSetup;
+  private readonly begin: () => CallSession;
+  private samples: Sample[] = [];
+  private watch: DrainsWatch;
+  private report = new Float64Array();
+  private again: CallSession;
+  private way: readonly Logged[] = [];
 
   constructor(session: CallSession) {
-    const { prepared, mode, log } = session;
+    const { prepared, mode } = session;
     const from_s = prepared.report_s - LEAD_s;
     this.from_ms = from_s * 1000;
     this.setup = unitSetup(prepared);
-    this.drains = new DrainsWatch(prepared.report_s);
-    const again = new CallSession(prepared, mode, (unit) => {
-      if (unit.t >= from_s) this.samples.push(sampleOf(unit));
-      this.drains.look(unit);
-    });
-    for (const logged of wayOf(log)) {
-      again.advance(logged.at_ms);
-      again.act({ id: logged.do, ...(logged.fill ? { fill: logged.fill } : {}) });
-    }
+    this.watch = new DrainsWatch(prepared.report_s);
+    this.begin = () => {
+      this.samples = [];
+      this.way = [];
+      this.watch = new DrainsWatch(prepared.report_s);
+      const session = new CallSession(prepared, mode, (unit) => {
+        if (unit.t >= from_s) this.samples.push(sampleOf(unit));
+        this.watch.look(unit);
+      });
+      this.report = session.service.unit.y.slice();
+      return session;
+    };
+    this.again = this.begin();
+    this.follow(session);
+  }
+
+  get drains(): DrainsWatch {
+    return this.watch;
+  }
+
+  /** State of the works when the phone rang. */
+  get atReport(): Float64Array {
+    return this.report;
+  }
+
+  /** Does what was done since; where a moment was gone back to, all that led there anew. */
+  follow({ log, now_ms }: CallSession): void {
+    const way = wayOf(log);
+    if (now_ms < this.again.now_ms || this.way.some((one, i) => one !== way[i])) this.again = this.begin();
+    doAgain(this.again, way.slice(this.way.length));
+    this.way = way;
+    this.again.advance(now_ms);
   }
 
   /** At most so many points of a curve, in milliseconds and its own unit. */
-  points(id: Series['id'], most: number): (readonly [number, number])[] {
+  points(id: CurveId, most: number): (readonly [number, number])[] {
     const every = Math.max(1, Math.floor(this.samples.length / most));
     return this.samples
       .filter((_, i) => i % every === 0 || i === this.samples.length - 1)
-      .map((s) => [Math.round(s.snapshot.t * 1000), s[id]] as const);
+      .map(({ snapshot: { t }, read }) => [Math.round(t * 1000), read[id]] as const);
   }
 
   /** The property as it was at an instant of the call. */
@@ -62,13 +110,15 @@ export class Trace {
   }
 }
 
+/** The value of every curve in a reading. */
+export function curvesOf(now: Readout): Read {
+  return Object.fromEntries(Object.entries(CURVES).map(([id, of]) => [id, of(now)])) as Read;
+}
+
 function sampleOf(unit: Unit): Sample {
-  const now = readout(unit, unit.t);
   return {
     snapshot: snapshot(unit),
     faults: unit.faults.map(({ fault }) => fault),
-    airPressure_kPa: now.airPressure_kPa,
-    oxygen_mgL: now.oxygen_mgL,
-    pumpTank_m: now.pumpTank_m,
+    read: curvesOf(readout(unit, unit.t)),
   };
 }

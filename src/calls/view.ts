@@ -154,6 +154,10 @@ export interface CallView {
   /** How often one was; a coached call goes on after it. */
   readonly breaches: number;
   readonly ended: boolean;
+  /** A trainer has stopped the clock: it does not run, and nothing can be done. */
+  readonly frozen?: true;
+  /** A trainer has gone back to this instant, and nothing was done since. */
+  readonly backTo_ms?: number;
 }
 
 /** Local standard time as read off a calendar. Month 1 to 12, weekday 0 = Monday. */
@@ -229,6 +233,8 @@ export interface DebriefView {
     readonly label: Message;
     readonly tone: 'plain' | 'bad' | 'good';
   }[];
+  /** What a trainer did while it was taken, in the order in which it was. */
+  readonly taught: readonly { readonly at_ms: number; readonly label: Message }[];
   readonly done: readonly TimelineBlock[];
   readonly reference: readonly TimelineBlock[];
   readonly from_ms: number;

@@ -21,6 +21,7 @@ import { PHONE_STEPS, phaseOf, stageOf, stepState, stepsOf } from './procedure.t
 import type { CallSession } from './session.ts';
 import { faultName, stateCause } from './session-actions.ts';
 import { soundsOf } from './sounds.ts';
+import { goneBackTo_ms, isFrozen } from './teaching.ts';
 import type {
   ActionView,
   CalendarClock,
@@ -51,6 +52,7 @@ export function viewOf(session: CallSession, scene: CallView['scene']): CallView
   const live = liveFacts(session);
   const steps = stepsOf(call.kind);
   const { minutes, money_usd } = spent(session);
+  const still = standstill(session);
   return {
     callId: call.id,
     title: call.title,
@@ -61,7 +63,7 @@ export function viewOf(session: CallSession, scene: CallView['scene']): CallView
     stages: stagesOf(session),
     said: call.report.said,
     scene,
-    parts: PLACES.map((place) => partView(session, place)),
+    parts: PLACES.map((place) => partView(session, place, still)),
     notebook: notebookOf(session),
     suspects: suspectsOf(session),
     sounds: soundsOf(person, live),
@@ -72,7 +74,20 @@ export function viewOf(session: CallSession, scene: CallView['scene']): CallView
     moneySpent_usd: money_usd,
     ...breachView(session),
     ended: session.ended,
+    ...trainerView(session),
   };
+}
+
+/** What a trainee sees of a trainer's hand. */
+function trainerView({ log }: CallSession): Pick<CallView, 'frozen' | 'backTo_ms'> {
+  const backTo_ms = goneBackTo_ms(log);
+  return { ...(isFrozen(log) ? { frozen: true } : {}), ...(backTo_ms === undefined ? {} : { backTo_ms }) };
+}
+
+/** Why nothing at all can be done now. */
+function standstill({ ended, log }: CallSession): Message | undefined {
+  if (ended) return say('why.call-over');
+  return isFrozen(log) ? say('why.frozen') : undefined;
 }
 
 function breachView({ breaches }: CallSession): Pick<CallView, 'breach' | 'breaches'> {
@@ -95,7 +110,7 @@ function stagesOf(session: CallSession): StageView[] {
   return [...phone, drive, ...site];
 }
 
-function partView(session: CallSession, place: Place): PartView {
+function partView(session: CallSession, place: Place, still: Message | undefined): PartView {
   const { person } = session.service;
   const { spec, call } = session.prepared;
   const actions = ACTIONS.filter((a) => a.place === place && fits(a, spec) && !isWithheld(call, a.id)).map((a) =>
@@ -106,7 +121,7 @@ function partView(session: CallSession, place: Place): PartView {
     id: place,
     ...placeWords(place, spec),
     here: person.place === place,
-    actions: all.map((def) => actionView(session, def)),
+    actions: all.map((def) => actionView(session, def, still)),
     known: session.service.person.notebook
       .filter((n) => n.place === place)
       .slice(-3)
@@ -114,8 +129,8 @@ function partView(session: CallSession, place: Place): PartView {
   };
 }
 
-function actionView(session: CallSession, def: ActionDef): ActionView {
-  const why: Message | undefined = session.ended ? say('why.call-over') : hindrance(session.service, def);
+function actionView(session: CallSession, def: ActionDef, still: Message | undefined): ActionView {
+  const why = still ?? hindrance(session.service, def);
   return {
     action: { id: def.id },
     part: def.place,

@@ -6,6 +6,7 @@ import { makeProgress } from '../calls/progress.ts';
 import type { Led } from '../calls/rungs.ts';
 import { CallSession } from '../calls/session.ts';
 import type { Prepared } from '../calls/setup.ts';
+import { isFrozen } from '../calls/teaching.ts';
 import type { Action } from '../calls/view.ts';
 import { liveFacts, viewOf } from '../calls/viewOf.ts';
 import { known } from '../scene/known.ts';
@@ -14,6 +15,7 @@ import type { AfterCall } from './after-call.ts';
 import { callBy, isShipped } from './call-files.ts';
 import { CARDS } from './cards.ts';
 import { fetched } from './fetched.ts';
+import type { Hood } from './hood.ts';
 import type { Reply, Request, SavedCall } from './protocol.ts';
 import type { RoundDesk } from './round.ts';
 import { surroundings } from './surroundings.ts';
@@ -31,6 +33,7 @@ type Begun = { readonly session: CallSession } | { readonly why: Message };
 export class Answerer {
   private session: CallSession | undefined;
   private after: AfterCall | undefined;
+  private hood: Hood | undefined;
   /** Its file, where it did not ship. */
   private brought: string | undefined;
   private round: RoundDesk | undefined;
@@ -88,6 +91,7 @@ export class Answerer {
     if ('why' in begun) return { kind: 'error', message: begun.why };
     this.session = begun.session;
     this.after = undefined;
+    this.hood = undefined;
     this.brought = brought;
     this.led = led;
     return this.guided(begun.session, view(begun.session));
@@ -97,15 +101,15 @@ export class Answerer {
     session: CallSession,
     request: Extract<
       Request,
-      { kind: 'advance' | 'nextChange' | 'act' | 'tick' | 'save' | 'record' | 'learnt' | 'debrief' | 'xray' }
+      { kind: 'advance' | 'nextChange' | 'act' | 'tick' | 'save' | 'record' | 'learnt' | 'debrief' | 'xray' | 'hood' }
     >,
   ): Promise<Reply> {
     switch (request.kind) {
       case 'advance':
-        session.advance(request.to_ms);
+        if (!isFrozen(session.log)) session.advance(request.to_ms);
         return view(session);
       case 'nextChange':
-        session.nextChange(request.limit_ms);
+        if (!isFrozen(session.log)) session.nextChange(request.limit_ms);
         return view(session);
       case 'act':
         return this.guided(session, await act(session, request.at_ms, request.action, request.sure));
@@ -124,6 +128,8 @@ export class Answerer {
         return (await this.afterCall(session)).debrief();
       case 'xray':
         return (await this.afterCall(session)).xray(request.at_ms);
+      case 'hood':
+        return { kind: 'hood', told: (await this.hoodOf(session)).answer(request.ask) };
     }
   }
 
@@ -134,6 +140,12 @@ export class Answerer {
     const guide = guideOn(session, this.led);
     if (guide.step === undefined) this.led = undefined;
     return { ...reply, guide };
+  }
+
+  private async hoodOf(session: CallSession): Promise<Hood> {
+    const { Hood } = await fetched(import('./hood.ts'));
+    this.hood ??= new Hood(session, (of) => savedOf(of, this.brought));
+    return this.hood;
   }
 
   private async afterCall(session: CallSession): Promise<AfterCall> {

@@ -54,6 +54,17 @@ function Screen() {
           {({ RoundScreen }) => <RoundScreen />}
         </Later>
       );
+    case 'instructor':
+      return (
+        <Later
+          key="instructor"
+          part={() => import('./instructor/instructor.tsx')}
+          words="instructor"
+          waiting="instructor.opening"
+        >
+          {({ InstructorScreen }) => <InstructorScreen />}
+        </Later>
+      );
     case 'class':
       return (
         <Later key="class" part={() => import('./class/class.tsx')} words="class" waiting="class.opening">

@@ -6,10 +6,12 @@ import { Icon, Mark } from './icons.tsx';
 interface Props {
   readonly subtitle?: string | undefined;
   readonly children?: ComponentChildren;
+  /** What the screen adds behind the options. */
+  readonly more?: ComponentChildren;
 }
 
 /** The dark bar over every screen: where one is, what that screen adds, and language, units and sound. */
-export function Bar({ subtitle, children }: Props) {
+export function Bar({ subtitle, children, more }: Props) {
   const desk = useDesk();
   const [open, setOpen] = useState(false);
   return (
@@ -34,6 +36,7 @@ export function Bar({ subtitle, children }: Props) {
         <UnitsButton />
         <LanguageButton />
         <SoundButton />
+        {more}
       </div>
     </header>
   );

@@ -6,6 +6,7 @@ import { Icon } from './icons.tsx';
 
 const RATES = [
   { rate: 1, key: 'bar.rate.second' },
+  { rate: 10, key: 'bar.rate.ten' },
   { rate: 60, key: 'bar.rate.minute' },
   { rate: 3600, key: 'bar.rate.hour' },
 ] as const satisfies readonly { rate: Rate; key: string }[];
@@ -25,7 +26,7 @@ export function ClockBar() {
         <span class="date">{formatDate(desk.words.value, view.clock)}</span>
         <time>{formatClock(view.clock.secondOfDay, rate <= 1)}</time>
       </p>
-      <fieldset class="rates" disabled={view.ended}>
+      <fieldset class="rates" disabled={view.ended || view.frozen}>
         <legend class="vh">{desk.t('bar.clock')}</legend>
         <button
           type="button"
@@ -37,7 +38,7 @@ export function ClockBar() {
           <Icon name={paused ? 'play' : 'pause'} />
           <span class="vh">{desk.t('bar.pause')}</span>
         </button>
-        {RATES.map((one) => (
+        {RATES.filter((one) => one.rate !== 10 || rate === 10).map((one) => (
           <button
             key={one.rate}
             type="button"

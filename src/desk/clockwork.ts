@@ -1,5 +1,5 @@
-/** Simulated seconds for each second of wall time; 0 stands still. */
-export type Rate = 0 | 1 | 60 | 3600;
+/** Simulated seconds for each second of wall time; 0 stands still, and 10 only a trainer asks for. */
+export type Rate = 0 | 1 | 10 | 60 | 3600;
 
 /** Wall time between two requests, ms: about ten a second. */
 const BEAT_MS = 100;

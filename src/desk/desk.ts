@@ -45,6 +45,8 @@ export interface Desk {
   readonly session: Session;
   /** What the page says of the course platform that launched it. */
   readonly courseNote: Signal<ComponentType | null>;
+  /** How many trainers watch this window. */
+  readonly trainers: Signal<number>;
   /** A text of the screens' own. */
   t(key: Key, values?: Readonly<Record<string, MessageValue>>): string;
   /** A text that came from a data file. */
@@ -122,6 +124,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     brought,
     session: createSession({ engine, store, wallClock, fail, alone: parts.alone }),
     courseNote: signal<ComponentType | null>(null),
+    trainers: signal(0),
     t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
     local: (text) => text[words.value.language],
     readyFor,

@@ -16,6 +16,7 @@ interface ReplyKind {
   unpack: 'unpacked';
   debrief: 'debrief';
   xray: 'xray';
+  hood: 'hood';
   round: 'round';
   roundLive: 'round';
   roundClose: 'round';
@@ -73,6 +74,7 @@ const EXPECTED: ReplyKind = {
   unpack: 'unpacked',
   debrief: 'debrief',
   xray: 'xray',
+  hood: 'hood',
   round: 'round',
   roundLive: 'round',
   roundClose: 'round',

@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { createDesk, type Desk, type DeskParts } from './desk.ts';
+import { listenForTrainer } from './listen.ts';
 
 /** Builds the desk on its parts and shows it, once what comes `first` is done. */
 export async function mountDesk(
@@ -12,5 +13,6 @@ export async function mountDesk(
   await first?.(desk);
   root.textContent = '';
   render(<App desk={desk} />, root);
+  listenForTrainer(desk);
   document.documentElement.dataset.ready = '1';
 }

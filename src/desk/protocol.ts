@@ -3,8 +3,9 @@
  * background tab loses nothing. Every request gets exactly one reply with the same `id`.
  */
 import type { Guidance } from '../calls/guide.ts';
+import type { Droppable, HoodView } from '../calls/hood.ts';
 import type { Led } from '../calls/rungs.ts';
-import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView } from '../calls/view.ts';
+import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView, StageId } from '../calls/view.ts';
 import type { Learnt } from '../records/learnt/learnt.ts';
 import type { Wall } from '../records/learnt/of-call.ts';
 import type { Scene } from '../scene/types.ts';
@@ -84,6 +85,31 @@ export interface RoundView {
   readonly all: Message;
 }
 
+/** A call in progress with everything open. */
+export interface OpenCall extends HoodView {
+  readonly scene: Scene;
+}
+
+/** What a trainer asks of the call in progress. */
+export type HoodAsk =
+  | { readonly what: 'call' }
+  /** The truth at a past instant. */
+  | { readonly what: 'scene'; readonly at_ms: number }
+  | { readonly what: 'droppable' }
+  /** The call as it stood at a moment, by the moment's place in the log. */
+  | { readonly what: 'moment'; readonly place: number };
+
+export type HoodTold =
+  | { readonly what: 'call'; readonly call: OpenCall }
+  | { readonly what: 'scene'; readonly scene: Scene }
+  | { readonly what: 'droppable'; readonly faults: readonly Droppable[] }
+  | {
+      readonly what: 'moment';
+      readonly stage: StageId;
+      readonly clock: CalendarClock;
+      readonly saved: SavedCall;
+    };
+
 /** Whose sheet of a call. */
 export type SheetOf = 'trainer' | 'trainee';
 
@@ -120,6 +146,7 @@ export type Request =
   | { readonly kind: 'debrief' }
   /** The truth at an instant of the call that was just closed, for the debrief's replay. */
   | { readonly kind: 'xray'; readonly at_ms: number }
+  | { readonly kind: 'hood'; readonly ask: HoodAsk }
   /** Opens the round as the browser kept it; nothing kept begins the year. */
   | { readonly kind: 'round'; readonly kept: unknown }
   /** Lets one lot live on to its next door. */
@@ -152,6 +179,7 @@ export type Reply =
   | { readonly kind: 'unpacked'; readonly saved?: SavedCall; readonly why?: Message }
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }
   | { readonly kind: 'xray'; readonly scene: Scene }
+  | { readonly kind: 'hood'; readonly told: HoodTold }
   | { readonly kind: 'round'; readonly view: RoundView; readonly kept: unknown; readonly anew: boolean }
   | { readonly kind: 'brought'; readonly brought: BroughtCalls | Refusal }
   | { readonly kind: 'sheet'; readonly sheet: TraineeSheet | TrainerSheet }

@@ -10,6 +10,8 @@ export type Route =
   /** With a seed everybody gets the same questions. */
   | { readonly screen: 'drills'; readonly seed?: number }
   | { readonly screen: 'round' }
+  /** A trainer's window, beside the one in which a trainee works. */
+  | { readonly screen: 'instructor' }
   /** The sheet of a class; `record`: the debrief of one of its records, which live as long as the page does. */
   | { readonly screen: 'class'; readonly record?: number }
   /** Calls from elsewhere; `link`: one that was just opened. */
@@ -20,8 +22,8 @@ export type Route =
 
 /**
  * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`, `#/take`, `#/take/LINK`,
- * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`; anything else is the
- * start.
+ * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`, `#/instructor`;
+ * anything else is the start.
  */
 export function readRoute(hash: string): Route {
   const [screen, rest, how] = hash.replace(/^#\/?/, '').split('/');
@@ -37,7 +39,7 @@ export function readRoute(hash: string): Route {
   if (screen === 'sheet' && rest !== undefined && (how === 'trainer' || how === 'trainee')) {
     return { screen, callId: rest, who: how };
   }
-  return { screen: screen === 'round' ? 'round' : 'start' };
+  return { screen: screen === 'round' || screen === 'instructor' ? screen : 'start' };
 }
 
 /** The hash of a route. */
@@ -50,5 +52,5 @@ export function writeRoute(route: Route): string {
   if (route.screen === 'build') return route.draft === undefined ? '#/build' : `#/build/${route.draft}`;
   if (route.screen === 'take') return route.link === undefined ? '#/take' : `#/take/${route.link}`;
   if (route.screen === 'sheet') return `#/sheet/${route.callId}/${route.who}`;
-  return route.screen === 'round' ? '#/round' : '#/';
+  return route.screen === 'start' ? '#/' : `#/${route.screen}`;
 }

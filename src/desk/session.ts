@@ -50,6 +50,11 @@ export interface Session {
   take(callId: string, rung?: Rung, over?: boolean): Promise<void>;
   /** Does an action; `sure` once the coach's caution was heard. */
   dispatch(action: Action, sure?: boolean): Promise<void>;
+  /**
+   * Does what a trainer asks for, in turn with the trainee, who hears nothing of it but what can be seen or heard. Gives why
+   * not, null once it is done, undefined where the call is gone.
+   */
+  teach(action: Action): Promise<Message | null | undefined>;
   /** Notes help that was taken. */
   help(taken: Partial<Assistance>): Promise<void>;
   /** Does an action, or opens its form where it has one. */
@@ -196,6 +201,21 @@ export function createSession({ engine, store, wallClock, fail, alone = 'practic
     busy.value = null;
   }
 
+  function act(action: Action, sure: boolean, taught = false): Promise<Message | null | undefined> {
+    return inTurn(async () => {
+      const at = view.value;
+      if (at === null || at.ended) return undefined;
+      const reply = await engine.ask({ kind: 'act', action, at_ms: at.now_ms, ...(sure ? { sure } : {}) });
+      const { refused } = reply;
+      if (reply.caution !== undefined) caution.value = { action, message: reply.caution };
+      else if (refused === undefined && !taught) handled.value = { ...action };
+      await show(reply.view, true, taught ? undefined : refused);
+      // The last word of a call that is over stands as long as the call is seen.
+      if (!reply.view.ended) guide.value = reply.guide ?? null;
+      return refused ?? null;
+    });
+  }
+
   const session: Session = {
     view,
     rate,
@@ -216,18 +236,10 @@ export function createSession({ engine, store, wallClock, fail, alone = 'practic
     async dispatch(action, sure = false) {
       if (busy.value !== null) return;
       busy.value = 'act';
-      await inTurn(async () => {
-        const at = view.value;
-        if (at === null || at.ended) return;
-        const reply = await engine.ask({ kind: 'act', action, at_ms: at.now_ms, ...(sure ? { sure } : {}) });
-        if (reply.caution !== undefined) caution.value = { action, message: reply.caution };
-        else if (reply.refused === undefined) handled.value = { ...action };
-        await show(reply.view, true, reply.refused);
-        // The last word of a call that is over stands as long as the call is seen.
-        if (!reply.view.ended) guide.value = reply.guide ?? null;
-      });
+      await act(action, sure);
       busy.value = null;
     },
+    teach: (action) => act(action, true, true),
     async help(taken) {
       assistance.value = { ...assistance.value, ...taken };
       await inTurn(save);
@@ -250,7 +262,7 @@ export function createSession({ engine, store, wallClock, fail, alone = 'practic
       });
     },
     setRate(next) {
-      if (view.value !== null && !view.value.ended) rate.value = next;
+      if (view.value !== null && !view.value.ended && !view.value.frozen) rate.value = next;
     },
     async runToNextChange() {
       if (busy.value !== null) return;

@@ -16,7 +16,7 @@ export type Settings = ShapeOf<typeof Settings>;
 
 const Assistance = fields({ hints: oneOf(0, 1, 2, 3, 4), likely: flag }, { led: oneOf(...LED) });
 
-const SavedCall = fields(
+export const SavedCall = fields(
   {
     version: oneOf(1),
     callId: text,

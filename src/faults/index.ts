@@ -15,7 +15,7 @@ import { PUMP_FAULTS } from './pump.ts';
 import { SOLIDS_FAULTS } from './solids.ts';
 import { USE_FAULTS } from './use.ts';
 
-export type { FaultEntry, ProofId } from './entry.ts';
+export type { FaultEntry, FaultFamily, ProofId } from './entry.ts';
 
 export const FAULTS: readonly FaultEntry[] = [
   ...AIR_FAULTS,

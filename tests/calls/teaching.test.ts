@@ -13,7 +13,8 @@ import {
 } from '../../src/calls/index.ts';
 import { reviewAll } from '../../src/calls/review.ts';
 import { changedAt_ms, momentsOf, takenOut } from '../../src/calls/taught.ts';
-import { TEACH, wayOf } from '../../src/calls/teaching.ts';
+import { TEACH } from '../../src/calls/teach-ids.ts';
+import { wayOf } from '../../src/calls/teaching.ts';
 import type { Action } from '../../src/calls/view.ts';
 import { readout } from '../../src/unit/index.ts';
 

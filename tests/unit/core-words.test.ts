@@ -3,10 +3,11 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Flag } from '../../src/calls/flags.ts';
 import { REASONED } from '../../src/calls/guide-words.ts';
-import type { ScoreLine, Series, SoundCue } from '../../src/calls/index.ts';
+import type { ScoreLine, SoundCue } from '../../src/calls/index.ts';
 import { stepsOf } from '../../src/calls/procedure.ts';
 import { faultName, stateCause } from '../../src/calls/session-actions.ts';
-import { TEACH } from '../../src/calls/teaching.ts';
+import { TEACH } from '../../src/calls/teach-ids.ts';
+import type { CurveId } from '../../src/calls/trace.ts';
 import { BREAKERS, FLOATS } from '../../src/control/index.ts';
 import { FAULTS, PLACED_FAULTS, type ProofId } from '../../src/faults/index.ts';
 import type { EffluentColour, FoamKind, OutdoorSmell } from '../../src/plant/index.ts';
@@ -80,7 +81,15 @@ const SOUNDS = idsOf<SoundCue['id']>({
   click: true,
   ring: true,
 });
-const SERIES = idsOf<Series['id']>({ airPressure_kPa: true, oxygen_mgL: true, pumpTank_m: true });
+const CURVES = idsOf<CurveId>({
+  pumpTank_m: true,
+  airPressure_kPa: true,
+  oxygen_mgL: true,
+  residual_mgL: true,
+  blanket_m: true,
+  trashSludge_m: true,
+  trashScum_m: true,
+});
 const LINES = idsOf<ScoreLine['id']>({
   safety: true,
   cause: true,
@@ -142,6 +151,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
     ...['look', 'measure', 'operate'].map((kind) => `think.${kind}`),
   ],
   hint: ['look', 'measure', 'operate'].map((kind) => `kind.${kind}`),
+  hood: ['air-flow', 'liquor', 'cbod5', 'solids', 'ammonia', 'inflow', 'discharge'],
   lever: LEVERS,
   lid: LIDS,
   note: ['advise-save-water', 'advise-keep-away', 'advise-spare-drains', 'advise-run-water'],
@@ -157,7 +167,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   ],
   remark: ['scant', 'thin', 'satisfactory', 'thick', 'remove'].map((verdict) => `jar-${verdict}`),
   score: [...LINES, 'mend-yes', 'mend-no', 'record-yes', 'record-no', 'followUp-yes', 'followUp-no'],
-  series: SERIES,
+  series: CURVES,
   shows: FAULTS.map((f) => f.id),
   sound: SOUNDS,
   stage: [...stepsOf('alarm'), 'drive', 'closed'],
@@ -172,7 +182,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
 
 /** Prefixes of the core's own messages. `lever.` and `float.` are also names of facts, and come joined. */
 const PREFIXES =
-  'about|act|before|breach|cause|caution|change|class|circuit|conductor|cost|event|fault|field|flag|follow|function|guide|hint|lesson|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|terminal|together|told|trouble|truth|urgency|verdict|why|word';
+  'about|act|before|breach|cause|caution|change|class|circuit|conductor|cost|event|fault|field|flag|follow|function|guide|hint|hood|lesson|lid|load|mark|note|part|proof|reading|record|remark|replay|scene|score|seen|series|shows|sound|terminal|together|told|trouble|truth|urgency|verdict|why|word';
 const LITERAL = new RegExp(`'((?:${PREFIXES})\\.[A-Za-z_][\\w.-]*)'`, 'g');
 
 /** Every message id that stands in the core's source as a whole. */

@@ -4,6 +4,7 @@ import { Bar } from '../bar.tsx';
 import { ClockBar } from '../clock-bar.tsx';
 import { useDesk } from '../desk.ts';
 import { OpenElsewhere } from '../elsewhere/later.tsx';
+import { useTrainerHere } from '../instructor/key.tsx';
 import { ScreenTitle } from '../screen.tsx';
 import { useLater } from '../use-later.ts';
 import { AlarmBand } from './alarm-band.tsx';
@@ -36,6 +37,7 @@ export function CallScreen({ callId, rung }: { callId: string; rung: Rung }) {
 
   const view = session.view.value;
   const coach = useLater(view?.mode === 'coached', () => import('./coach/coach.tsx'), 'debrief') ?? null;
+  const trainer = useTrainerHere(view);
   const elsewhere = session.elsewhere.value;
   if (elsewhere !== null) return <OpenElsewhere how={elsewhere} onTake={() => void begin(true)} />;
   if (view === null) {
@@ -51,9 +53,10 @@ export function CallScreen({ callId, rung }: { callId: string; rung: Rung }) {
   const title = desk.local(view.title);
   return (
     <div class={session.closeUp.value === 'yard' ? 'call' : 'call close-up'}>
-      <Bar subtitle={title}>
+      <Bar subtitle={title} more={trainer.key}>
         <ClockBar />
       </Bar>
+      {trainer.here}
       <main>
         <ScreenTitle hidden>{title}</ScreenTitle>
         <AlarmBand view={view} />

@@ -78,6 +78,9 @@ export function StartScreen() {
             <a href="#/build" data-build>
               {desk.t('start.build')} <Icon name="arrow" />
             </a>
+            <a href="#/instructor">
+              {desk.t('start.instructor')} <Icon name="arrow" />
+            </a>
             <a href="#/class">
               {desk.t('start.class')} <Icon name="arrow" />
             </a>

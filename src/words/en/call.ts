@@ -23,6 +23,7 @@ export const call = {
   'call.minutesAndMoney': '{m} · {c}',
   'call.choose': 'What to do with it',
   'call.nextTime': 'You wrote last time:',
+  'call.trainer': 'Trainer (Alt + Shift + I)',
   'tab.sheet': 'Call sheet',
   'tab.hand': 'At hand',
   'tab.notes': 'Notebook',

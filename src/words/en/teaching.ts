@@ -1,4 +1,4 @@
-/** Why what a trainer asks for cannot be done. */
+/** What a trainer hears of a call in progress, and why what they ask for cannot be done. */
 export const teaching = {
   'why.not-in-round': 'A trainer has no hand in the round: its lots live on.',
   'why.no-such-moment': 'There is no such moment to go back to.',
@@ -6,4 +6,18 @@ export const teaching = {
   'why.no-such-ramp': 'It grows or fades over {most} hours at most.',
   'why.fault-there': 'That fault is there already.',
   'why.fault-not-there': 'That fault is not there.',
+  'hood.ticked': 'Ticked: {fault}',
+  'hood.unticked': 'Struck out: {fault}',
+  'hood.air-flow': 'Air to the diffusers',
+  'hood.liquor': 'Mixed liquor solids',
+  'hood.cbod5': 'Pump tank CBOD₅',
+  'hood.solids': 'Pump tank solids',
+  'hood.ammonia': 'Pump tank ammonia',
+  'hood.inflow': 'From the house',
+  'hood.discharge': 'To the field',
+  'series.residual_mgL': 'Chlorine residual',
+  'series.blanket_m': 'Clarifier blanket',
+  'series.trashSludge_m': 'Trash tank sludge',
+  'series.trashScum_m': 'Trash tank scum',
+  'mark.residual': '0.1 mg/L',
 };

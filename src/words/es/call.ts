@@ -24,6 +24,7 @@ export const call: Record<keyof typeof en, string> = {
   'call.minutesAndMoney': '{m} · {c}',
   'call.choose': 'Qué hacer con él',
   'call.nextTime': 'La última vez usted anotó:',
+  'call.trainer': 'Instrucción (Alt + Mayús + I)',
   'tab.sheet': 'Hoja del aviso',
   'tab.hand': 'A mano',
   'tab.notes': 'Libreta',

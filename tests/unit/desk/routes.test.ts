@@ -9,6 +9,8 @@ const ROUTES: readonly Route[] = [
   { screen: 'debrief', key: 12 },
   { screen: 'drills' },
   { screen: 'drills', seed: 40 },
+  { screen: 'round' },
+  { screen: 'instructor' },
   { screen: 'take' },
   { screen: 'class' },
   { screen: 'class', record: 17 },

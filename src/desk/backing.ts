@@ -10,6 +10,7 @@ export const KEPT = [
   'round',
   'brought',
   'drafts',
+  'moments',
   'unread',
 ] as const;
 export type Kept = (typeof KEPT)[number];

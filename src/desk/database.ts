@@ -25,6 +25,7 @@ const STEPS: readonly ((db: Database, tx: Upgrade) => unknown)[] = [
     if (kept !== undefined) await round.put({ version: 1, savedAt: 0, kept }, 'round');
   },
   (db) => db.createObjectStore('drafts', { autoIncrement: true }),
+  (db) => db.createObjectStore('moments', { autoIncrement: true }),
 ];
 const VERSION = STEPS.length;
 

@@ -3,12 +3,16 @@ import { type Claims, openClaims } from './claims.ts';
 import { inDatabase, type WithoutStore } from './database.ts';
 import { EngineError } from './engine.ts';
 import type { Shape } from './shape.ts';
-import { Brought, DraftEntry, DrillCount, Finished, Line, Progress, Round, Settings } from './stored.ts';
+import { Brought, DraftEntry, DrillCount, Finished, Line, Moment, Progress, Round, Settings } from './stored.ts';
 
 /** What went wrong with the store, for one visible line each. */
 export type StoreTrouble = WithoutStore | 'unread' | 'missed' | 'full' | 'failed';
 
 export interface FinishedEntry extends Finished {
+  readonly key: number;
+}
+
+export interface MomentEntry extends Moment {
   readonly key: number;
 }
 
@@ -66,6 +70,10 @@ export interface Store extends Claims {
   /** Keeps a draft, a new one without a key; its key. */
   putDraft(draft: unknown, savedAt: number, key?: number): Promise<number | undefined>;
   dropDraft(key: number): Promise<void>;
+  /** Moments of calls that a trainer kept to begin from, oldest first. */
+  moments(): Promise<MomentEntry[]>;
+  addMoment(moment: Moment): Promise<void>;
+  dropMoment(key: number): Promise<void>;
   everything(): Promise<Contents>;
   /** Makes the changes that are decided upon what is there, all or none. Throws where it cannot. */
   merge(decide: (there: Contents) => readonly Change[]): Promise<void>;
@@ -241,6 +249,9 @@ export function storeOver(
       return kept === undefined ? undefined : Number(kept);
     },
     dropDraft: (key) => drop('drafts', key),
+    moments: async () => (await list('moments', Moment)).map(([key, value]) => ({ ...value, key: Number(key) })),
+    addMoment: async (moment) => void (await put('moments', moment)),
+    dropMoment: (key) => drop('moments', key),
     everything: () => backing.run(KEPT, 'readonly', everythingAt),
     merge: (decide) =>
       backing.run([...KEPT, 'holders'], 'readwrite', async (at) => {

@@ -112,6 +112,10 @@ export const DraftEntry = fields({
 });
 export type DraftEntry = ShapeOf<typeof DraftEntry>;
 
+/** A moment of a call that a trainer kept, to begin from: one of several of a call. */
+export const Moment = fields({ version: oneOf(1), name: textUpTo(60), keptAt: finite, from: Progress });
+export type Moment = ShapeOf<typeof Moment>;
+
 /** The round between two doors. */
 export const Round = fields({
   version: oneOf(1),

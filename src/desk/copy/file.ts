@@ -2,7 +2,7 @@ import type { Message } from '../../service/message.ts';
 import { KEPT, type Kept } from '../backing.ts';
 import { anything, fields, type Shape, type ShapeOf, text } from '../shape.ts';
 import type { Contents } from '../store.ts';
-import { Brought, DraftEntry, DrillCount, Finished, Line, Progress, Round, Settings } from '../stored.ts';
+import { Brought, DraftEntry, DrillCount, Finished, Line, Moment, Progress, Round, Settings } from '../stored.ts';
 import { whereWrong } from './where-wrong.ts';
 
 /** Something set aside: off which shelf, and what lay there. */
@@ -17,15 +17,18 @@ export const SHAPES = {
   round: Round,
   brought: Brought,
   drafts: DraftEntry,
+  moments: Moment,
   unread: Unread,
 } as const satisfies Record<Kept, Shape<unknown>>;
 
 type Lists = { readonly [K in Kept]: readonly ShapeOf<(typeof SHAPES)[K]>[] };
 
+const VERSION = 3;
+
 /** All that a browser keeps, as one file. `version` goes up with whatever an older page could not take in. */
 export interface CopyFile extends Lists {
   readonly kind: 'underlawn-copy';
-  readonly version: 2;
+  readonly version: typeof VERSION;
   /** Wall time, ms. */
   readonly madeAt: number;
 }
@@ -39,7 +42,7 @@ export function makeCopy(all: Contents, madeAt: number): CopyFile {
       else lists.unread.push({ shelf, key, value });
     }
   }
-  return { kind: 'underlawn-copy', version: 2, madeAt, ...(lists as unknown as Lists) };
+  return { kind: 'underlawn-copy', version: VERSION, madeAt, ...(lists as unknown as Lists) };
 }
 
 /** Reads a copy; where it is none, says which file, which place and what mends it. */
@@ -54,11 +57,11 @@ export function readCopy(json: string, file: string): { readonly copy: CopyFile 
   if (typeof read !== 'object' || read === null) return wrong('copy.wrong.kind');
   const { kind, version, ...rest } = read as Record<string, unknown>;
   if (kind !== 'underlawn-copy') return wrong('copy.wrong.kind');
-  if (typeof version === 'number' && version > 2) return wrong('copy.wrong.newer');
+  if (typeof version === 'number' && version > VERSION) return wrong('copy.wrong.newer');
   const at = (path: string, wants: string) => wrong('copy.wrong.value', { path, wants: { id: `copy.wants.${wants}` } });
-  if (version !== 1 && version !== 2) return at('version', 'other');
-  // The first version knew of no calls that are being made.
-  const lists = version === 1 ? { drafts: [], ...rest } : rest;
+  if (version !== 1 && version !== 2 && version !== VERSION) return at('version', 'other');
+  // The first version knew of no calls that are being made, the second of no moments to begin from.
+  const lists = { ...(version < 2 ? { drafts: [] } : {}), ...(version < 3 ? { moments: [] } : {}), ...rest };
   for (const shelf of KEPT) {
     const list: unknown = lists[shelf as keyof typeof lists];
     if (!Array.isArray(list)) return at(shelf, 'list');
@@ -67,5 +70,5 @@ export function readCopy(json: string, file: string): { readonly copy: CopyFile 
       if (fault !== undefined) return at(fault.path, fault.wants);
     }
   }
-  return { copy: { ...read, ...lists, version: 2 } as unknown as CopyFile };
+  return { copy: { ...read, ...lists, version: VERSION } as unknown as CopyFile };
 }

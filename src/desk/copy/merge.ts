@@ -30,7 +30,7 @@ export function mergeCopy(there: Contents, copy: CopyFile): Merged {
   for (const one of copy.lines) merging.inPlace('lines', one.family ?? one.callId, one, (kept) => kept.savedAt ?? 0);
   for (const one of copy.round) merging.inPlace('round', 'round', one, (kept) => kept.savedAt);
   for (const one of copy.brought) merging.inPlace('brought', one.card.id, one, (kept) => kept.broughtAt);
-  for (const shelf of ['finished', 'drills', 'drafts', 'unread'] as const) merging.addUp(shelf, copy[shelf]);
+  for (const shelf of ['finished', 'drills', 'drafts', 'moments', 'unread'] as const) merging.addUp(shelf, copy[shelf]);
   return merging;
 }
 
@@ -72,7 +72,7 @@ class Merging implements Merged {
   }
 
   /** Those that stand beside each other: what is there already, by all of it, is not added again. */
-  addUp(shelf: 'finished' | 'drills' | 'drafts' | 'unread', ones: readonly unknown[]): void {
+  addUp(shelf: 'finished' | 'drills' | 'drafts' | 'moments' | 'unread', ones: readonly unknown[]): void {
     const lying = new Map(this.there[shelf].map(({ key, value }) => [identity(value), { key, value }]));
     const seen = new Set(lying.keys());
     for (const one of ones) {

@@ -24,18 +24,18 @@ export function TrainerHere({ view, open, onClose }: Props) {
   const { t } = useDesk();
   const sheet = useLater(open, () => import('./sheet.tsx'), 'instructor');
   const { frozen, backTo_ms } = view;
-  const texts = [
+  const text = [
     ...(frozen ? [t('instructor.band.frozen')] : []),
     ...(backTo_ms === undefined ? [] : [t('instructor.band.back', { clock: timeOf(view, backTo_ms) })]),
-  ];
+  ].join(' ');
+  // A status is read out when it changes, not when it comes: it is there before its words.
+  const [said, setSaid] = useState('');
+  useEffect(() => setSaid(text), [text]);
   return (
     <>
-      <div class="trainer-band" role="status">
-        {texts.length > 0 && (
-          <p>
-            <Icon name={frozen ? 'pause' : 'again'} /> {texts.join(' ')}
-          </p>
-        )}
+      <div class="trainer-band">
+        {text !== '' && <Icon name={frozen ? 'pause' : 'again'} />}
+        <p role="status">{said}</p>
         {frozen && !open && <GoOnAlone view={view} />}
       </div>
       {sheet && <sheet.InstructorSheet onClose={onClose} />}

@@ -38,6 +38,7 @@ export const kept = {
   'copy.count.round': 'the round',
   'copy.count.brought': '{n} {n:call|calls} from elsewhere',
   'copy.count.drafts': '{n} {n:call|calls} being made',
+  'copy.count.moments': '{n} {n:moment|moments} to begin from',
   'copy.count.unread': '{n} {n:entry|entries} set aside',
   'copy.what.progress': 'Call “{title}”',
   'copy.what.brought': 'Call from elsewhere “{title}”',

@@ -40,6 +40,7 @@ export const kept: Record<keyof typeof en, string> = {
   'copy.count.round': 'la ronda',
   'copy.count.brought': '{n} {n:aviso traído|avisos traídos} de otra parte',
   'copy.count.drafts': '{n} {n:aviso|avisos} en preparación',
+  'copy.count.moments': '{n} {n:momento|momentos} desde los que empezar',
   'copy.count.unread': '{n} {n:entrada apartada|entradas apartadas}',
   'copy.what.progress': 'Aviso «{title}»',
   'copy.what.brought': 'Aviso de otra parte «{title}»',

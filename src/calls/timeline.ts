@@ -1,5 +1,5 @@
 /** What happened and what was done in a call, over its clock. */
-import { say, type Message } from '../service/index.ts';
+import { type Message, say } from '../service/index.ts';
 import type { CallSession } from './session.ts';
 import { faultName } from './session-actions.ts';
 import { teachingWords } from './taught.ts';

@@ -55,6 +55,8 @@ function leaveVersion(version: number): void {
     if (version > 1) db.createObjectStore('drills', { autoIncrement: true });
     if (version > 2) db.createObjectStore('round');
     if (version > 3) db.createObjectStore('brought');
+    if (version > 4) db.createObjectStore('holders');
+    if (version > 5) db.createObjectStore('drafts', { autoIncrement: true });
     const at = (shelf: string) => opening.transaction?.objectStore(shelf);
     const title = { en: 'Night', es: 'Noche' };
     const saved = { version: 1, callId: 'storm-light', mode: 'practice', record: { engine: '1' }, now_ms: 0, title };
@@ -67,12 +69,14 @@ function leaveVersion(version: number): void {
     if (version > 1) {
       at('drills')?.put({ version: 1, skill: 'jar', finishedAt: 1, asked: 3, right: 2, median_s: 4 });
     }
-    if (version > 2) at('round')?.put({ engine: '1', lots: [] }, 'round');
+    const round = { engine: '1', lots: [] };
+    if (version > 2) at('round')?.put(version > 4 ? { version: 1, savedAt: 0, kept: round } : round, 'round');
     if (version > 3) {
       const card = { id: 'my-call', title, summary: title, kind: 'alarm', unit: 'u1', lot: title, minutes: 9 };
       const starts = { secondOfDay: 1, month: 1 };
       at('brought')?.put({ version: 1, card: { ...card, starts }, text: '{}', from: 'link', broughtAt: 1 }, 'my-call');
     }
+    if (version > 5) at('drafts')?.put({ version: 1, savedAt: 1, draft: {} });
   };
   opening.onsuccess = () => opening.result.close();
 }
@@ -97,7 +101,7 @@ function openNewer(page: Page): Promise<{ version: number; settings: unknown }> 
 }
 
 inBrowser('the store of the browser', () => {
-  it.each([1, 2, 3, 4])('of version %i is taken over with all that lay in it', async (version) => {
+  it.each([1, 2, 3, 4, 6])('of version %i is taken over with all that lay in it', async (version) => {
     const { page, errors, close } = await openApp(DESK);
     await page.addInitScript(leaveVersion, version);
     await page.reload();
@@ -110,6 +114,8 @@ inBrowser('the store of the browser', () => {
     expect(copy.drills).toHaveLength(version > 1 ? 1 : 0);
     expect(copy.round).toEqual(version > 2 ? [{ version: 1, savedAt: 0, kept: { engine: '1', lots: [] } }] : []);
     expect(copy.brought).toHaveLength(version > 3 ? 1 : 0);
+    expect(copy.drafts).toHaveLength(version > 5 ? 1 : 0);
+    expect(copy.moments).toEqual([]);
     expect(copy.unread).toEqual([]);
     expect(await page.locator('.troubles').count()).toBe(0);
     expect(errors).toEqual([]);

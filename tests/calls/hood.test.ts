@@ -119,7 +119,13 @@ describe('the hood', () => {
 
   it('keeps a moment as a call of its own, with what led there and nothing since, and with its clock free', () => {
     const { session, doing } = begun();
-    doing('ask-danger', { id: TEACH.freeze }, { id: TEACH.moment, fill: { name: 'early' } }, { id: TEACH.go }, 'ask-hum');
+    doing(
+      'ask-danger',
+      { id: TEACH.freeze },
+      { id: TEACH.moment, fill: { name: 'early' } },
+      { id: TEACH.go },
+      'ask-hum',
+    );
     const kept = sessionAt(session, 2);
     if (!kept) throw new Error('no moment there');
     const again = resumeCall(prepared, 'practice', makeProgress(kept));

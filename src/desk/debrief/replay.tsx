@@ -1,5 +1,5 @@
 import type { ComponentChildren, RefObject } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { DebriefView } from '../../calls/view.ts';
 import type { Scene } from '../../scene/types.ts';
 import { formatClock } from '../../words/measure.ts';
@@ -12,6 +12,7 @@ import { seriesQuantity, valueAt } from './series.ts';
 import { TextVersion } from './text-version.tsx';
 import { ROWS, Timeline, tops } from './timeline.tsx';
 import { usePlay } from './use-play.ts';
+import { useWidth } from './use-width.ts';
 import { useXray } from './use-xray.ts';
 
 const NARROWEST = 760;
@@ -29,7 +30,7 @@ export function Replay({ debrief, at_ms, onSeek: setAt }: Props) {
   const [asText, setAsText] = useState(false);
   const scene = useXray(desk, at_ms);
   const play = usePlay(debrief, at_ms, setAt);
-  const { box, width } = useWidth();
+  const { box, width } = useWidth(NARROWEST);
   const scale = layOut(debrief, Math.max(width, NARROWEST));
   const x = scale.x(at_ms);
   // On a narrow screen the drawing scrolls; the handle stays in its sight.
@@ -144,17 +145,4 @@ function RowNames({ debrief, at_ms }: { debrief: DebriefView; at_ms: number }) {
 /** The replay opens where something first went wrong, if anything did. */
 export function firstLook(debrief: DebriefView): number {
   return debrief.events.find((one) => one.tone === 'bad')?.at_ms ?? debrief.done[0]?.from_ms ?? debrief.from_ms;
-}
-
-function useWidth() {
-  const box = useRef<HTMLElement>(null);
-  const [width, setWidth] = useState(NARROWEST);
-  useEffect(() => {
-    const at = box.current;
-    if (at === null) return;
-    const watch = new ResizeObserver(() => setWidth(at.clientWidth));
-    watch.observe(at);
-    return () => watch.disconnect();
-  }, []);
-  return { box, width };
 }

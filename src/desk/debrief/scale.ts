@@ -23,8 +23,11 @@ const MARGIN_MS = 4 * MINUTE;
 const TORN_FROM_MS = 20 * MINUTE;
 const TORN_WIDTH = 64;
 
+/** What is laid out: when it begins and ends, and what makes parts of it busy. */
+export type Laid = Pick<DebriefView, 'from_ms' | 'to_ms' | 'done' | 'reference' | 'events'>;
+
 /** Lays the call out over `width` pixels. Long drives and waits take a fixed width, so that the steps stay legible. */
-export function layOut(debrief: DebriefView, width: number): Scale {
+export function layOut(debrief: Laid, width: number): Scale {
   const { from_ms, to_ms } = debrief;
   const busy = merge(busySpans(debrief), from_ms, to_ms);
   const pieces: { from: number; to: number; torn: boolean }[] = [];
@@ -62,7 +65,7 @@ function along(stretches: readonly Stretch[], value: number, a0: Edge, a1: Edge,
   return on[b0] + share * (on[b1] - on[b0]);
 }
 
-function busySpans(debrief: DebriefView): [number, number][] {
+function busySpans(debrief: Laid): [number, number][] {
   const blocks = [...debrief.done, ...debrief.reference].filter((one) => one.kind !== 'wait' && one.kind !== 'drive');
   return [
     ...blocks.map((one): [number, number] => [one.from_ms, one.to_ms]),

@@ -7,13 +7,16 @@ const MEASURE = {
   pumpTank_m: 'length_m',
 } as const;
 
+/** A curve: its points, and levels worth a line. */
+type Line = Pick<Series, 'points' | 'marks'>;
+
 /** A value of a series, in its own measure. */
 export function seriesQuantity(series: Series, value: number): Quantity {
   return { measure: MEASURE[series.id], value };
 }
 
 /** The value at an instant, along the straight line between the two points around it; null outside of them. */
-export function valueAt(series: Series, at_ms: number): number | null {
+export function valueAt(series: Line, at_ms: number): number | null {
   const after = series.points.findIndex(([t]) => t >= at_ms);
   const [b, a] = [series.points[after], series.points[after - 1]];
   if (b === undefined) return series.points[series.points.length - 1]?.[1] ?? null;
@@ -23,7 +26,7 @@ export function valueAt(series: Series, at_ms: number): number | null {
 }
 
 /** Bottom and top of the drawn range: all points and marks, from zero where the values are near it. */
-export function rangeOf(series: Series): readonly [number, number] {
+export function rangeOf(series: Line): readonly [number, number] {
   const values = [...series.points.map(([, v]) => v), ...series.marks.map((one) => one.value)];
   const low = Math.min(...values);
   const high = Math.max(...values);

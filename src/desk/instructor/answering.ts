@@ -8,7 +8,11 @@ import { heardOfInstructor } from './shapes.ts';
 import { answerAsk, follow } from './trainee.ts';
 
 /** Begins to answer. Gives the ear for what comes over the channel. */
-export async function answerOn(desk: Desk, channel: Post, lives: Lives = openLives()): Promise<(data: unknown) => void> {
+export async function answerOn(
+  desk: Desk,
+  channel: Post,
+  lives: Lives = openLives(),
+): Promise<(data: unknown) => void> {
   const name = newName();
   /** Trainers' windows that watch this one, each with the way not to wait for its end. */
   const watching = new Map<string, () => void>();
@@ -33,7 +37,11 @@ export async function answerOn(desk: Desk, channel: Post, lives: Lives = openLiv
   function watched(by: string, on: boolean) {
     watching.get(by)?.();
     watching.delete(by);
-    if (on) watching.set(by, lives.whenOver(by, () => watched(by, false)));
+    if (on)
+      watching.set(
+        by,
+        lives.whenOver(by, () => watched(by, false)),
+      );
     desk.trainers.value = watching.size;
     if (watching.size === 0) {
       following?.stop();

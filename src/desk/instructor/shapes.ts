@@ -99,9 +99,11 @@ const family = oneOf(
 );
 
 /** Of messages of several kinds, each has a shape by its kind. */
-function byKind<T extends { readonly kind: string }>(shapes: {
-  readonly [K in T['kind']]: Shape<Extract<T, { kind: K }>>;
-}): Shape<T> {
+function byKind<T extends { readonly kind: string }>(
+  shapes: {
+    readonly [K in T['kind']]: Shape<Extract<T, { kind: K }>>;
+  },
+): Shape<T> {
   return (value): value is T => {
     const kind = (value as { kind?: unknown } | null)?.kind;
     return typeof kind === 'string' && Object.hasOwn(shapes, kind) && shapes[kind as T['kind']](value);

@@ -1,8 +1,7 @@
 /** The trainees' windows of this browser, as a trainer's window hears them over the channel. */
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { LINE_VERSION } from './channel.ts';
-import type { Answer, InstructorSays, Post, Told, TraineeWindow } from './line.ts';
-import { newName } from './line.ts';
+import { type Answer, type InstructorSays, newName, type Post, type Told, type TraineeWindow } from './line.ts';
 import type { Link } from './link.ts';
 import type { Lives } from './lives.ts';
 import { heardOfTrainee } from './shapes.ts';
@@ -16,6 +15,8 @@ export interface Switchboard {
   /** That a page of another version is open. */
   readonly other: ReadonlySignal<boolean>;
   linkTo(name: string): Link;
+  /** Asks who is there; to be asked once `hear` hears. */
+  roll(): void;
   hear(data: unknown): void;
   close(): void;
 }
@@ -37,7 +38,11 @@ export async function openSwitchboard(channel: Post, lives: Lives): Promise<Swit
   const say = (said: InstructorSays) => channel.postMessage({ version: LINE_VERSION, from: name, ...said });
 
   function here(from: string, window: TraineeWindow) {
-    if (!windows.peek().has(from)) watches.set(from, lives.whenOver(from, () => gone(from)));
+    if (!windows.peek().has(from))
+      watches.set(
+        from,
+        lives.whenOver(from, () => gone(from)),
+      );
     windows.value = new Map([...windows.peek(), [from, window]]);
   }
 
@@ -79,11 +84,12 @@ export async function openSwitchboard(channel: Post, lives: Lives): Promise<Swit
     };
   }
 
-  say({ kind: 'roll' });
+  const roll = () => say({ kind: 'roll' });
   return {
     windows,
     other,
     linkTo,
+    roll,
     hear(data) {
       const heard = heardOfTrainee(data);
       if (heard === 'other') other.value = true;
@@ -92,7 +98,7 @@ export async function openSwitchboard(channel: Post, lives: Lives): Promise<Swit
       if (heard.kind === 'hello') {
         // Pages of another version say so again, if any are left.
         other.value = false;
-        say({ kind: 'roll' });
+        roll();
       } else if (heard.kind === 'here') here(heard.from, heard.window);
       else if (heard.kind === 'gone') gone(heard.from);
       else if (heard.kind === 'told' && line) line.told.value = heard.told;
@@ -106,13 +112,16 @@ export async function openSwitchboard(channel: Post, lives: Lives): Promise<Swit
   };
 }
 
-/** The window to work with: the one that was chosen, or one that has the same call, or the only one. */
+/**
+ * The window to work with: the one that was chosen; where it is gone, the one that has the same call now, so that one that was
+ * loaded anew is found again; where none was chosen yet, the only one there is.
+ */
 export function chosenOf(
   windows: ReadonlyMap<string, TraineeWindow>,
   wanted: { readonly name: string; readonly callId: string | undefined } | null,
 ): string | undefined {
   if (wanted !== null && windows.has(wanted.name)) return wanted.name;
-  const same = [...windows].filter(([, { call }]) => call !== null && call.callId === wanted?.callId);
-  if (same.length === 1) return same[0]?.[0];
-  return windows.size === 1 ? [...windows.keys()][0] : undefined;
+  const callId = wanted?.callId;
+  const fitting = [...windows].filter(([, { call }]) => callId === undefined || call?.callId === callId);
+  return fitting.length === 1 ? fitting[0]?.[0] : undefined;
 }

@@ -13,6 +13,7 @@ const when = fc.integer({ min: 0, max: 3 });
 const callId = fc.constantFrom('sunny-line', 'storm-light');
 const clock = { year: 2031, month: 5, day: 14, weekday: 2, secondOfDay: 100 };
 
+const left = { version: 1, callId: 'sunny-line', savedAt: 1, stage: 'ask', clock, saved };
 const title = { en: 'x', es: 'y' };
 const card = {
   ...{ id: 'my-call', title, summary: title, kind: 'alarm', unit: 'u1', lot: title, minutes: 9 },
@@ -42,9 +43,10 @@ const anyContents: fc.Arbitrary<Contents> = fc
     round: fc.option(fc.record({ savedAt: when, kept: when })),
     brought: fc.option(fc.record({ text: fc.constantFrom('{}', '{ }'), broughtAt: when })),
     drafts: fc.array(fc.record({ savedAt: when, draft: fc.constantFrom('{}', 'x') }), { maxLength: 3 }),
+    moments: fc.array(fc.record({ name: fc.constantFrom('a', 'b'), keptAt: when }), { maxLength: 3 }),
     unread: fc.array(fc.record({ value: when }), { maxLength: 2 }),
   })
-  .map(({ settings, progress, finished, lines, drills, round, brought, drafts, unread }) => ({
+  .map(({ settings, progress, finished, lines, drills, round, brought, drafts, moments, unread }) => ({
     settings:
       settings === null ? [] : [{ key: 'settings', value: { version: 1, units: 'us', sound: true, ...settings } }],
     progress: progress.map((one) => ({ key: one.callId, value: { version: 1, clock, saved, ...one } })),
@@ -63,6 +65,7 @@ const anyContents: fc.Arbitrary<Contents> = fc
     round: round === null ? [] : [{ key: 'round', value: { version: 1, ...round } }],
     brought: brought === null ? [] : [{ key: 'my-call', value: { version: 1, card, from: 'link', ...brought } }],
     drafts: unique(drafts).map((one, key) => ({ key, value: { version: 1, ...one } })),
+    moments: unique(moments).map((one, key) => ({ key, value: { version: 1, from: left, ...one } })),
     unread: unique(unread).map((one, key) => ({ key, value: { shelf: 'lines', key: 'x', ...one } })),
   }));
 
@@ -191,11 +194,10 @@ describe('a copy of all that a browser keeps', () => {
 describe('a file that is brought back', () => {
   const good = {
     kind: 'underlawn-copy',
-    version: 2,
+    version: 3,
     madeAt: 1,
     ...Object.fromEntries(KEPT.map((shelf) => [shelf, []])),
   };
-  const left = { version: 1, callId: 'sunny-line', savedAt: 1, stage: 'ask', clock, saved };
   const at = (path: string, wants: string) => ({
     id: 'copy.wrong.value',
     values: { file: 'mine.json', path, wants: { id: `copy.wants.${wants}` } },
@@ -205,7 +207,7 @@ describe('a file that is brought back', () => {
     ['no JSON', 'nonsense', { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
     ['a bare value', 'null', { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
     ['a record', { kind: 'underlawn-record', version: 1 }, { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
-    ['of a newer page', { ...good, version: 3 }, { id: 'copy.wrong.newer', values: { file: 'mine.json' } }],
+    ['of a newer page', { ...good, version: 4 }, { id: 'copy.wrong.newer', values: { file: 'mine.json' } }],
     ['of no version', { ...good, version: 'one' }, at('version', 'other')],
     ['without a list', { ...good, lines: undefined }, at('lines', 'list')],
     [
@@ -246,9 +248,11 @@ describe('a file that is brought back', () => {
     });
   });
 
-  it('is taken from a page that knew of no calls being made', () => {
-    const { drafts: _none, ...older } = { ...good, drafts: [], version: 1 };
-    expect(readCopy(JSON.stringify(older), 'mine.json')).toEqual({ copy: good });
+  it('is taken from a page that knew of no calls being made, and from one that knew of no moments to begin from', () => {
+    const { moments: _moments, ...second } = { ...good, moments: [], version: 2 };
+    expect(readCopy(JSON.stringify(second), 'mine.json')).toEqual({ copy: good });
+    const { drafts: _drafts, ...first } = { ...second, drafts: [], version: 1 };
+    expect(readCopy(JSON.stringify(first), 'mine.json')).toEqual({ copy: good });
   });
 });
 

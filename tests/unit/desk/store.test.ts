@@ -58,6 +58,18 @@ describe('the store without a database', () => {
     expect((await store.draftBy(second))?.savedAt).toBe(2);
   });
 
+  it('keeps moments of calls to begin from, several of one call, until they are thrown away', async () => {
+    const store = await openStore(() => {});
+    const early = { version: 1, name: 'before the reset', keptAt: 1, from: progress } as const;
+    await store.addMoment(early);
+    await store.addMoment({ ...early, name: 'on site', keptAt: 2 });
+    const [first, second] = await store.moments();
+    expect([first?.name, second?.name]).toEqual(['before the reset', 'on site']);
+    expect(first?.from).toEqual(progress);
+    await store.dropMoment(first?.key ?? 0);
+    expect((await store.moments()).map(({ name }) => name)).toEqual(['on site']);
+  });
+
   it('keeps help that was taken, and a review beside its call; lines by family, older ones by call', async () => {
     const store = await openStore(() => {});
     const coached = { ...saved, mode: 'coached', assistance: { hints: 3, likely: true } } as const;

@@ -1,0 +1,90 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Scene } from '../../scene/types.ts';
+import { formatClock } from '../../words/measure.ts';
+import { useDesk } from '../desk.ts';
+import { Icon } from '../icons.tsx';
+import { PictureHost } from '../picture-host.tsx';
+import type { OpenCall } from '../protocol.ts';
+import type { Link } from './link.ts';
+import { Strips } from './strips.tsx';
+
+const noPart = () => {};
+
+interface Props {
+  readonly call: OpenCall;
+  readonly link: Link;
+  /** The instant looked at; null is now. */
+  readonly at_ms: number | null;
+  readonly onSeek: (at_ms: number | null) => void;
+}
+
+/** The works with everything open, now or at an instant of the call so far, and their curves. The call goes on meanwhile. */
+export function Works({ call, link, at_ms, onSeek }: Props) {
+  const desk = useDesk();
+  const { t } = desk;
+  const past = usePast(link, call.callId, at_ms);
+  const scene = at_ms === null ? call.scene : (past ?? call.scene);
+  const at = at_ms ?? call.now_ms;
+  const clock = formatClock((at - call.startOfDay_ms) / 1000);
+  return (
+    <section class="card works" aria-labelledby="works">
+      <header>
+        <h2 id="works">{t('instructor.works')}</h2>
+        <p class={at_ms === null ? 'works-at' : 'works-at past'}>
+          {at_ms === null ? t('instructor.works.now', { clock }) : t('instructor.works.past', { clock })}
+        </p>
+        <button
+          type="button"
+          class="secondary small-button"
+          data-hand="to-now"
+          aria-disabled={at_ms === null}
+          onClick={() => onSeek(null)}
+        >
+          <Icon name="next" /> {t('instructor.works.toNow')}
+        </button>
+      </header>
+      {desk.openPicture !== undefined && (
+        <section class="works-picture" aria-label={t('instructor.works.picture')}>
+          <PictureHost scene={scene} part={null} view="yard" onSelect={noPart} />
+        </section>
+      )}
+      <input
+        class="scrubber"
+        type="range"
+        min={call.from_ms}
+        max={call.now_ms}
+        step={60_000}
+        value={at}
+        aria-label={t('instructor.works.handle')}
+        aria-valuetext={clock}
+        onInput={(event) => onSeek(Number(event.currentTarget.value))}
+      />
+      <Strips call={call} at_ms={at} onSeek={onSeek} />
+    </section>
+  );
+}
+
+/** The truth at a past instant. One question at a time; of those asked meanwhile only the last one counts. */
+function usePast(link: Link, callId: string, at_ms: number | null): Scene | null {
+  const [scene, setScene] = useState<Scene | null>(null);
+  const wanted = useRef(at_ms);
+  const asking = useRef(false);
+  wanted.current = at_ms;
+  useEffect(() => {
+    if (asking.current || at_ms === null) return;
+    asking.current = true;
+    void ask().finally(() => {
+      asking.current = false;
+    });
+    async function ask() {
+      let asked: number | null;
+      do {
+        asked = wanted.current;
+        if (asked === null) return;
+        const answer = await link.ask({ kind: 'scene', callId, at_ms: asked });
+        if (answer.kind === 'scene') setScene(answer.scene);
+      } while (asked !== wanted.current);
+    }
+  }, [link, callId, at_ms]);
+  return scene;
+}

@@ -3,7 +3,8 @@
  * Plain JSON: it goes from one window to another.
  */
 import { type FaultFamily, placedFault } from '../faults/index.ts';
-import { type Balance, balance, STATE_SIZE } from '../plant/index.ts';
+import { type Balance, balance } from '../plant/balance.ts';
+import { STATE_SIZE } from '../plant/index.ts';
 import { type Measure, type Message, type Quantity, quantity, say } from '../service/index.ts';
 import { floatsOf, isOver, readout, severityAt, type Unit } from '../unit/index.ts';
 import { doAgain } from './again.ts';

@@ -2,7 +2,8 @@
 import { parseArgs } from 'node:util';
 import { shippedClimates } from '../calls/climates.ts';
 import { prepareCall, shippedLibrary, unitSetup } from '../calls/index.ts';
-import { balance, householdSource, steadyWeather, type Weather, weatherOf } from '../plant/index.ts';
+import { balance } from '../plant/balance.ts';
+import { householdSource, steadyWeather, type Weather, weatherOf } from '../plant/index.ts';
 import { calendarDay, dayNumber, type Happening, readout, Unit, type UnitSetup } from '../unit/index.ts';
 import { number } from './args.ts';
 import { findCall } from './files.ts';

@@ -1,4 +1,7 @@
-/** What came in, left, was turned into gas or air and is still held: the audit of a run. 0 when all is accounted for. */
+/**
+ * What came in, left, was turned into gas or air and is still held: the audit of a run. 0 when all is accounted for. Not part of
+ * the folder's public face: no call needs it, and out of there it would be fetched with every one.
+ */
 
 import { ASM, BSM1_15C, chemicalDemand, kjeldahlNitrogen } from './asm1.ts';
 import { CELL_ROWS, CONTACT_SIZE, floorOf, SPENT } from './contact.ts';

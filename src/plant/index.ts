@@ -2,7 +2,6 @@
 export * from './accumulation.ts';
 export * from './air.ts';
 export * from './asm1.ts';
-export * from './balance.ts';
 export * from './basin.ts';
 export * from './chlorine.ts';
 export * from './contact.ts';

@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { shippedClimates } from '../../src/calls/climates.ts';
 import { shippedLibrary } from '../../src/calls/index.ts';
+import { balance } from '../../src/plant/balance.ts';
 import {
   BOD5_SHARE,
   BSM1_15C,
-  balance,
   bod5,
   EPA_STRENGTH,
   GALLON_m3,

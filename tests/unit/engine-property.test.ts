@@ -2,7 +2,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ControlEventName } from '../../src/control/index.ts';
-import { balance, type Draw, GALLON_m3, householdSource, listSource, steadyWeather } from '../../src/plant/index.ts';
+import { balance } from '../../src/plant/balance.ts';
+import { type Draw, GALLON_m3, householdSource, listSource, steadyWeather } from '../../src/plant/index.ts';
 import { Unit, type UnitFault } from '../../src/unit/index.ts';
 import { bits, DAY, family, fault, HOUR, instants, made, NO_PUMP, setupOf } from './units.ts';
 

@@ -1,7 +1,7 @@
 /** The engine against closed forms, and a sound unit through a month. */
 import { describe, expect, it } from 'vitest';
+import { balance } from '../../src/plant/balance.ts';
 import {
-  balance,
   evenLoadDay,
   GALLON_m3,
   levelOf,

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { shippedLibrary } from '../../src/calls/index.ts';
 import { placedFault } from '../../src/faults/index.ts';
+import { balance } from '../../src/plant/balance.ts';
 import {
-  balance,
   dischargeLine,
   GALLON_m3,
   type LineCondition,

@@ -5,7 +5,8 @@
  */
 import type { ControlEventName, FloatName } from '../../src/control/index.ts';
 import { eventNumber, type PanelKind } from '../../src/control/index.ts';
-import { balance, pumpLevel, VOLUME } from '../../src/plant/index.ts';
+import { balance } from '../../src/plant/balance.ts';
+import { pumpLevel, VOLUME } from '../../src/plant/index.ts';
 import { isPresent } from '../../src/unit/fault.ts';
 import { floatHeights_m, floatsOf, kindOf, type Unit } from '../../src/unit/index.ts';
 import {

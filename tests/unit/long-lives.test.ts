@@ -1,16 +1,8 @@
 /** What months do to a unit: sediment, sludge that bulks, rises or fills the trash tank, seasons, storms, dry traps. */
 import { describe, expect, it } from 'vitest';
 import { shippedClimates } from '../../src/calls/climates.ts';
-import {
-  ASM,
-  balance,
-  COMPARTMENTS,
-  captured,
-  GAUGES,
-  householdSource,
-  listSource,
-  weatherOf,
-} from '../../src/plant/index.ts';
+import { balance } from '../../src/plant/balance.ts';
+import { ASM, COMPARTMENTS, captured, GAUGES, householdSource, listSource, weatherOf } from '../../src/plant/index.ts';
 import { readout, Unit, type UnitFault } from '../../src/unit/index.ts';
 import { DAY, family, fault, HOUR, lived, setupOf } from './units.ts';
 

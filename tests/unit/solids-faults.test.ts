@@ -1,8 +1,8 @@
 /** Solids, house and ground: what the water then does, what a hauler's truck takes, and that the books close all the while. */
 import { describe, expect, it } from 'vitest';
 import { placedFault } from '../../src/faults/index.ts';
+import { balance } from '../../src/plant/balance.ts';
 import {
-  balance,
   type HauledTank,
   householdSource,
   listSource,

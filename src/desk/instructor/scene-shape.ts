@@ -1,5 +1,5 @@
 /** The shape of a Scene, for one that comes from another window. */
-import { PART_IDS, type Scene } from '../../scene/types.ts';
+import type { PartId, Scene } from '../../scene/types.ts';
 import { fields, finite, flag, oneOf, type Shape } from '../shape.ts';
 import { message } from './message-shape.ts';
 import { either, listOf, orNull } from './shaped.ts';
@@ -12,7 +12,10 @@ const ink = either(
   fields({ kind: oneOf('ink'), seen_s: finite, fresh: finite }),
 ) as Shape<Scene['house']['ink']>;
 
-const partId = oneOf(...PART_IDS);
+const partId: Shape<PartId> = oneOf(
+  ...(['house', 'clean-out', 'trash-tank', 'aeration', 'clarifier', 'disinfection'] as const),
+  ...(['pump-tank', 'disc-filter', 'spray-field', 'panel', 'compressor'] as const),
+);
 
 const basin = { inlet_m: finite, outlet_m: finite, floor_m: finite, ceiling_m: finite, area_m2: finite } as const;
 const geometry: Shape<Scene['geometry']> = fields({

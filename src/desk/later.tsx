@@ -5,7 +5,7 @@ import { useLater } from './use-later.ts';
 
 interface LaterProps<Part> {
   readonly part: () => Promise<Part>;
-  readonly words: Extra;
+  readonly words?: Extra;
   /** Said meanwhile. */
   readonly waiting: Key;
   readonly children: (part: Part) => ComponentChildren;

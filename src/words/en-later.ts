@@ -4,6 +4,7 @@ import { flags } from './en/flags.ts';
 import { guide } from './en/guide.ts';
 import { hints } from './en/hints.ts';
 import { lesson } from './en/lesson.ts';
+import { replays } from './en/replays.ts';
 import { round } from './en/round.ts';
 import { shows } from './en/shows.ts';
 import { together } from './en/together.ts';
@@ -18,6 +19,7 @@ export const later = {
   ...hints,
   ...lesson,
   ...together,
+  ...replays,
   ...round,
   ...shows,
   ...verdict,

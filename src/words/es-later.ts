@@ -5,6 +5,7 @@ import { flags } from './es/flags.ts';
 import { guide } from './es/guide.ts';
 import { hints } from './es/hints.ts';
 import { lesson } from './es/lesson.ts';
+import { replays } from './es/replays.ts';
 import { round } from './es/round.ts';
 import { shows } from './es/shows.ts';
 import { together } from './es/together.ts';
@@ -19,6 +20,7 @@ export const later: Record<keyof typeof en, string> = {
   ...hints,
   ...lesson,
   ...together,
+  ...replays,
   ...round,
   ...shows,
   ...verdict,

@@ -37,29 +37,8 @@ export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'build' 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {
   const texts = language === 'es' ? (await import('./es.ts')).es : (await import('./en.ts')).en;
+  if (extras.length === 0) return { language, texts };
+  const { EXTRAS } = await import('./extras.ts');
   const more = await Promise.all(extras.map((extra) => EXTRAS[language][extra]()));
   return { language, texts: Object.assign({}, texts, ...more) };
 }
-
-const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Promise<Words['texts']>>>>> = {
-  en: {
-    debrief: async () => (await import('./en-later.ts')).later,
-    drills: async () => (await import('./en-drills.ts')).ofDrills,
-    share: async () => (await import('./en-share.ts')).ofShare,
-    kept: async () => (await import('./en-kept.ts')).ofKept,
-    class: async () => (await import('./en-class.ts')).ofClass,
-    build: async () => (await import('./en-build.ts')).ofBuild,
-    meter: async () => (await import('./en-meter.ts')).ofMeter,
-    instructor: async () => (await import('./en-instructor.ts')).ofInstructor,
-  },
-  es: {
-    debrief: async () => (await import('./es-later.ts')).later,
-    drills: async () => (await import('./es-drills.ts')).ofDrills,
-    share: async () => (await import('./es-share.ts')).ofShare,
-    kept: async () => (await import('./es-kept.ts')).ofKept,
-    class: async () => (await import('./es-class.ts')).ofClass,
-    build: async () => (await import('./es-build.ts')).ofBuild,
-    meter: async () => (await import('./es-meter.ts')).ofMeter,
-    instructor: async () => (await import('./es-instructor.ts')).ofInstructor,
-  },
-};

@@ -15,7 +15,7 @@ const DRAWING = /drawing|sheets|yard|Renderer/;
  * in to a trainer, or launched by a course platform.
  */
 const LATER =
-  /after-call|class|resume|debrief|drills|later|Closeup|coach|caution|guide|expert|brought|printed|share|take|launch|course|cmi5/;
+  /after-call|answering|class|extras|hood|instructor|open-desk|resume|debrief|drills|later|Closeup|coach|caution|guide|expert|brought|printed|screens|share|take|launch|course|cmi5/;
 
 /** Names of the data files among scripts, without what the bundler adds to tell versions apart. */
 function dataOf(scripts: readonly string[]): readonly string[] {

@@ -24,7 +24,7 @@ export function InstructorScreen() {
       <Bar subtitle={t('title.instructor')} />
       <main>
         <ScreenTitle hidden>{t('title.instructor')}</ScreenTitle>
-        {board === null ? <p class="small">{t('instructor.opening')}</p> : <Windows board={board} />}
+        {board === null ? <p class="small">{t('brought.opening')}</p> : <Windows board={board} />}
       </main>
     </div>
   );

@@ -15,7 +15,6 @@ export const desk = {
   'title.instructor': 'Instructor’s desk',
   'class.opening': 'Opening the class sheet …',
   'start.class': 'Class: put records on one sheet',
-  'instructor.opening': 'Opening the instructor’s desk …',
   'start.instructor': 'Instructor’s desk: work a call that a trainee is taking',
   'round.opening': 'Opening the round …',
   'start.round': 'A round',
@@ -87,9 +86,5 @@ export const desk = {
   'set.copy.back': 'Bring a copy back',
   'trouble.dismiss': 'Put this message away',
   'trouble.engine': 'The simulation stopped with an error. Reload the page: the call goes on from its last save.',
-  'trouble.no-call': 'There is no call open. Choose one from the list.',
-  'trouble.call-unknown': 'This call is not on the list any more.',
   'trouble.notLoaded': 'A part of Underlawn could not be fetched. Check the connection and reload the page.',
-  'trouble.brought-broken': 'The kept file of this call cannot be read. Open its link or its file again.',
-  'trouble.noRecord': 'This record is not in this browser.',
 };

@@ -17,6 +17,8 @@ export const kept = {
     'The latest state could not be kept. The next step tries again; a reload before that may lose it.',
   'trouble.round-newer':
     'The kept round is from a newer Underlawn. It stays as it is: reload the page to get the newer one.',
+  'trouble.brought-broken': 'The kept file of this call cannot be read. Open its link or its file again.',
+  'trouble.noRecord': 'This record is not in this browser.',
   'elsewhere.open': 'Open in another tab',
   'elsewhere.open.text':
     'One tab at a time can write to it. Go on in that tab, or take it over: all that was done there comes along, and that tab lets go of it.',

@@ -15,4 +15,6 @@ export const replays = {
   'replay.state': 'After action {n} ({id}) the unit is in another state than recorded.',
   'replay.claim': 'The record claims {claim} = {claimed}; the replay gives {came}.',
   'replay.end': 'The record ends at another instant than the replay.',
+  'trouble.no-call': 'There is no call open. Choose one from the list.',
+  'trouble.call-unknown': 'This call is not on the list any more.',
 };

@@ -15,7 +15,6 @@ export const desk: Record<keyof typeof en, string> = {
   'title.instructor': 'Mesa de instrucción',
   'title.class': 'Grupo',
   'class.opening': 'Abriendo la hoja del grupo …',
-  'instructor.opening': 'Abriendo la mesa de instrucción …',
   'start.instructor': 'Mesa de instrucción: intervenir en un aviso que alguien atiende',
   'start.class': 'Grupo: ponga los registros en una hoja',
   'round.opening': 'Abriendo la ronda …',
@@ -92,9 +91,5 @@ export const desk: Record<keyof typeof en, string> = {
   'trouble.dismiss': 'Quitar este mensaje',
   'trouble.engine':
     'La simulación se detuvo por un error. Recargue la página: el aviso sigue desde lo último guardado.',
-  'trouble.no-call': 'No hay ningún aviso abierto. Elija uno de la lista.',
-  'trouble.call-unknown': 'Este aviso ya no está en la lista.',
   'trouble.notLoaded': 'No se pudo traer una parte de Underlawn. Revise la conexión y recargue la página.',
-  'trouble.brought-broken': 'El archivo guardado de este aviso no se puede leer. Abra otra vez su enlace o archivo.',
-  'trouble.noRecord': 'Este registro no está en este navegador.',
 };

@@ -19,6 +19,8 @@ export const kept: Record<keyof typeof en, string> = {
     'El último estado no se pudo guardar. El próximo paso lo intenta otra vez; si recarga antes, puede perderse.',
   'trouble.round-newer':
     'La ronda guardada viene de un Underlawn más nuevo. Queda como está: recargue la página para tener el más nuevo.',
+  'trouble.brought-broken': 'El archivo guardado de este aviso no se puede leer. Abra otra vez su enlace o archivo.',
+  'trouble.noRecord': 'Este registro no está en este navegador.',
   'elsewhere.open': 'Abierto en otra pestaña',
   'elsewhere.open.text':
     'Solo una pestaña a la vez puede escribir en él. Siga en aquella pestaña, o tómelo aquí: todo lo hecho allí viene con él, y aquella pestaña lo suelta.',

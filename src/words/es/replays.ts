@@ -16,4 +16,6 @@ export const replays: Record<keyof typeof en, string> = {
   'replay.state': 'Tras la acción {n} ({id}) la unidad está en otro estado que el registrado.',
   'replay.claim': 'El registro dice {claim} = {claimed}; la repetición da {came}.',
   'replay.end': 'El registro termina en otro instante que la repetición.',
+  'trouble.no-call': 'No hay ningún aviso abierto. Elija uno de la lista.',
+  'trouble.call-unknown': 'Este aviso ya no está en la lista.',
 };

@@ -1,0 +1,81 @@
+import { Later } from './later.tsx';
+import type { Route } from './routes.ts';
+
+/** The screens that neither the list of calls nor a call is, each a file of its own with its own words. */
+export function LaterScreen({ route }: { readonly route: Exclude<Route, { readonly screen: 'start' | 'call' }> }) {
+  switch (route.screen) {
+    case 'debrief':
+      return (
+        <Later
+          key={`debrief/${route.key}`}
+          part={() => import('./debrief/debrief.tsx')}
+          words="debrief"
+          waiting="debrief.opening"
+        >
+          {({ DebriefScreen }) => <DebriefScreen recordKey={route.key} />}
+        </Later>
+      );
+    case 'drills':
+      return (
+        <Later
+          key={`drills/${route.seed}`}
+          part={() => import('./drills/drills.tsx')}
+          words="drills"
+          waiting="drills.opening"
+        >
+          {({ DrillsScreen }) => <DrillsScreen seed={route.seed} />}
+        </Later>
+      );
+    case 'round':
+      return (
+        <Later key="round" part={() => import('./round/round.tsx')} words="debrief" waiting="round.opening">
+          {({ RoundScreen }) => <RoundScreen />}
+        </Later>
+      );
+    case 'instructor':
+      return (
+        <Later
+          key="instructor"
+          part={() => import('./instructor/instructor.tsx')}
+          words="instructor"
+          waiting="brought.opening"
+        >
+          {({ InstructorScreen }) => <InstructorScreen />}
+        </Later>
+      );
+    case 'class':
+      return (
+        <Later key="class" part={() => import('./class/class.tsx')} words="class" waiting="class.opening">
+          {({ ClassScreen }) => <ClassScreen record={route.record} />}
+        </Later>
+      );
+    case 'build':
+      return (
+        <Later key="build" part={() => import('./build/build.tsx')} words="build" waiting="build.opening">
+          {({ BuildScreen }) => <BuildScreen draft={route.draft} />}
+        </Later>
+      );
+    case 'take':
+      return (
+        <Later
+          key={`take/${route.link}`}
+          part={() => import('./brought/take.tsx')}
+          words="share"
+          waiting="brought.opening"
+        >
+          {({ TakeScreen }) => <TakeScreen link={route.link} />}
+        </Later>
+      );
+    case 'sheet':
+      return (
+        <Later
+          key={`sheet/${route.callId}/${route.who}`}
+          part={() => import('./printed/printed.tsx')}
+          words="share"
+          waiting="brought.opening"
+        >
+          {({ SheetScreen }) => <SheetScreen callId={route.callId} who={route.who} />}
+        </Later>
+      );
+  }
+}

@@ -104,6 +104,7 @@ function printSheet(sheet: ClassSheet, speak: (message: Message) => string, regr
         ...(regrets ? [`regret ${Math.round(regrets.of(best))} min`] : []),
         ...(tries > 1 ? [`best of ${tries}`] : []),
         ...(best.helped ? ['with help'] : []),
+        ...(best.taught ? ['with a trainer’s hand'] : []),
         ...best.flags,
       ];
       print(`  ${call}: ${words.join(', ')}`);

@@ -21,6 +21,7 @@ const COLUMNS = [
   'tries',
   'mode',
   'helped',
+  'trainer',
   'flags',
   'why',
 ] as const;
@@ -31,7 +32,7 @@ export function classCsv({ calls, rows, refused }: ClassSheet, { why, regret }: 
     calls.flatMap((call): Value[][] => {
       const cell = cells.get(call);
       if (!cell) return [];
-      const { passed, score, minutes, money_usd, mode, helped, flags } = cell.best;
+      const { passed, score, minutes, money_usd, mode, helped, taught, flags } = cell.best;
       const row = [
         who,
         call,
@@ -43,6 +44,7 @@ export function classCsv({ calls, rows, refused }: ClassSheet, { why, regret }: 
         cell.tries,
         mode,
         helped,
+        taught,
         flags.join(' '),
         '',
       ];
@@ -51,7 +53,7 @@ export function classCsv({ calls, rows, refused }: ClassSheet, { why, regret }: 
   );
   const not = refused.map((one): Value[] => {
     const state = one.otherEngine ? 'other engine' : 'refused';
-    return [one.who, one.call ?? '', state, '', '', '', '', '', '', '', '', why(one), ...last('')];
+    return [one.who, one.call ?? '', state, '', '', '', '', '', '', '', '', '', why(one), ...last('')];
   });
   return csvOf([[...COLUMNS, ...last('regret_min')], ...taken, ...not]);
 }

@@ -6,6 +6,7 @@ import { loadRecord } from '../calls/loadRecord.ts';
 import type { Problem } from '../calls/problems.ts';
 import { judged, replay } from '../calls/record.ts';
 import type { Prepared } from '../calls/setup.ts';
+import { isTaught } from '../calls/taught.ts';
 import { type Message, say } from '../service/index.ts';
 import { digest } from '../unit/index.ts';
 
@@ -30,6 +31,8 @@ export interface Counts {
   readonly mode: 'coached' | 'practice' | 'graded';
   /** Whether hints or a guide helped, as the page counted it: nothing that a replay could tell. */
   readonly helped: boolean;
+  /** Whether a trainer had a hand in it: they stopped the clock, went back, or changed what was broken. */
+  readonly taught: boolean;
   /** Digest of the call and of what was done on it, and when: all that a review of it hangs on. */
   readonly deeds: string;
 }
@@ -78,6 +81,7 @@ export function marked({ who, text }: Handed, callOf: (id: string) => Prepared |
     short: lines.filter(({ points, of }) => points < of).map(({ id }) => id),
     mode,
     deeds: digest({ callHash, mode, actions, end_ms }),
+    taught: isTaught(record.actions),
     helped: assistance !== undefined && (assistance.hints > 0 || assistance.likely || assistance.led !== undefined),
   };
 }

@@ -105,6 +105,7 @@ function Result({ sheet, row: { who, cells }, call, follows }: ResultProps) {
     ...(best.flags.length > 0 ? [t('class.flags', { n: best.flags.length })] : []),
     ...(tries > 1 ? [t('class.tries', { n: tries })] : []),
     ...(best.helped ? [t('class.helped')] : []),
+    ...(best.taught ? [t('class.taught')] : []),
   ];
   return (
     <td>

@@ -171,3 +171,23 @@ export function Flags({ debrief }: Props) {
     </section>
   );
 }
+
+/** What a trainer did while the call was taken, where one had a hand in it. */
+export function Taught({ debrief }: Props) {
+  const desk = useDesk();
+  if (debrief.taught.length === 0) return null;
+  return (
+    <section class="card taught" aria-labelledby="taught-title">
+      <h2 id="taught-title">{desk.t('debrief.taught')}</h2>
+      <p class="small">{desk.t('debrief.taught.about')}</p>
+      <ol>
+        {debrief.taught.map((one, index) => (
+          <li key={`${one.at_ms} ${index}`}>
+            <span class="time">{formatClock((one.at_ms - debrief.startOfDay_ms) / 1000)}</span>
+            <Said message={one.label} />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { StepReviewView } from '../../calls/lesson.ts';
 import type { Assistance, DebriefView } from '../../calls/view.ts';
-import { Costs, Flags, Score, Truth } from './cards.tsx';
+import { Costs, Flags, Score, Taught, Truth } from './cards.tsx';
 import { firstLook, Replay } from './replay.tsx';
 import { Steps } from './steps.tsx';
 import { type ReviewPlace, useReview } from './use-review.ts';
@@ -36,6 +36,7 @@ export function LookBack({ debrief: judged, assistance, place, children }: Props
         <Score debrief={debrief} assistance={assistance} />
         <Costs debrief={debrief} />
         <Flags debrief={debrief} />
+        <Taught debrief={debrief} />
         {children}
       </div>
       <Steps review={review} startOfDay_ms={debrief.startOfDay_ms} onShow={show} />

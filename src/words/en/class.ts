@@ -38,6 +38,7 @@ export const classWords = {
   'class.flags': '{n} {n:flag|flags}',
   'class.tries': 'best of {n}',
   'class.helped': 'with help',
+  'class.taught': 'with a trainer’s hand',
   'class.none': 'not handed in',
   'class.debrief': 'debrief of {who}, {call}',
   'class.rename': 'Person, in place of {who}',

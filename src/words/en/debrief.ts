@@ -25,6 +25,8 @@ export const debrief = {
   'debrief.score.line': 'Line',
   'debrief.score.points': 'Points',
   'debrief.score.whole': 'In all',
+  'debrief.taught': 'A trainer’s hand',
+  'debrief.taught.about': 'Done to the call while it was taken, at the call’s own times, in this order.',
   'debrief.costs': 'What it cost',
   'debrief.costs.what': 'What',
   'debrief.costs.done': 'done',

@@ -40,6 +40,7 @@ export const classWords: Record<keyof typeof en, string> = {
   'class.score': '{n} de 100',
   'class.flags': '{n} {n:falta|faltas}',
   'class.tries': 'el mejor de {n}',
+  'class.taught': 'con intervención',
   'class.helped': 'con ayuda',
   'class.none': 'sin entregar',
   'class.debrief': 'repaso de {who}, {call}',

@@ -26,6 +26,8 @@ export const debrief: Record<keyof typeof en, string> = {
   'debrief.score.line': 'Concepto',
   'debrief.score.points': 'Puntos',
   'debrief.score.whole': 'En total',
+  'debrief.taught': 'Intervención de quien instruye',
+  'debrief.taught.about': 'Hecho al aviso mientras se atendía, a las horas del propio aviso, en este orden.',
   'debrief.costs': 'Qué costó',
   'debrief.costs.what': 'Qué',
   'debrief.costs.done': 'hecho',

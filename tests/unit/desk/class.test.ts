@@ -24,6 +24,7 @@ const counts = (who: string, call = 'storm-light'): Marked => ({
   short: [],
   mode: 'practice',
   helped: false,
+  taught: false,
   deeds: who,
 });
 

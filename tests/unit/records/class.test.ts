@@ -57,6 +57,18 @@ describe('a record', () => {
     expect(of('led-whole')).toMatchObject({ state: 'counts', helped: true });
   });
 
+  it('that a trainer had a hand in says so, in the sheet and in its rows', () => {
+    const session = new CallSession(calls.get('sunny-line') as Prepared, 'practice');
+    session.act({ id: 'ask-danger' });
+    session.act({ id: 'teach-freeze' });
+    session.act({ id: 'teach-go' });
+    const taught = mark('K.', makeRecord(session));
+    expect(mark('M.', good)).toMatchObject({ taught: false });
+    expect(taught).toMatchObject({ state: 'counts', taught: true });
+    const [head, row] = classCsv(classSheet([taught], []), { why: () => '' }).split('\r\n');
+    expect(row?.split(',')[head?.split(',').indexOf('trainer') ?? -1]).toBe('true');
+  });
+
   /** What somebody might change, and the first thing that then differs. */
   const FORGED: readonly (readonly [string, (record: CallRecord) => unknown, string])[] = [
     ['a higher score', (r) => ({ ...r, claims: { ...r.claims, score: r.claims.score + 1 } }), 'replay.claim'],

@@ -37,8 +37,7 @@ export function ClockHand({ call, told, hands }: Props) {
           type="button"
           class="primary"
           data-hand={frozen ? 'go' : 'freeze'}
-          aria-disabled={hands.busy}
-          onClick={() => !hands.busy && void hands.teach(callId, frozen ? TEACH.go : TEACH.freeze)}
+          onClick={() => void hands.teach(callId, frozen ? TEACH.go : TEACH.freeze)}
         >
           <Icon name={frozen ? 'play' : 'pause'} /> {t(frozen ? 'instructor.go' : 'instructor.freeze')}
         </button>
@@ -52,8 +51,7 @@ export function ClockHand({ call, told, hands }: Props) {
             class="secondary small-button"
             data-hand={`rate-${rate}`}
             aria-pressed={!frozen && told.rate === rate}
-            aria-disabled={hands.busy}
-            onClick={() => !hands.busy && void hands.teach(callId, TEACH.speed, { rate: String(rate) })}
+            onClick={() => void hands.teach(callId, TEACH.speed, { rate: String(rate) })}
           >
             {t(key)}
           </button>
@@ -62,8 +60,8 @@ export function ClockHand({ call, told, hands }: Props) {
           type="button"
           class="secondary small-button"
           data-hand="next-change"
-          aria-disabled={hands.busy || frozen}
-          onClick={() => !hands.busy && !frozen && void hands.ask({ kind: 'next-change', callId })}
+          aria-disabled={frozen}
+          onClick={() => !frozen && void hands.ask({ kind: 'next-change', callId })}
         >
           {t('bar.seek')}
         </button>

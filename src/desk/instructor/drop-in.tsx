@@ -36,7 +36,7 @@ export function DropIn({ call, link, hands }: Props) {
     setRamp(fault.ramp_h > 0 ? { over: true, hours: String(Math.min(72, fault.ramp_h)) } : { over: false, hours: '1' });
   };
   const drop = async () => {
-    if (chosen === null || hands.busy || there.has(chosen.key)) return;
+    if (chosen === null || there.has(chosen.key)) return;
     const fill = { fault: chosen.key, severity: String(percent / 100), ramp_h: hoursOf(ramp) };
     if (await hands.teach(call.callId, TEACH.faultIn, fill)) setChosen(null);
   };
@@ -98,7 +98,7 @@ export function DropIn({ call, link, hands }: Props) {
             type="button"
             class="primary"
             data-hand="drop-in"
-            aria-disabled={hands.busy || there.has(chosen.key)}
+            aria-disabled={there.has(chosen.key)}
             onClick={() => void drop()}
           >
             <Icon name="plus" /> {t('instructor.drop.do')}

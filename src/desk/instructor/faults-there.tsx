@@ -34,10 +34,7 @@ export function FaultsThere({ call: { callId, faults }, hands }: Props) {
                 type="button"
                 class="secondary small-button"
                 data-out={fault.key}
-                aria-disabled={hands.busy}
-                onClick={() =>
-                  !hands.busy && void hands.teach(callId, TEACH.faultOut, { fault: fault.key, ramp_h: hoursOf(ramp) })
-                }
+                onClick={() => void hands.teach(callId, TEACH.faultOut, { fault: fault.key, ramp_h: hoursOf(ramp) })}
               >
                 {t('instructor.fault.out')}
                 <span class="vh">

@@ -6,7 +6,7 @@ import type { Link } from './link.ts';
 
 /** A trainer's way to do something to the call that is shown. */
 export interface Hands {
-  /** Something is on its way. */
+  /** Something is on its way; what is asked meanwhile waits its turn there. */
   readonly busy: boolean;
   /** Why the last of it was not done. */
   readonly refused: Message | null;
@@ -15,18 +15,18 @@ export interface Hands {
 }
 
 export function useHands(link: Link): Hands {
-  const [busy, setBusy] = useState(false);
+  const [asked, setAsked] = useState(0);
   const [refused, setRefused] = useState<Message | null>(null);
   async function ask(one: Ask): Promise<Answer> {
-    setBusy(true);
+    setAsked((n) => n + 1);
     setRefused(null);
     const answer = await link.ask(one);
-    setBusy(false);
+    setAsked((n) => n - 1);
     if (answer.kind === 'refused') setRefused(answer.why);
     return answer;
   }
   return {
-    busy,
+    busy: asked > 0,
     refused,
     ask,
     async teach(callId, id, fill = {}) {

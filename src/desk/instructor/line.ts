@@ -61,7 +61,7 @@ export type InstructorSays =
 
 /** From a trainee's window; `to` names the trainer's. */
 export type TraineeSays =
-  /** A page was opened, or one of another version was heard. */
+  /** A page was opened. */
   | { readonly kind: 'hello' }
   | { readonly kind: 'here'; readonly window: TraineeWindow }
   | { readonly kind: 'gone' }

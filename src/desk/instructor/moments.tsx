@@ -24,7 +24,6 @@ export function Moments({ call, hands, onKept }: Props) {
   const time = (at_ms: number) => formatClock((at_ms - call.startOfDay_ms) / 1000);
   const mark = async (event: Event) => {
     event.preventDefault();
-    if (hands.busy) return;
     const called = name.trim() === '' ? time(call.now_ms) : name.trim();
     if (await hands.teach(callId, TEACH.moment, { name: called })) setName('');
   };
@@ -47,7 +46,7 @@ export function Moments({ call, hands, onKept }: Props) {
             onInput={(event) => setName(event.currentTarget.value)}
           />
         </label>
-        <button type="submit" class="secondary" data-hand="moment" aria-disabled={hands.busy}>
+        <button type="submit" class="secondary" data-hand="moment">
           <Icon name="flag" /> {t('instructor.moment.mark')}
         </button>
       </form>
@@ -65,8 +64,7 @@ export function Moments({ call, hands, onKept }: Props) {
                   type="button"
                   class="secondary small-button"
                   data-back={one.place}
-                  aria-disabled={hands.busy}
-                  onClick={() => !hands.busy && void hands.teach(callId, TEACH.back, { moment: String(one.place) })}
+                  onClick={() => void hands.teach(callId, TEACH.back, { moment: String(one.place) })}
                 >
                   {t('instructor.moment.back')}
                   <span class="vh">: {one.name}</span>
@@ -75,8 +73,7 @@ export function Moments({ call, hands, onKept }: Props) {
                   type="button"
                   class="secondary small-button"
                   data-keep={one.place}
-                  aria-disabled={hands.busy}
-                  onClick={() => !hands.busy && void keep(one.place, one.name)}
+                  onClick={() => void keep(one.place, one.name)}
                 >
                   {t('instructor.moment.keep')}
                   <span class="vh">: {one.name}</span>

@@ -44,7 +44,7 @@ export function OpenDesk({ link, handsFirst = false }: Props) {
   return (
     <div class="open-desk">
       {!handsFirst && works}
-      <div class="hands">
+      <div class="hands" aria-busy={hands.busy}>
         <div role="alert">
           {hands.refused !== null && (
             <p class="refused">

@@ -28,13 +28,13 @@ export function InstructorSheet({ onClose }: { readonly onClose: () => void }) {
         if (event.key === 'Escape') onClose();
       }}
     >
-      <header>
+      <div class="sheet-head">
         <h2 id="instructor-sheet">{desk.t('title.instructor')}</h2>
         <button type="button" class="round" onClick={onClose}>
           <Icon name="cross" />
           <span class="vh">{desk.t('instructor.close')}</span>
         </button>
-      </header>
+      </div>
       {link !== null && <OpenDesk link={link} handsFirst />}
     </dialog>
   );

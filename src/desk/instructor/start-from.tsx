@@ -76,7 +76,6 @@ export function StartFrom({ call, hands, kept }: Props) {
           type="button"
           class="secondary"
           data-hand="begin"
-          aria-disabled={hands.busy}
           aria-expanded={sure === callId}
           onClick={() => setSure(sure === callId ? null : callId)}
         >
@@ -100,7 +99,6 @@ export function StartFrom({ call, hands, kept }: Props) {
                 type="button"
                 class="secondary small-button"
                 data-take-up={key}
-                aria-disabled={hands.busy}
                 aria-expanded={sure === key}
                 onClick={() => setSure(sure === key ? null : key)}
               >

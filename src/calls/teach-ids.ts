@@ -8,7 +8,6 @@ export const TEACH = {
   faultIn: 'teach-fault-in',
   faultOut: 'teach-fault-out',
 } as const;
-export type TeachId = (typeof TEACH)[keyof typeof TEACH];
 
 const IDS: ReadonlySet<string> = new Set(Object.values(TEACH));
 

@@ -10,7 +10,7 @@ import { useLater } from '../use-later.ts';
 import { answerAsk } from './trainee.ts';
 
 /** So long a trainer's window is given to come back, ms: one that loads anew, or that this page has not heard yet. */
-const PATIENCE_ms = 4000;
+const PATIENCE_ms = 2000;
 
 interface Props {
   readonly view: CallView;

@@ -36,6 +36,11 @@ export function StartFrom({ call, hands, kept }: Props) {
     await desk.store.dropMoment(key);
     refresh();
   };
+  /** Asks first, and looks anew at what was left half way: it may have come meanwhile. */
+  const press = (what: string | number) => {
+    setSure(sure === what ? null : what);
+    void desk.refreshShelves();
+  };
   const asked = (id: string) => (sure === null ? null : <Sure call={call} begins={id} onSure={() => void begin()} />);
   return (
     <section class="card start-from" aria-labelledby="start-from">
@@ -77,7 +82,7 @@ export function StartFrom({ call, hands, kept }: Props) {
           class="secondary"
           data-hand="begin"
           aria-expanded={sure === callId}
-          onClick={() => setSure(sure === callId ? null : callId)}
+          onClick={() => press(callId)}
         >
           <Icon name="play" /> {t('instructor.start.begin')}
         </button>
@@ -100,7 +105,7 @@ export function StartFrom({ call, hands, kept }: Props) {
                 class="secondary small-button"
                 data-take-up={key}
                 aria-expanded={sure === key}
-                onClick={() => setSure(sure === key ? null : key)}
+                onClick={() => press(key)}
               >
                 {t('instructor.start.takeUp')}
                 <span class="vh">: {name}</span>

@@ -113,8 +113,6 @@ function Drawing({ call, scale, rows, at_ms, onSeek }: Props & { readonly scale:
       {call.curves.map((curve, i) => (
         <CurveRow key={curve.id} curve={curve} scale={scale} top={rows.tops[i] ?? 0} />
       ))}
-      <Happened call={call} scale={scale} clock={clock} />
-      <Done call={call} scale={scale} whole={rows.whole} />
       {scale.stretches
         .filter((one) => one.torn)
         .map((one) => (
@@ -126,6 +124,8 @@ function Drawing({ call, scale, rows, at_ms, onSeek }: Props & { readonly scale:
             </text>
           </g>
         ))}
+      <Happened call={call} scale={scale} clock={clock} />
+      <Done call={call} scale={scale} whole={rows.whole} />
       <g class="now" transform={`translate(${x} 0)`}>
         <path d={`M0 ${CLOCK}V${rows.whole}`} />
         <rect x={pill - x - NOW / 2} y={0} width={NOW} height={22} rx={11} />

@@ -66,8 +66,7 @@ export const instructor = {
   'instructor.start.drop': 'Throw away',
   'instructor.start.free': 'The trainee’s window goes to this call.',
   'instructor.start.kept': 'The call that is open there is put away and can be gone on with later.',
-  'instructor.start.lost':
-    'This call was left half way in this browser. It begins anew, and what was done in it is lost.',
+  'instructor.start.lost': 'This call was left half way in this browser: what was done in it is replaced and lost.',
   'instructor.start.sure': 'Begin',
   'instructor.works': 'The works, everything open',
   'instructor.works.now': 'Now, {clock}',

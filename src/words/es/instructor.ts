@@ -67,7 +67,7 @@ export const instructor: Record<keyof typeof en, string> = {
   'instructor.start.drop': 'Tirar',
   'instructor.start.free': 'La ventana de quien aprende pasa a este aviso.',
   'instructor.start.kept': 'El aviso que está abierto allí se guarda y se puede seguir después.',
-  'instructor.start.lost': 'Este aviso quedó a medias en este navegador. Empieza de nuevo, y lo hecho en él se pierde.',
+  'instructor.start.lost': 'Este aviso quedó a medias en este navegador: lo hecho en él se sustituye y se pierde.',
   'instructor.start.sure': 'Empezar',
   'instructor.works': 'La planta, todo abierto',
   'instructor.works.now': 'Ahora, {clock}',

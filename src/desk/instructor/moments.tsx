@@ -30,7 +30,12 @@ export function Moments({ call, hands, onKept }: Props) {
   const keep = async (place: number, called: string) => {
     const answer = await hands.ask({ kind: 'moment', callId, place });
     if (answer.kind !== 'moment') return;
-    await desk.store.addMoment({ version: 1, name: called, keptAt: desk.wallClock(), from: answer.kept });
+    await desk.store.addMoment({
+      version: 1,
+      name: called.slice(0, LONGEST_NAME),
+      keptAt: desk.wallClock(),
+      from: answer.kept,
+    });
     onKept();
   };
   return (

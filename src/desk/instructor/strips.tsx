@@ -139,7 +139,8 @@ function Drawing({ call, scale, rows, at_ms, onSeek }: Props & { readonly scale:
 
 function CurveRow({ curve, scale, top }: { curve: Curve; scale: Scale; top: number }) {
   const { speak } = useDesk();
-  const [low, high] = rangeOf(curve);
+  // From nothing up: what hardly changes is not to look as if it did.
+  const [low, high] = rangeOf({ points: [...curve.points, [0, 0]], marks: curve.marks });
   const height = heightOf(curve);
   const y = (value: number) => top + 4 + (height - 8) * (1 - (value - low) / (high - low));
   const line = curve.points.map(([at, value]) => `${scale.x(at).toFixed(1)} ${y(value).toFixed(1)}`).join('L');

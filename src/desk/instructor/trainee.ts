@@ -6,7 +6,7 @@ import type { Action } from '../../calls/view.ts';
 import type { Message } from '../../service/message.ts';
 import type { Rate } from '../clockwork.ts';
 import type { Desk } from '../desk.ts';
-import { toldOf } from '../engine.ts';
+import { EngineError, toldOf } from '../engine.ts';
 import type { HoodAsk, HoodTold } from '../protocol.ts';
 import { writeRoute } from '../routes.ts';
 import type { Session } from '../session.ts';
@@ -172,16 +172,32 @@ async function nextChange(session: Session): Promise<Answer> {
 
 /** Begins a call here in place of whatever is open, which is kept; or takes one up `from` a moment that was kept. */
 async function begin(desk: Desk, callId: string, rung: Rung, from?: Progress): Promise<Answer> {
-  const { session, store } = desk;
+  const { session } = desk;
   await session.leave();
-  if (!(await store.claim(callId, false, () => {}))) return refused({ id: 'instructor.elsewhere' });
-  if (from === undefined) await store.dropProgress(callId);
-  else {
-    await store.takeProgress(callId);
-    await store.putProgress(from);
+  try {
+    const why = await makeReady(desk, callId, from);
+    if (why !== undefined) throw new EngineError(why);
+  } catch (error) {
+    // What was open here is kept, and stands on the list.
+    desk.go({ screen: 'start' });
+    return refused(toldOf(error));
   }
   const route = { screen: 'call', callId, rung } as const;
   if (writeRoute(route) === writeRoute(desk.route.peek())) await session.take(callId, rung);
   else desk.go(route);
   return { kind: 'done' };
+}
+
+/** Puts what a call begins from where it is taken up from. Says why not, where it cannot. */
+async function makeReady({ engine, store }: Desk, callId: string, from?: Progress): Promise<Message | undefined> {
+  if (!(await store.claim(callId, false, () => {}))) return { id: 'instructor.elsewhere' };
+  if (from === undefined) {
+    await store.dropProgress(callId);
+    return undefined;
+  }
+  // One that cannot be taken up, of another engine, is not to take the place of what was left of the call.
+  await engine.ask({ kind: 'resume', saved: from.saved });
+  await store.takeProgress(callId);
+  await store.putProgress(from);
+  return undefined;
 }

@@ -8,6 +8,7 @@ import type { OpenCall } from '../protocol.ts';
 import type { Link } from './link.ts';
 import { Strips } from './strips.tsx';
 
+const MINUTE_ms = 60_000;
 const noPart = () => {};
 
 interface Props {
@@ -51,9 +52,9 @@ export function Works({ call, link, at_ms, onSeek }: Props) {
       <input
         class="scrubber"
         type="range"
-        min={call.from_ms}
+        min={call.now_ms - MINUTE_ms * Math.floor((call.now_ms - call.from_ms) / MINUTE_ms)}
         max={call.now_ms}
-        step={60_000}
+        step={MINUTE_ms}
         value={at}
         aria-label={t('instructor.works.handle')}
         aria-valuetext={clock}

@@ -104,8 +104,12 @@ async function atWork() {
   const [name = ''] = board.windows.value.keys();
   const link = board.linkTo(name);
   await until(() => link.told.value?.call != null);
+  opened.push({ link, desk });
   return { air, life, desk, board, name, link, ours };
 }
+
+/** What a test has opened, to be closed after it. */
+const opened: { readonly link: Link; readonly desk: Desk }[] = [];
 
 async function until(so: () => boolean): Promise<void> {
   for (let i = 0; i < 400 && !so(); i++) await new Promise((later) => setTimeout(later, 10));
@@ -122,7 +126,13 @@ beforeEach(() => {
   vi.stubGlobal('document', { hidden: false, addEventListener: () => {}, removeEventListener: () => {} });
   vi.stubGlobal('addEventListener', () => {});
 });
-afterEach(() => vi.unstubAllGlobals());
+afterEach(async () => {
+  for (const { link, desk } of opened.splice(0)) {
+    link.close();
+    await until(() => desk.trainers.value === 0);
+  }
+  vi.unstubAllGlobals();
+});
 
 describe('a trainer at a second window', () => {
   it('sees which call is open, and whatever is done in it', async () => {
@@ -212,10 +222,23 @@ describe('a trainer at a second window', () => {
     const answer = await link.ask({ kind: 'moment', callId: CALL, place: 1 });
     if (answer.kind !== 'moment') throw new Error(answer.kind);
     const other = await trainee();
-    expect(await linkHere(other).ask({ kind: 'take-up', from: answer.kept })).toEqual(done);
+    const here = linkHere(other);
+    expect(await here.ask({ kind: 'take-up', from: answer.kept })).toEqual(done);
+    here.close();
     expect(other.route.value).toMatchObject({ screen: 'call', callId: CALL });
     await other.session.take(CALL);
     expect(other.session.view.value?.notebook).toHaveLength(1);
+  });
+
+  it('does not put a moment of another engine in the place of what was left of the call', async () => {
+    const { desk, link } = await atWork();
+    await desk.session.dispatch({ id: 'ask-danger' });
+    const left = await desk.store.progressOf(CALL);
+    if (left === undefined) throw new Error('nothing was kept');
+    const from = { ...left, saved: { ...left.saved, record: { engine: '1' } } };
+    expect(await link.ask({ kind: 'take-up', from })).toMatchObject({ why: { id: 'trouble.progress-older' } });
+    expect(desk.route.value).toEqual({ screen: 'start' });
+    expect(await desk.store.progressOf(CALL)).toEqual(left);
   });
 
   it('begins a call in place of the one that is open', async () => {

@@ -25,11 +25,33 @@ import type { Words } from '../../src/words/words.ts';
 
 export const ENGLISH: Words = {
   language: 'en',
-  texts: { ...en, ...enLater, ...enDrills, ...enShare, ...enKept, ...enClass, ...enBuild, ...enCourse, ...enMeter, ...enInstructor },
+  texts: {
+    ...en,
+    ...enLater,
+    ...enDrills,
+    ...enShare,
+    ...enKept,
+    ...enClass,
+    ...enBuild,
+    ...enCourse,
+    ...enMeter,
+    ...enInstructor,
+  },
 };
 export const SPANISH: Words = {
   language: 'es',
-  texts: { ...es, ...esLater, ...esDrills, ...esShare, ...esKept, ...esClass, ...esBuild, ...esCourse, ...esMeter, ...esInstructor },
+  texts: {
+    ...es,
+    ...esLater,
+    ...esDrills,
+    ...esShare,
+    ...esKept,
+    ...esClass,
+    ...esBuild,
+    ...esCourse,
+    ...esMeter,
+    ...esInstructor,
+  },
 };
 
 const SPEAKERS: readonly Speak[] = [ENGLISH, SPANISH].flatMap((words) => [

@@ -32,7 +32,10 @@ export function Strips({ call, at_ms, onSeek }: Props) {
   const { t } = useDesk();
   const { box, width } = useWidth(NARROWEST);
   const span = { from_ms: call.from_ms, to_ms: Math.max(call.now_ms, call.from_ms + 60_000) };
-  const scale = layOut({ ...span, done: call.blocks, reference: [], events: call.events }, Math.max(width, NARROWEST));
+  // Both ends count as busy: what stands there now is what is looked at most.
+  const ends = [span.from_ms, span.to_ms].map((at_ms) => ({ at_ms, label: { id: 'text' }, tone: 'plain' as const }));
+  const events = [...call.events, ...ends];
+  const scale = layOut({ ...span, done: call.blocks, reference: [], events }, Math.max(width, NARROWEST));
   const rows = rowsOf(call.curves);
   return (
     <div class="strips">

@@ -196,7 +196,7 @@ describe('a climate file', () => {
     [
       'eleven months',
       { ...ridgeFile, months: ridgeFile.months.slice(1) },
-      'ridge.json at months: too small; at least 12',
+      'ridge.json at months: too few; at least 12',
     ],
     [
       'a storm of two days',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hoodOf } from '../../src/calls/hood.ts';
 import {
   type CallFile,
   CallSession,
@@ -18,6 +19,8 @@ import {
   Trace,
   viewOf,
 } from '../../src/calls/index.ts';
+import { teachingWords } from '../../src/calls/taught.ts';
+import { isTeaching, TEACH } from '../../src/calls/teach-ids.ts';
 import { faultFits, faultsOf, PLACED_FAULTS, type PlacedFault } from '../../src/faults/index.ts';
 import { draw } from '../../src/plant/index.ts';
 import { marked } from '../../src/records/index.ts';
@@ -320,6 +323,23 @@ describe('what is refused is spoken whole', () => {
     const nowhere = marked({ who: 'K.', text: JSON.stringify(made) }, () => undefined);
     expect(nowhere.state).toBe('refused');
     speakAll(nowhere, spoken);
+  });
+
+  it('a call in which a trainer has a hand', () => {
+    const session = new CallSession(prepared, 'practice');
+    const fault = { fault: 'lamp-dead:lamp', ramp_h: '2' };
+    const why = [
+      { id: TEACH.speed, fill: { rate: '60' } },
+      { id: TEACH.moment, fill: { name: 'now' } },
+      { id: TEACH.faultIn, fill: fault },
+      { id: TEACH.faultOut, fill: fault },
+      { id: TEACH.faultOut, fill: { ...fault, ramp_h: '1000' } },
+      { id: 'tick-suspect', fill: { fault: 'line-split', on: 'yes' } },
+      { id: 'tick-suspect', fill: { fault: 'line-split', on: 'no' } },
+    ].map((action) => session.act(action));
+    speakAll(why, spoken);
+    speakAll(session.log.filter((one) => isTeaching(one.do)).map(teachingWords), spoken);
+    speakAll(hoodOf(session, new Trace(session)), spoken);
   });
 
   it('a kept call that cannot go on', () => {

@@ -83,7 +83,9 @@ export function replay(prepared: Prepared, record: CallRecord): Replay {
 
 function foreign(prepared: Prepared, record: CallRecord): Message | undefined {
   if (record.engine !== ENGINE_VERSION) return say('replay.engine', { made: record.engine, here: ENGINE_VERSION });
-  return record.callHash === callHash(prepared) ? undefined : say('replay.call-changed', { call: record.call });
+  if (record.callHash !== callHash(prepared)) return say('replay.call-changed', { call: record.call });
+  const { seed } = prepared.call;
+  return record.seed === seed ? undefined : say('replay.seed', { claimed: String(record.seed), came: String(seed) });
 }
 
 function differentClaim(session: CallSession, record: CallRecord): Message | undefined {

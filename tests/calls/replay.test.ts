@@ -54,6 +54,12 @@ describe('a record', () => {
     expect(again.firstDifference?.values?.n).toMatchObject({ value: at + 1 });
   });
 
+  it('is refused when its seed was swapped, also for that of another call', () => {
+    const again = replay(prepared, { ...record(), seed: call.seed + 1 });
+    expect(again.ok).toBe(false);
+    expect(again.firstDifference).toMatchObject({ id: 'replay.seed', values: { came: String(call.seed) } });
+  });
+
   it('is refused when an action was left out or moved', () => {
     const left = record();
     left.actions.splice(3, 1);

@@ -309,6 +309,7 @@ describe('what is refused is spoken whole', () => {
     const forged = [
       { ...made, engine: '0' },
       { ...made, callHash: 'a'.repeat(64) },
+      { ...made, seed: made.seed + 1 },
       { ...made, actions: [{ ...first, at_ms: 0 }, second, ...rest] },
       { ...made, actions: [{ ...first, do: 'dance' }, second, ...rest] },
       { ...made, actions: [{ ...first, state: 'a'.repeat(12) }, second, ...rest] },

@@ -10,6 +10,7 @@ export const replays = {
   'trouble.progress-differs': 'The kept call does not come out as it was. Start it over. {what}',
   'replay.engine': 'The record was made with engine {made}; this is engine {here}.',
   'replay.call-changed': 'The call {call} is not the one this record was made on.',
+  'replay.seed': 'The record names seed {claimed}; its call has {came}.',
   'replay.instant': 'Action {n} ({id}) cannot be done at its instant.',
   'replay.refused': 'Action {n} ({id}) cannot be done: {why}',
   'replay.state': 'After action {n} ({id}) the unit is in another state than recorded.',

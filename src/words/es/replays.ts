@@ -11,6 +11,7 @@ export const replays: Record<keyof typeof en, string> = {
   'trouble.progress-differs': 'El aviso guardado no sale como era. Empiécelo de nuevo. {what}',
   'replay.engine': 'El registro se hizo con el motor {made}; este es el motor {here}.',
   'replay.call-changed': 'El aviso {call} no es el de este registro.',
+  'replay.seed': 'El registro nombra la semilla {claimed}; su aviso tiene {came}.',
   'replay.instant': 'La acción {n} ({id}) no se puede hacer en su instante.',
   'replay.refused': 'La acción {n} ({id}) no se puede hacer: {why}',
   'replay.state': 'Tras la acción {n} ({id}) la unidad está en otro estado que el registrado.',

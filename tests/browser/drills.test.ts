@@ -179,13 +179,15 @@ inBrowser('the drills', () => {
           };
         }),
     );
-    expect(found.version).toBe(5);
+    expect(found.version).toBe(7);
     expect(found.shelves).toEqual([
       'brought',
+      'drafts',
       'drills',
       'finished',
       'holders',
       'lines',
+      'moments',
       'progress',
       'round',
       'settings',

@@ -3,7 +3,8 @@ import { ACCOUNT, newAccount } from '../../build/new-draft.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { offeredAt } from './faults.tsx';
-import { InstantField, NumberField, Problems, SliderField, TextField } from './fields.tsx';
+import { InstantField, Problems, SliderField, TextField } from './fields.tsx';
+import { NumberField } from './number-field.tsx';
 import type { OfferedFault } from './protocol.ts';
 import { useBuild } from './state.ts';
 

@@ -1,14 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { shownAt, textAt, valueAt } from '../../build/draft.ts';
 import type { Problem } from '../../calls/problems.ts';
-import type { Measure } from '../../service/message.ts';
-import { shown } from '../../words/units.ts';
 import type { Key } from '../../words/words.ts';
 import { useDesk } from '../desk.ts';
 import { CautionSign } from '../icons.tsx';
 import { problemsAt, useBuild } from './state.ts';
 
-interface FieldProps {
+export interface FieldProps {
   readonly path: string;
   readonly label: string;
   readonly help?: string;
@@ -55,7 +53,8 @@ export function ProblemLine({
   );
 }
 
-function described(path: string) {
+/** What ties a field to what is wrong with it. */
+export function described(path: string) {
   const { looked } = useBuild();
   const wrong = problemsAt(looked, path, true).length > 0;
   return { id: idOf(path), 'aria-describedby': `${idOf(path)}-wrong`, 'aria-invalid': wrong || undefined };
@@ -148,75 +147,6 @@ export function InstantField({ path, label, note }: FieldProps & { readonly note
       <Problems path={path} />
     </div>
   );
-}
-
-interface NumberProps extends FieldProps {
-  readonly measure?: Measure;
-  readonly least?: number;
-  readonly most?: number;
-  readonly step?: number;
-  /** Stands where the draft has none. */
-  readonly otherwise?: number;
-}
-
-/** A number in the reader's units; the file keeps its own. */
-export function NumberField({ path, label, help, measure, least, most, step, otherwise }: NumberProps) {
-  const build = useBuild();
-  const units = useDesk().settings.value.units;
-  const { speak } = useDesk();
-  const value = valueAt(build.draft, path) ?? otherwise;
-  const way = wayOf(measure, typeof value === 'number' ? value : 0, units);
-  const limit = (one: number | undefined) => (one === undefined ? undefined : rounded(one * way.per + way.from, 6));
-  const unit =
-    measure === undefined
-      ? ''
-      : unitWord(
-          speak.value({
-            id: 'word.quantity',
-            values: { q: { measure, value: typeof value === 'number' ? value : 0 } },
-          }),
-        );
-  return (
-    <div class="field">
-      <label for={idOf(path)}>{label}</label>
-      <div class="beside">
-        <input
-          type="number"
-          inputMode="decimal"
-          min={limit(least)}
-          max={limit(most)}
-          step={step ?? 'any'}
-          value={typeof value === 'number' ? rounded(value * way.per + way.from, 3) : shownAt(build.draft, path)}
-          onInput={(event) => {
-            const typed = event.currentTarget.valueAsNumber;
-            if (!Number.isNaN(typed)) build.set(path, rounded((typed - way.from) / way.per, 4), true);
-          }}
-          {...described(path)}
-        />
-        {unit !== '' && <span>{unit}</span>}
-      </div>
-      {help !== undefined && <p class="small">{help}</p>}
-      <Problems path={path} />
-    </div>
-  );
-}
-
-/** How a measure is shown: so many of the shown unit to one of the file's, from where. */
-function wayOf(measure: Measure | undefined, near: number, units: 'us' | 'si'): { per: number; from: number } {
-  if (measure === undefined) return { per: 1, from: 0 };
-  const at = near === 0 ? 1 : near;
-  const [one, two] = [shown({ measure, value: at }, units), shown({ measure, value: at * 1.0001 }, units)];
-  const per = (two.value - one.value) / (at * 0.0001);
-  return { per, from: rounded(one.value - per * at, 6) };
-}
-
-function unitWord(spoken: string): string {
-  return spoken.replace(/^[\d.,\s\u2212-]+/, '');
-}
-
-export function rounded(value: number, decimals: number): number {
-  const by = 10 ** decimals;
-  return Math.round(value * by) / by;
 }
 
 interface ChoiceProps extends FieldProps {

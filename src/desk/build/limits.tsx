@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { shownAt } from '../../build/draft.ts';
 import { useDesk } from '../desk.ts';
-import { ChoiceField, NumberField, Problems, StepTitle, Tick, useList } from './fields.tsx';
+import { ChoiceField, Problems, StepTitle, Tick, useList } from './fields.tsx';
+import { NumberField } from './number-field.tsx';
 import { useBuild } from './state.ts';
 
 /** What is allowed, what it may cost, and what passes. */

@@ -1,7 +1,8 @@
 import { textAt, valueAt } from '../../build/draft.ts';
 import { idFrom } from '../../build/new-draft.ts';
 import { useDesk } from '../desk.ts';
-import { ChoiceField, InstantField, NumberField, PlainField, StepTitle, TextField } from './fields.tsx';
+import { ChoiceField, InstantField, PlainField, StepTitle, TextField } from './fields.tsx';
+import { NumberField } from './number-field.tsx';
 import { OFFERED_NUMBERS } from './numbers.ts';
 import { useBuild } from './state.ts';
 

@@ -2,7 +2,8 @@ import { lengthAt, valueAt } from '../../build/draft.ts';
 import type { SymptomId } from '../../service/symptoms.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import { NumberField, Problems, StepTitle, TextField, Tick, useList } from './fields.tsx';
+import { Problems, StepTitle, TextField, Tick, useList } from './fields.tsx';
+import { NumberField } from './number-field.tsx';
 import { useBuild } from './state.ts';
 
 const MOST_SAID = 6;

@@ -1,7 +1,8 @@
 import { lengthAt, valueAt } from '../../build/draft.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import { InstantField, NumberField, SliderField, StepTitle } from './fields.tsx';
+import { InstantField, SliderField, StepTitle } from './fields.tsx';
+import { NumberField } from './number-field.tsx';
 import { useBuild } from './state.ts';
 
 const MOST_STORMS = 20;
@@ -39,7 +40,7 @@ export function WeatherStep() {
               least={0}
               most={72}
             />
-            <NumberField path={`storms[${i}].depth_mm`} label={t('build.storm.depth')} least={0} most={1800} />
+            <NumberField path={`storms[${i}].depth_mm`} label={t('build.storm.depth')} rain least={0} most={1800} />
             <button
               type="button"
               class="secondary"

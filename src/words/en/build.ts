@@ -130,7 +130,7 @@ export const buildWords = {
   'build.storms': 'Storms',
   'build.storm.start': 'Begins',
   'build.storm.hours': 'Lasts',
-  'build.storm.depth': 'Depth, mm',
+  'build.storm.depth': 'Depth',
   'build.storm.add': 'Add a storm',
   'build.storm.out': 'Take storm {n} out',
   'build.use.help':

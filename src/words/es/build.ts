@@ -130,7 +130,7 @@ export const buildWords = {
   'build.storms': 'Tormentas',
   'build.storm.start': 'Empieza',
   'build.storm.hours': 'Dura',
-  'build.storm.depth': 'Altura, mm',
+  'build.storm.depth': 'Altura',
   'build.storm.add': 'Añadir una tormenta',
   'build.storm.out': 'Quitar la tormenta {n}',
   'build.use.help':

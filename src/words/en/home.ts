@@ -1,14 +1,9 @@
 /** What the household's part says, in English: short words, short sentences. `tests/unit/home-words.test.ts` holds its reading grade. */
 export const homeWords = {
-  'home.opening': 'Getting the yard ready…',
   'home.lead':
     'This part is for you who live with the unit. See how it works, try what could go wrong, and print a card for the wall. Nothing here asks you to open a tank or a box with wires.',
   'home.advice':
     'The numbers come from a model of one yard, not from yours. Local code and your licensed service decide what is done.',
-  'home.nav': 'On this page',
-  'home.go.walk': 'The way of the water',
-  'home.go.whatif': 'What if',
-  'home.go.cost': 'Cost of keeping it clean',
   'home.go.card': 'Card to print',
 
   'home.walk': 'The way of the water',
@@ -16,6 +11,7 @@ export const homeWords = {
   'home.walk.list': 'Parts, in the order the water takes',
   'home.walk.picture': 'The yard cut open, with a sound unit at work',
   'home.walk.step': 'Part {n} of {all}',
+  'home.walk.trade': 'The trade says: {name}',
   'home.walk.does': 'What it does',
   'home.walk.notice': 'What you may notice',
   'home.walk.never': 'What never to do',
@@ -126,20 +122,20 @@ export const homeWords = {
 
   'home.sign.sewage': 'sewage on the ground or in the house',
   'home.sign.drains': 'slow drains',
-  'home.sign.lamp': 'the alarm lamp',
+  'home.sign.lamp': 'the alarm',
   'home.sign.germs': 'live germs in the water that goes out',
   'home.sign.smellIndoors': 'a bad smell in the house',
   'home.sign.smellOutdoors': 'a bad smell in the yard',
   'home.sign.chlorine': 'a smell of chlorine in the yard',
   'home.sign.cloudy': 'cloudy water on the lawn',
-  'home.sign.airless': 'no air in the air tank',
-  'home.on-and-off': 'on and off',
-  'home.all-along': 'all the time',
+  'home.sign.airless': 'lack of air in the air tank',
+  'home.on-and-off': 'came and went',
+  'home.all-along': 'did not let up',
   'home.hours': '{n} {n:hour|hours}',
   'home.days': '{n} {n:day|days}',
-  'home.effect.gone': '{^sign} began after {began}, {how}. It was gone {d} after {over}.',
-  'home.effect.lasted': '{^sign} began after {began}. It lasted {d}, {how}.',
-  'home.effect.stays': '{^sign} began after {began}, {how}. It was still there at the end.',
+  'home.effect.gone': '{^sign} began after {began} and {how}. It was gone {d} after {over}.',
+  'home.effect.lasted': '{^sign} began after {began} and {how} for {d}. Then it was gone.',
+  'home.effect.stays': '{^sign} began after {began} and {how}. It was still there at the end.',
   'home.effect.water-more': 'The unit had to take {v} more water.',
   'home.effect.water-less': 'The unit got {v} less water.',
   'home.effect.astray': '{^q}: {a} after {t}. Without it: {b}. It did not get back to that.',
@@ -165,8 +161,9 @@ export const homeWords = {
   'home.cost.light': 'This unit kills germs with a lamp. It needs no chlorine.',
   'home.cost.flow': 'Water in 30 days, as the model lived them: {v}.',
   'home.cost.dose': 'Dose of this unit: {c}. So it takes {g} g of chlorine.',
-  'home.cost.tablets': 'As tablets: {g} g at 68 % and 140 g each makes {n}. Cost: {usd}.',
-  'home.cost.liquids': 'As liquid: {g} g at {s} g a litre makes {v}. Cost: {usd}.',
+  'home.cost.tablets': 'As tablets of 68 %: {g} g of it are in {whole} g, which is {n} {n:tablet|tablets} of 140 g.',
+  'home.cost.liquids': 'As liquid with {s} g in a litre: {g} g of it are in {v}.',
+  'home.cost.total': 'At your price: {usd}.',
   'home.cost.source':
     'Sources: the dose is in the file of the unit. The 68 % and the strength of liquid are what labels say. Real use goes up and down with the flow, and old bleach gets weak. This is no advice on what to use: your permit and your service tell you that.',
 

@@ -2,15 +2,10 @@ import type { homeWords as en } from '../en/home.ts';
 
 /** What the household's part says, in Spanish. */
 export const homeWords: Record<keyof typeof en, string> = {
-  'home.opening': 'Se prepara el jardín…',
   'home.lead':
     'Esta parte es para quien vive con la unidad. Vea cómo trabaja, pruebe qué puede fallar e imprima una hoja para la pared. Nada aquí le pide abrir un tanque ni una caja con cables.',
   'home.advice':
     'Los números salen del modelo de un jardín, no del suyo. La norma local y su técnico con licencia deciden lo que se hace.',
-  'home.nav': 'En esta página',
-  'home.go.walk': 'El camino del agua',
-  'home.go.whatif': 'Qué pasa si',
-  'home.go.cost': 'Costo de mantenerla limpia',
   'home.go.card': 'Hoja para imprimir',
 
   'home.walk': 'El camino del agua',
@@ -18,6 +13,7 @@ export const homeWords: Record<keyof typeof en, string> = {
   'home.walk.list': 'Partes, en el orden del agua',
   'home.walk.picture': 'El jardín abierto, con una unidad sana en marcha',
   'home.walk.step': 'Parte {n} de {all}',
+  'home.walk.trade': 'En el oficio: {name}',
   'home.walk.does': 'Qué hace',
   'home.walk.notice': 'Qué puede notar',
   'home.walk.never': 'Qué no hacer nunca',
@@ -125,7 +121,7 @@ export const homeWords: Record<keyof typeof en, string> = {
 
   'home.sign.sewage': 'aguas negras en el suelo o en la casa',
   'home.sign.drains': 'desagües lentos',
-  'home.sign.lamp': 'luz de alarma',
+  'home.sign.lamp': 'alarma',
   'home.sign.germs': 'gérmenes vivos en el agua que sale',
   'home.sign.smellIndoors': 'mal olor en la casa',
   'home.sign.smellOutdoors': 'mal olor en el jardín',
@@ -136,14 +132,14 @@ export const homeWords: Record<keyof typeof en, string> = {
   'home.all-along': 'todo el tiempo',
   'home.hours': '{n} {n:hora|horas}',
   'home.days': '{n} {n:día|días}',
-  'home.effect.gone': '{^sign}: desde {began} del comienzo, {how}. Se fue {d} después de {over}.',
-  'home.effect.lasted': '{^sign}: desde {began} del comienzo. Duró {d}, {how}.',
-  'home.effect.stays': '{^sign}: desde {began} del comienzo, {how}. Al final seguía ahí.',
+  'home.effect.gone': '{^sign}: empezó tras {began}, {how}. Se fue {d} después de {over}.',
+  'home.effect.lasted': '{^sign}: empezó tras {began} y duró {d}, {how}.',
+  'home.effect.stays': '{^sign}: empezó tras {began}, {how}. Al final seguía ahí.',
   'home.effect.water-more': 'La unidad recibió {v} más de agua.',
   'home.effect.water-less': 'La unidad recibió {v} menos de agua.',
-  'home.effect.astray': '{^q}: {a} a {t} del comienzo. Sin eso: {b}. No volvió a ese valor.',
-  'home.effect.astray-back': '{^q}: {a} a {t} del comienzo. Sin eso: {b}. Iguales otra vez a {d} del comienzo.',
-  'home.effect.astray-over': '{^q}: {a} a {t} del comienzo. Sin eso: {b}. Iguales otra vez {d} después de {over}.',
+  'home.effect.astray': '{^q}: {a} tras {t}. Sin eso: {b}. No volvió a ese valor.',
+  'home.effect.astray-back': '{^q}: {a} tras {t}. Sin eso: {b}. Iguales otra vez tras {d}.',
+  'home.effect.astray-over': '{^q}: {a} tras {t}. Sin eso: {b}. Iguales otra vez {d} después de {over}.',
   'home.effect.none': 'Nada que se vea o se huela. Ninguna prueba del agua vería en qué no son iguales.',
   'home.effect.most': 'Lo que más cambió es {q}: {a} con eso, {b} sin eso.',
   'home.quantity.oxygen': 'aire en el agua del tanque de aire',
@@ -164,8 +160,9 @@ export const homeWords: Record<keyof typeof en, string> = {
   'home.cost.light': 'Esta unidad mata los gérmenes con una luz. No usa cloro.',
   'home.cost.flow': 'Agua en 30 días, como los vivió el modelo: {v}.',
   'home.cost.dose': 'Dosis de esta unidad: {c}. Pide entonces {g} g de cloro.',
-  'home.cost.tablets': 'En pastillas: {g} g al 68 % y 140 g cada una dan {n}. Costo: {usd}.',
-  'home.cost.liquids': 'En líquido: {g} g a {s} g por litro dan {v}. Costo: {usd}.',
+  'home.cost.tablets': 'En pastillas al 68 %: {g} g están en {whole} g, o sea {n} {n:pastilla|pastillas} de 140 g.',
+  'home.cost.liquids': 'En líquido con {s} g por litro: {g} g están en {v}.',
+  'home.cost.total': 'Con su precio: {usd}.',
   'home.cost.source':
     'Fuentes: la dosis está en el archivo de la unidad. El 68 % y la fuerza del líquido son lo que dicen las etiquetas. El uso real sube y baja con el agua, y el cloro viejo pierde fuerza. Esto no es un consejo: su permiso y su técnico le dicen qué usar.',
 

@@ -15,6 +15,8 @@ const DAYS_FROM_h = 48;
 const MUCH_WATER = 0.05;
 /** Of what is worth a word: less than this does not show in figures (convention). */
 const LITTLE = 0.1;
+/** The two are alike again when no later day tells them apart, so many at least (convention). */
+const ALIKE_d = 2;
 
 export function effectsOf(
   scenario: ScenarioId,
@@ -82,8 +84,9 @@ export function strayOf(id: QuantityId, touched: Life, twin: Life, times: Times)
   const size = Math.max(0, ...sizes);
   const worst = sizes.indexOf(size);
   const [at, other] = [a[worst], b[worst]];
+  const last = sizes.findLastIndex((one) => one >= 1);
   if (!at || !other) throw new Error('no day was lived through');
-  const back = a[sizes.findLastIndex((one) => one >= 1) + 1];
+  const back = a.length - last > ALIKE_d ? a[last + 1] : undefined;
   return { id, at_s: at.to_s, touched: at.mean, twin: other.mean, size, ...(back ? { back_s: back.from_s } : {}) };
 }
 

@@ -8,6 +8,7 @@ export const SIGN_IDS = [
   'sewage',
   'drains',
   'lamp',
+  'clock',
   'germs',
   'smellIndoors',
   'smellOutdoors',
@@ -27,6 +28,8 @@ export const SIGNS: Readonly<Record<SignId, (now: Readout, before: Readout, spec
   sewage: (now, before) => out_m3(now) - out_m3(before) > SEEN_m3,
   drains: (now, _, spec) => standsFull(now.flows.sewer_m, spec),
   lamp: (now) => now.control.outputs.lamp,
+  /** Without it nothing is dosed at night, until somebody sets it. */
+  clock: (now) => now.control.regions.timerClock === 'lost',
   germs: (now) => notDisinfected(now.water.pump),
   smellIndoors: (now) => now.sensed.indoors.kind !== 'none',
   smellOutdoors: (now) => isSmelt(now.sensed),

@@ -24,6 +24,7 @@ const LOOKS: Readonly<Record<SignId, number>> = {
   sewage: 1,
   drains: 1,
   lamp: 1,
+  clock: 1,
   germs: 3,
   smellIndoors: 2,
   smellOutdoors: 2,

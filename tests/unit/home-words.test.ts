@@ -113,7 +113,7 @@ describe('the household’s words', () => {
   });
 
   it('say where the decision lies wherever numbers stand', () => {
-    for (const text of [english['home.advice'], english['home.card.foot']])
+    for (const text of [english['home.advice'], english['home.whatif.caution'], english['home.card.foot']])
       expect(text).toMatch(/^.*Local code.*decide/);
     expect(english['home.cost.source']).toMatch(/no advice/);
   });

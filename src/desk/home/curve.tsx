@@ -52,7 +52,7 @@ function Mark({ share, text, lower = false }: { share: number; text: string; low
   const side = share > FAR ? ' left' : '';
   return (
     <span class={`home-mark${side}${lower ? ' lower' : ''}`} style={{ left: `${100 * share}%` }} aria-hidden="true">
-      {text}
+      <span>{text}</span>
     </span>
   );
 }

@@ -86,6 +86,7 @@ function Result({ came }: { came: Came }) {
             </li>
           ))}
         </ul>
+        <p class="home-advice">{t('home.whatif.caution')}</p>
       </section>
       <section>
         <h3>{t('home.whatif.curves')}</h3>

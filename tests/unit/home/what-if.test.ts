@@ -117,6 +117,9 @@ describe('what comes of it', () => {
       expect((stray('power', id).back_s ?? 0) - over_s).toBeLessThanOrEqual(5 * DAY);
     }
     expect(stray('power', 'tank').touched).toBeGreaterThan(stray('power', 'tank').twin);
+    // Its reserve of a day is the unit's own number; nobody sets it.
+    expect(spell('power', 'clock').from_s - BEGINS_s).toBeCloseTo(DAY, -4);
+    expect(spell('power', 'clock').to_s).toBeUndefined();
     expect(spell('power', 'lamp').from_s).toBeGreaterThanOrEqual(over_s);
   });
 

@@ -6,11 +6,22 @@ import { homeWords as es } from '../../src/words/es/home.ts';
 /** What people read in one go, by the beginning of its keys. */
 const PIECES = [
   'home.lead',
-  'home.part.',
+  ...[
+    'house',
+    'trash-tank',
+    'aeration',
+    'clarifier',
+    'disinfection',
+    'pump-tank',
+    'spray-field',
+    'compressor',
+    'panel',
+  ].map((part) => `home.part.${part}`),
   'home.walk',
   'home.whatif',
   'home.scenario.',
   'home.effect.',
+  'home.sign.',
   'home.cost',
   'home.card',
 ];

@@ -18,11 +18,14 @@ export type Route =
   | { readonly screen: 'take'; readonly link?: string }
   /** Calls that are being made; `draft`: one of them. */
   | { readonly screen: 'build'; readonly draft?: number }
+  /** For whoever lives with a unit; `card`: what hangs by the control box. */
+  | { readonly screen: 'home'; readonly card?: true }
   | { readonly screen: 'sheet'; readonly callId: string; readonly who: SheetOf };
 
 /**
  * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`, `#/take`, `#/take/LINK`,
- * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`, `#/instructor`;
+ * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`, `#/instructor`,
+ * `#/home`, `#/home/card`;
  * anything else is the start.
  */
 export function readRoute(hash: string): Route {
@@ -35,6 +38,7 @@ export function readRoute(hash: string): Route {
   if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
   if (screen === 'class') return /^\d{1,6}$/.test(rest ?? '') ? { screen, record: Number(rest) } : { screen };
   if (screen === 'build') return /^\d{1,9}$/.test(rest ?? '') ? { screen, draft: Number(rest) } : { screen };
+  if (screen === 'home') return rest === 'card' ? { screen, card: true } : { screen };
   if (screen === 'take') return rest ? { screen, link: rest } : { screen };
   if (screen === 'sheet' && rest !== undefined && (how === 'trainer' || how === 'trainee')) {
     return { screen, callId: rest, who: how };
@@ -50,6 +54,7 @@ export function writeRoute(route: Route): string {
   if (route.screen === 'debrief') return `#/debrief/${route.key}`;
   if (route.screen === 'class') return route.record === undefined ? '#/class' : `#/class/${route.record}`;
   if (route.screen === 'build') return route.draft === undefined ? '#/build' : `#/build/${route.draft}`;
+  if (route.screen === 'home') return route.card ? '#/home/card' : '#/home';
   if (route.screen === 'take') return route.link === undefined ? '#/take' : `#/take/${route.link}`;
   if (route.screen === 'sheet') return `#/sheet/${route.callId}/${route.who}`;
   return route.screen === 'start' ? '#/' : `#/${route.screen}`;

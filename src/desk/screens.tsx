@@ -55,6 +55,17 @@ export function LaterScreen({ route }: { readonly route: Exclude<Route, { readon
           {({ BuildScreen }) => <BuildScreen draft={route.draft} />}
         </Later>
       );
+    case 'home':
+      return (
+        <Later
+          key={route.card ? 'home/card' : 'home'}
+          part={() => import('./home/home.tsx')}
+          words="home"
+          waiting="brought.opening"
+        >
+          {({ HomeScreen }) => <HomeScreen card={route.card === true} />}
+        </Later>
+      );
     case 'take':
       return (
         <Later

@@ -11,6 +11,7 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     build: async () => (await import('./en-build.ts')).ofBuild,
     meter: async () => (await import('./en-meter.ts')).ofMeter,
     instructor: async () => (await import('./en-instructor.ts')).ofInstructor,
+    home: async () => (await import('./en-home.ts')).ofHome,
   },
   es: {
     debrief: async () => (await import('./es-later.ts')).later,
@@ -21,5 +22,6 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     build: async () => (await import('./es-build.ts')).ofBuild,
     meter: async () => (await import('./es-meter.ts')).ofMeter,
     instructor: async () => (await import('./es-instructor.ts')).ofInstructor,
+    home: async () => (await import('./es-home.ts')).ofHome,
   },
 };

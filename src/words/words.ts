@@ -2,6 +2,7 @@ import type { en } from './en.ts';
 import type { ofBuild } from './en-build.ts';
 import type { ofClass } from './en-class.ts';
 import type { ofDrills } from './en-drills.ts';
+import type { ofHome } from './en-home.ts';
 import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
@@ -20,7 +21,8 @@ export type Key =
   | keyof typeof ofBuild
   | keyof typeof ofKept
   | keyof typeof ofMeter
-  | keyof typeof ofInstructor;
+  | keyof typeof ofInstructor
+  | keyof typeof ofHome;
 
 /** One language, loaded. */
 export interface Words {
@@ -29,10 +31,10 @@ export interface Words {
 }
 
 /**
- * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class, a meter, a trainer and
- * what is kept other things.
+ * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class, a meter, a trainer, a
+ * household and what is kept other things.
  */
-export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'build' | 'meter' | 'instructor';
+export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'build' | 'meter' | 'instructor' | 'home';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {

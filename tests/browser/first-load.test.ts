@@ -11,11 +11,11 @@ const STEPS_TO_SITE = 8;
 /** What nobody needs before a call is opened. */
 const DRAWING = /drawing|sheets|yard|Renderer/;
 /**
- * What nobody needs before a call is over, left and come back to, brought, looked at closely, coached, drilled for, handed
- * in to a trainer, or launched by a course platform.
+ * What nobody needs before a call is over, left and come back to, brought, looked at closely, coached, drilled for, lived
+ * with at home, handed in to a trainer, or launched by a course platform.
  */
 const LATER =
-  /after-call|answering|class|extras|hood|instructor|open-desk|resume|debrief|drills|later|Closeup|coach|caution|guide|expert|brought|printed|screens|share|take|launch|course|cmi5/;
+  /after-call|answering|class|extras|home|hood|instructor|open-desk|resume|debrief|drills|later|Closeup|coach|caution|guide|expert|brought|printed|screens|share|take|launch|course|cmi5/;
 
 /** Names of the data files among scripts, without what the bundler adds to tell versions apart. */
 function dataOf(scripts: readonly string[]): readonly string[] {

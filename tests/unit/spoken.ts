@@ -5,6 +5,7 @@ import { en } from '../../src/words/en.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
+import { ofHome as enHome } from '../../src/words/en-home.ts';
 import { ofInstructor as enInstructor } from '../../src/words/en-instructor.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
@@ -15,6 +16,7 @@ import { es } from '../../src/words/es.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
+import { ofHome as esHome } from '../../src/words/es-home.ts';
 import { ofInstructor as esInstructor } from '../../src/words/es-instructor.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
 import { later as esLater } from '../../src/words/es-later.ts';
@@ -36,6 +38,7 @@ export const ENGLISH: Words = {
     ...enCourse,
     ...enMeter,
     ...enInstructor,
+    ...enHome,
   },
 };
 export const SPANISH: Words = {
@@ -51,6 +54,7 @@ export const SPANISH: Words = {
     ...esCourse,
     ...esMeter,
     ...esInstructor,
+    ...esHome,
   },
 };
 

@@ -84,6 +84,9 @@ export function StartScreen() {
             <a href="#/class">
               {desk.t('start.class')} <Icon name="arrow" />
             </a>
+            <a href="#/home">
+              {desk.t('start.home')} <Icon name="arrow" />
+            </a>
           </p>
         </div>
       </main>

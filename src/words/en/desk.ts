@@ -11,6 +11,8 @@ export const desk = {
   'title.build': 'Build',
   'build.opening': 'Opening …',
   'start.build': 'Build: make calls of your own',
+  'title.home': 'Household',
+  'start.home': 'Household: live with the unit',
   'title.class': 'Class',
   'title.instructor': 'Instructor’s desk',
   'class.opening': 'Opening the class sheet …',

@@ -12,6 +12,8 @@ export const desk: Record<keyof typeof en, string> = {
   'title.build': 'Preparar',
   'build.opening': 'Abriendo …',
   'start.build': 'Preparar: haga avisos propios',
+  'title.home': 'Hogar',
+  'start.home': 'Hogar: vivir con la unidad',
   'title.instructor': 'Mesa de instrucción',
   'title.class': 'Grupo',
   'class.opening': 'Abriendo la hoja del grupo …',

@@ -14,6 +14,8 @@ const ROUTES: readonly Route[] = [
   { screen: 'take' },
   { screen: 'class' },
   { screen: 'class', record: 17 },
+  { screen: 'home' },
+  { screen: 'home', card: true },
   { screen: 'take', link: 'AbC-_9' },
   { screen: 'sheet', callId: 'storm-light', who: 'trainer' },
   { screen: 'sheet', callId: 'storm-light', who: 'trainee' },

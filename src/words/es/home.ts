@@ -1,0 +1,200 @@
+import type { homeWords as en } from '../en/home.ts';
+
+/** What the household's part says, in Spanish. */
+export const homeWords: Record<keyof typeof en, string> = {
+  'home.lead':
+    'Esta parte es para quien vive con la unidad. Vea cómo trabaja, pruebe qué puede fallar e imprima una hoja para la pared. Nada aquí le pide abrir un tanque ni una caja con cables.',
+  'home.advice':
+    'Los números salen del modelo de un jardín, no del suyo. La norma local y su técnico con licencia deciden lo que se hace.',
+  'home.go.card': 'Hoja para imprimir',
+
+  'home.walk': 'El camino del agua',
+  'home.walk.lead': 'Siga el agua de la casa al césped. El dibujo muestra una unidad sana a mediodía.',
+  'home.walk.list': 'Partes, en el orden del agua',
+  'home.walk.picture': 'El jardín abierto, con una unidad sana en marcha',
+  'home.walk.step': 'Parte {n} de {all}',
+  'home.walk.trade': 'En el oficio: {name}',
+  'home.walk.does': 'Qué hace',
+  'home.walk.notice': 'Qué puede notar',
+  'home.walk.never': 'Qué no hacer nunca',
+  'home.walk.back': 'Atrás',
+  'home.walk.next': 'Sigue',
+
+  'home.part.house': 'Su casa',
+  'home.part.house.does':
+    'Toda el agua usada sale por un tubo. Cada desagüe tiene una curva con agua. Esa agua no deja entrar el aire de la cloaca.',
+  'home.part.house.notice':
+    'Un desagüe sin uso se seca y huele mal. Deje correr agua medio minuto cada mes. Si todos van lentos a la vez, no use más agua y llame.',
+  'home.part.house.never':
+    'Ni toallitas, ni pelo, ni grasa, ni pintura, ni medicinas al desagüe. No mezcle cloro con otros productos: el gas puede matar.',
+  'home.part.trash-tank': 'Primer tanque',
+  'home.part.trash-tank.does':
+    'Aquí el agua va más lenta. Lo pesado baja y la grasa flota. Lo demás pasa al tanque de aire.',
+  'home.part.trash-tank.notice': 'Casi nada se nota. Si huele mal o el suelo está mojado junto a la tapa, llame.',
+  'home.part.trash-tank.never':
+    'Nunca levante la tapa. El gas de dentro tumba a una persona y ya ha matado a muchas. Ni niños, ni perros, ni autos sobre las tapas.',
+  'home.part.aeration': 'Tanque de aire',
+  'home.part.aeration.does':
+    'Aquí sube aire de día y de noche. Seres muy pequeños lo respiran y comen lo sucio del agua. Son el alma de la unidad.',
+  'home.part.aeration.notice':
+    'Un zumbido suave y un leve olor a tierra están bien. Si huele a huevo podrido, falta aire desde hace horas.',
+  'home.part.aeration.never':
+    'Nunca apague el aire para gastar menos luz. No eche de golpe mucho limpiador fuerte al desagüe.',
+  'home.part.clarifier': 'Parte quieta',
+  'home.part.clarifier.does':
+    'Aquí el agua está quieta. Los seres pequeños bajan y vuelven al aire. El agua clara queda arriba.',
+  'home.part.clarifier.notice':
+    'Mucha agua de golpe la revuelve. Entonces sale agua turbia al césped. Lave un poco cada día.',
+  'home.part.clarifier.never': 'Nunca la lave ni la mueva. Está bajo una tapa que no se abre.',
+  'home.part.disinfection': 'Fin de los gérmenes',
+  'home.part.disinfection.does': 'Aquí el cloro o una luz fuerte mata los gérmenes. Es el último paso antes de salir.',
+  'home.part.disinfection.notice':
+    'Si se acaba el cloro, usted no ve nada. Pida a su técnico que le diga cómo se llena y quién lo hace.',
+  'home.part.disinfection.never':
+    'Nunca use pastillas de piscina. Pueden estallar al tocar las otras. No toque pastillas sin guantes ni respire su polvo.',
+  'home.part.pump-tank': 'Tanque de la bomba',
+  'home.part.pump-tank.does':
+    'Aquí espera el agua limpia. Unos flotes sienten su altura. Una bomba la manda al césped.',
+  'home.part.pump-tank.notice': 'Si el agua sube mucho, se prende la luz de alarma. Use muy poca agua y llame.',
+  'home.part.pump-tank.never':
+    'Nunca meta la mano por un flote o por la bomba. Hay corriente en el agua y el gas mata.',
+  'home.part.spray-field': 'Césped',
+  'home.part.spray-field.does':
+    'El césped toma el agua. Unas unidades la riegan por el aire. Otras la gotean bajo el pasto.',
+  'home.part.spray-field.notice': 'Si hay charcos, mal olor o riego a horas raras, llame.',
+  'home.part.spray-field.never':
+    'Nada de huerta, ni juegos en el riego, ni autos, ni beber de ahí. No riegue más este césped.',
+  'home.part.compressor': 'Bomba de aire',
+  'home.part.compressor.does': 'Esta bomba pequeña sopla aire al tanque de aire. Anda todo el tiempo.',
+  'home.part.compressor.notice': 'Debe zumbar. Si calla, si suena fuerte o si golpea, llame.',
+  'home.part.compressor.never': 'No la saque del enchufe ni la tape. No abra su caja: hay corriente dentro.',
+  'home.part.panel': 'Tablero',
+  'home.part.panel.does': 'Mueve las bombas y cuida la unidad. Su luz y su timbre le avisan cuando algo va mal.',
+  'home.part.panel.notice':
+    'Una luz roja pide llamar pronto. Puede usar el botón de silencio de fuera. La luz sigue prendida.',
+  'home.part.panel.never':
+    'Nunca abra el tablero más allá de su puerta de fuera. Los cables matan, con luz o sin ella.',
+
+  'home.whatif': 'Qué pasa si',
+  'home.whatif.lead':
+    'Elija qué pasa. La misma casa vive entonces dos veces: una con eso y otra sin eso. Lo que lee es en qué no son iguales.',
+  'home.whatif.scenario': 'Qué pasa',
+  'home.whatif.unit': 'Unidad',
+  'home.whatif.household': 'Quién vive ahí',
+  'home.whatif.span': 'Cuánto tiempo mirar',
+  'home.whatif.run': 'Que pase',
+  'home.whatif.cancel': 'Parar',
+  'home.whatif.progress': 'Días vividos',
+  'home.whatif.stopped': 'Parado. No se guardó nada.',
+  'home.whatif.effects': 'Qué salió de eso',
+  'home.whatif.caution':
+    'Es un solo jardín en un modelo, en una época suave. No da permiso de echar más ni prueba nada del suyo. La norma local y su técnico con licencia deciden.',
+  'home.whatif.curves': 'Dos curvas: con eso y sin eso',
+  'home.whatif.with': 'con eso',
+  'home.whatif.without': 'sin eso',
+  'home.whatif.begins': 'empieza',
+  'home.whatif.over': 'acaba',
+  'home.whatif.low-high': 'Con eso, de {a} a {b}. Sin eso, de {c} a {d}.',
+  'home.span.3': '3 días',
+  'home.span.14': '2 semanas',
+  'home.span.60': '2 meses',
+  'home.span.182': '6 meses',
+
+  'home.scenario.bleach': 'Una semana de cloro: tres lavados al día',
+  'home.scenario.cleaners': 'Una semana de limpiador fuerte al desagüe',
+  'home.scenario.toilet': 'Un inodoro que corre todo un mes',
+  'home.scenario.wipes': 'Toallitas y grasa',
+  'home.scenario.power': 'Dos días sin luz',
+  'home.scenario.guests': 'Cuatro visitas por una semana',
+  'home.scenario.away': 'Un mes fuera de casa',
+  'home.scenario.bath': 'Un baño que nadie usa',
+  'home.scenario.softener': 'Agua con sal de un ablandador',
+  'home.scenario.storm': 'Una gran lluvia y una tapa que deja pasar agua',
+  'home.over.bleach': 'dejar el cloro',
+  'home.over.cleaners': 'dejar el limpiador',
+  'home.over.toilet': 'arreglar el inodoro',
+  'home.over.wipes': 'quedar libre el tubo',
+  'home.over.power': 'volver la luz',
+  'home.over.guests': 'irse las visitas',
+  'home.over.away': 'volver a casa',
+  'home.over.bath': 'usar el baño',
+  'home.over.softener': 'dejar la sal',
+  'home.over.storm': 'acabar la lluvia',
+
+  'home.sign.sewage': 'aguas negras en el suelo o en la casa',
+  'home.sign.drains': 'desagües lentos',
+  'home.sign.lamp': 'alarma',
+  'home.sign.clock': 'reloj del tablero parado',
+  'home.sign.germs': 'gérmenes vivos en el agua que sale',
+  'home.sign.smellIndoors': 'mal olor en la casa',
+  'home.sign.smellOutdoors': 'mal olor en el jardín',
+  'home.sign.chlorine': 'olor a cloro en el jardín',
+  'home.sign.cloudy': 'agua turbia que sale',
+  'home.sign.airless': 'falta de aire en el tanque de aire',
+  'home.on-and-off': 'a ratos',
+  'home.all-along': 'todo el tiempo',
+  'home.hours': '{n} {n:hora|horas}',
+  'home.days': '{n} {n:día|días}',
+  'home.effect.gone': '{^sign}: {began} después del comienzo, {how}. Fin: {d} después de {over}.',
+  'home.effect.lasted': '{^sign}: {began} después del comienzo, por {d}, {how}.',
+  'home.effect.stays': '{^sign}: {began} después del comienzo, {how}, hasta el fin.',
+  'home.effect.water-more': 'La unidad recibió {v} más de agua.',
+  'home.effect.water-less': 'La unidad recibió {v} menos de agua.',
+  'home.effect.astray': '{^q}: {a} tras {t}. Sin eso: {b}. No eran iguales al fin.',
+  'home.effect.astray-back': '{^q}: {a} tras {t}. Sin eso: {b}. Iguales otra vez tras {d}.',
+  'home.effect.astray-over': '{^q}: {a} tras {t}. Sin eso: {b}. Iguales otra vez {d} después de {over}.',
+  'home.effect.none': 'Nada que se vea o se huela. Ninguna prueba del agua vería en qué no son iguales.',
+  'home.effect.most': 'Lo que más cambió es {q}: {a} con eso, {b} sin eso.',
+  'home.quantity.oxygen': 'aire en el agua del tanque de aire',
+  'home.quantity.solids': 'lo sucio en el agua que sale',
+  'home.quantity.food': 'comida para gérmenes en el agua que sale',
+  'home.quantity.chlorine': 'cloro en el agua que sale',
+  'home.quantity.tank': 'altura del agua en el tanque de la bomba',
+  'home.quantity.seal': 'altura del agua en el desagüe menos usado',
+
+  'home.cost': 'Costo de mantenerla limpia',
+  'home.cost.lead':
+    'Qué cuesta un mes de cloro, en pastillas o en líquido, para el agua que esta casa manda de verdad. Elija la unidad y la casa, y ponga su precio.',
+  'home.cost.tablet': 'Precio de una pastilla de 140 g, en dólares',
+  'home.cost.liquid': 'Precio del líquido por {per}, en dólares',
+  'home.cost.gallon': 'galón',
+  'home.cost.litre': 'litro',
+  'home.cost.run': 'Calcular',
+  'home.cost.light': 'Esta unidad mata los gérmenes con una luz. No usa cloro.',
+  'home.cost.flow': 'Agua en 30 días, como los vivió el modelo: {v}.',
+  'home.cost.dose': 'Dosis de esta unidad: {c}. Pide entonces {g} g de cloro.',
+  'home.cost.tablets': 'En pastillas al 68 %: {g} g están en {whole} g, o sea {n} {n:pastilla|pastillas} de 140 g.',
+  'home.cost.liquids': 'En líquido con {s} g por litro: {g} g están en {v}.',
+  'home.cost.total': 'Con su precio: {usd}.',
+  'home.cost.source':
+    'Fuentes: la dosis está en el archivo de la unidad. El 68 % y la fuerza del líquido son lo que dicen las etiquetas. El uso real sube y baja con el agua, y el cloro viejo pierde fuerza. Esto no es un consejo: su permiso y su técnico le dicen qué usar.',
+
+  'home.card': 'Cuando suena la alarma',
+  'home.card.lead': 'Cuelgue esta hoja junto al tablero. Cabe en una página.',
+  'home.card.print': 'Imprimir',
+  'home.card.back': 'Volver a la página del hogar',
+  'home.card.do': 'Haga esto',
+  'home.card.do.1':
+    'Si hay aguas negras en un cuarto, nadie entra. Si están cerca de un enchufe, no se acerque: la corriente mata. Llame ya.',
+  'home.card.do.2': 'Apriete el botón de silencio de fuera. La luz sigue prendida.',
+  'home.card.do.3': 'Use muy poca agua: no lave, no se bañe, baje poco la palanca.',
+  'home.card.do.4': 'Mire desde fuera: ¿hay luz en la casa? ¿Zumba la bomba de aire? ¿Hay charcos?',
+  'home.card.do.5': 'Anote la hora y lo que vio, oyó y olió.',
+  'home.card.do.6':
+    'Llame a su técnico. Si le pide mirar un interruptor, haga solo lo que él diga. No lo suba una y otra vez.',
+  'home.card.never': 'No haga esto nunca',
+  'home.card.never.1': 'No abra un tanque, no se asome y no entre. El gas mata rápido, y mata a quien entra a ayudar.',
+  'home.card.never.2': 'No abra el tablero por dentro ni toque sus cables.',
+  'home.card.never.3': 'No apague el aire ni la bomba para quitar el ruido.',
+  'home.card.never.4': 'No mezcle cloro con otros productos. No ponga pastillas de piscina.',
+  'home.card.never.5':
+    'Ni niños ni perros en el césped mojado o en una tapa. Una tapa rota o floja es una trampa que mata: aleje a todos y llame.',
+  'home.card.call': 'A quién llamar',
+  'home.card.call.service': 'Técnico',
+  'home.card.call.night': 'Técnico de noche',
+  'home.card.call.power': 'Empresa de luz',
+  'home.card.call.county': 'Oficina local de permisos',
+  'home.card.call.danger': 'Bomberos o rescate',
+  'home.card.noticed': 'Qué notamos y cuándo',
+  'home.card.foot': 'La norma local y el técnico con licencia deciden.',
+};

@@ -1,15 +1,14 @@
 /** A cmi5 package launched in a real browser, by a platform at another address that refuses whatever breaks a rule. */
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { prepareCall } from '../../../src/calls/index.ts';
 import { activityOf } from '../../../src/records/package/course.ts';
-import { findBrowser, LAUNCH_ARGS } from '../../../src/tools/browser.ts';
-import { buildPage } from '../../../src/tools/build-page.ts';
 import { doStep, withPointer } from '../../../src/tools/people.ts';
 import { inBrowser } from '../page.ts';
 import { shipped, stepsIn, unpacked } from './packages.ts';
 import { RecordStore } from './record-store.ts';
-import { type Served, serve } from './serve.ts';
+import { serve } from './serve.ts';
+import { stand } from './stand.ts';
 
 const call = shipped('storm-light');
 const { uuid, entry } = activityOf(prepareCall(call));
@@ -19,31 +18,15 @@ const WAIT = { timeout: 20_000 };
 const HALF = 3;
 
 inBrowser('a cmi5 package', () => {
-  let browser: Browser;
-  const served: Served[] = [];
-
-  beforeAll(async () => {
-    if (!process.env.UNDERLAWN_BUILT) buildPage();
-    browser = await chromium.launch({ executablePath: findBrowser() ?? '', args: LAUNCH_ARGS });
-  });
-  afterAll(async () => {
-    await browser.close();
-    for (const one of served) await one.close();
-  });
+  const { machine, served } = stand();
 
   /** A fresh machine, launched by the platform. */
   async function launched(address: string) {
-    const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce' });
-    const page = await context.newPage();
-    const errors: string[] = [];
-    page.on('pageerror', (error) => errors.push(String(error)));
-    page.on('console', (message) => {
-      // A document that is not there yet is no error, but the browser notes it.
-      if (message.type() === 'error' && !message.text().includes('404')) errors.push(message.text());
-    });
-    await page.goto(address);
-    await page.waitForSelector('.part-chip');
-    return { page, errors, close: () => context.close() };
+    // A document that is not there yet is no error, but the browser notes it.
+    const one = await machine((text) => text.includes('404'));
+    await one.page.goto(address);
+    await one.page.waitForSelector('.part-chip');
+    return one;
   }
 
   async function steps(page: Page, from: number, to?: number) {

@@ -3,15 +3,14 @@
  * the package lies in a frame below it.
  */
 import { readFileSync } from 'node:fs';
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { findBrowser, LAUNCH_ARGS } from '../../../src/tools/browser.ts';
-import { buildPage } from '../../../src/tools/build-page.ts';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { doStep, withPointer } from '../../../src/tools/people.ts';
 import { wrongIn12 } from '../../unit/records/strict12.ts';
 import { inBrowser, runAxe } from '../page.ts';
 import { shipped, stepsIn, type Unpacked, unpacked } from './packages.ts';
-import { type Answer, type Served, serve } from './serve.ts';
+import { type Answer, serve } from './serve.ts';
+import { stand } from './stand.ts';
 
 /** A call of the platform's API, as the host noted it. */
 type Called = readonly [name: string, args: readonly string[], result: string];
@@ -83,17 +82,7 @@ function hostPage({ as, class: name, object }: Version, kept: Readonly<Record<st
 }
 
 inBrowser('a SCORM package', () => {
-  let browser: Browser;
-  const served: Served[] = [];
-
-  beforeAll(async () => {
-    if (!process.env.UNDERLAWN_BUILT) buildPage();
-    browser = await chromium.launch({ executablePath: findBrowser() ?? '', args: LAUNCH_ARGS });
-  });
-  afterAll(async () => {
-    await browser.close();
-    for (const one of served) await one.close();
-  });
+  const { machine, served } = stand();
 
   /** A platform that serves one package; `kept` is what it has of the learner's attempt. */
   async function platform(version: Version, files: Unpacked, kept: () => Readonly<Record<string, string>>) {
@@ -106,18 +95,6 @@ inBrowser('a SCORM package', () => {
     });
     served.push(one);
     return one.url;
-  }
-
-  /** A machine that has nothing of this learner yet. */
-  async function machine() {
-    const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce' });
-    const page = await context.newPage();
-    const errors: string[] = [];
-    page.on('pageerror', (error) => errors.push(String(error)));
-    page.on('console', (message) => {
-      if (message.type() === 'error') errors.push(message.text());
-    });
-    return { page, errors, close: () => context.close() };
   }
 
   interface Seen {

@@ -1,22 +1,13 @@
 /** The household's part in plain words: reading grade of its English, ease of its Spanish, and nothing that asks to open. */
 import { describe, expect, it } from 'vitest';
+import { STOPS } from '../../src/desk/home/stops.ts';
 import { homeWords as en } from '../../src/words/en/home.ts';
 import { homeWords as es } from '../../src/words/es/home.ts';
 
 /** What people read in one go, by the beginning of its keys. */
 const PIECES = [
   'home.lead',
-  ...[
-    'house',
-    'trash-tank',
-    'aeration',
-    'clarifier',
-    'disinfection',
-    'pump-tank',
-    'spray-field',
-    'compressor',
-    'panel',
-  ].map((part) => `home.part.${part}`),
+  ...STOPS.map((part) => `home.part.${part}`),
   'home.walk',
   'home.whatif',
   'home.scenario.',

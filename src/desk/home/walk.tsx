@@ -3,20 +3,7 @@ import type { PartId, Scene } from '../../scene/types.ts';
 import { useDesk } from '../desk.ts';
 import { CautionSign, Icon } from '../icons.tsx';
 import { PictureHost } from '../picture-host.tsx';
-
-/** The way the water takes, and then what keeps it going. */
-const STOPS = [
-  'house',
-  'trash-tank',
-  'aeration',
-  'clarifier',
-  'disinfection',
-  'pump-tank',
-  'spray-field',
-  'compressor',
-  'panel',
-] as const satisfies readonly PartId[];
-type Stop = (typeof STOPS)[number];
+import { STOPS, type Stop } from './stops.ts';
 
 /** A walk through the chambers: the picture, the parts in order, and what there is to know of the one that is looked at. */
 export function WalkPart({ scene }: { scene: Scene | undefined }) {

@@ -8,6 +8,7 @@ import { canWithhold } from './allowed.ts';
 import { type Problem, parseJson, problemsOf } from './problems.ts';
 import { type CallFile, callSchema } from './schema.ts';
 import { STATE_CAUSE } from './session-actions.ts';
+import { type Prepared, prepare } from './setup.ts';
 
 /** Units and households by id: the shipped ones, or a folder's. */
 export interface Library {
@@ -18,6 +19,13 @@ export interface Library {
 export type Checked<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: Problem[] };
+
+/** A checked call joined with its unit and household. Throws when the library lacks them. */
+export function preparedIn(call: CallFile, { units, households }: Library): Prepared {
+  const [spec, household] = [units.get(call.unit), households.get(call.household)];
+  if (!spec || !household) throw new Error(`call ${call.id}: unit or household missing`);
+  return prepare(call, spec, household);
+}
 
 /** A call from the text of its file. */
 export function loadCall(text: string, library: Library): Checked<CallFile> {

@@ -17,6 +17,7 @@ import {
 } from '../diagnosis/index.ts';
 import { PLACED_FAULTS, placedFault } from '../faults/index.ts';
 import { costIn_min, isRoutine } from '../service/index.ts';
+import { drained } from './drained.ts';
 import { diagnosisOf, probesIn, seenOf } from './expertise.ts';
 import { stepOfAction } from './procedure.ts';
 import type { CallSession, Done } from './session.ts';
@@ -87,10 +88,7 @@ export function* reviewOf(session: CallSession, lived?: Lived): Generator<StepRe
 
 /** Reviews a whole call; `each` hears step after step as it is done. Gives what the readings make together. */
 export function reviewAll(session: CallSession, each: (review: StepReview) => void, lived?: Lived): Sifting {
-  const steps = reviewOf(session, lived);
-  let next = steps.next();
-  for (; !next.done; next = steps.next()) each(next.value);
-  return next.value;
+  return drained(reviewOf(session, lived), each);
 }
 
 /** What the readings make together, up to the first mend that ended a fault or until a trainer changed the works. */

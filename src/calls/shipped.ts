@@ -15,11 +15,11 @@ import u3 from '../../scenarios/units/u3.json';
 import type { HouseholdSpec } from '../plant/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
 import { householdSchema, unitSchema } from '../unit/schema.ts';
-import { checkCall, type Library } from './check.ts';
+import { checkCall, type Library, preparedIn } from './check.ts';
 import type { CourseEntry } from './course.ts';
 import { problemLine } from './problems.ts';
 import type { CallFile } from './schema.ts';
-import { type Prepared, prepare } from './setup.ts';
+import type { Prepared } from './setup.ts';
 import { CALL_FILES } from './shipped-calls.ts';
 
 const HOUSEHOLDS = [
@@ -71,8 +71,5 @@ export function shippedCalls(): readonly CallFile[] {
 
 /** A checked call joined with its unit and household. Throws when the library lacks them. */
 export function prepareCall(call: CallFile, from: Library = shippedLibrary()): Prepared {
-  const spec = from.units.get(call.unit);
-  const household = from.households.get(call.household);
-  if (!spec || !household) throw new Error(`call ${call.id}: unit or household missing`);
-  return prepare(call, spec, household);
+  return preparedIn(call, from);
 }

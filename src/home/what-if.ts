@@ -66,14 +66,6 @@ export function* whatIf(asked: Asked): Generator<number, WhatIf> {
   return { scenario, ...times, touched, twin, spells, effects: effectsOf(scenario, touched, twin, spells, times) };
 }
 
-/** The same without stops. */
-export function whatIfAtOnce(asked: Asked): WhatIf {
-  const steps = whatIf(asked);
-  let step = steps.next();
-  while (step.done !== true) step = steps.next();
-  return step.value;
-}
-
 function overAt(scenario: ScenarioId): number {
   const { for_d } = SCENARIOS[scenario];
   return for_d === undefined ? Number.POSITIVE_INFINITY : BEGINS_s + for_d * DAY_s;

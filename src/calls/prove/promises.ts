@@ -4,6 +4,7 @@
  */
 import { placedFault } from '../../faults/index.ts';
 import { SYMPTOMS, type SymptomId } from '../../service/index.ts';
+import type { Unit } from '../../unit/index.ts';
 import { isCleared, trueFaults } from '../flags.ts';
 import type { Problem } from '../problems.ts';
 import type { Breach, CallSession } from '../session.ts';
@@ -12,29 +13,37 @@ import { noticedOf, type Prepared, unitAtReport, unitFaults } from '../setup.ts'
 /** Every promise that is broken. `solution`: the call as its own solution takes it. */
 export function promisesBroken(solution: CallSession): readonly Problem[] {
   const { prepared } = solution;
+  const unit = unitAtReport(prepared);
   return [
-    ...symptomsMissing(prepared).map((id) => ({
-      path: 'report.noticed',
+    ...missing(prepared, unit).map((id) => ({
+      path: NOTICED,
       message: `"${id}" is not so when the phone rings`,
       mend: 'change onset, severity or history, or take it out of what was noticed',
     })),
-    ...healsItself(prepared),
     ...leftBehind(solution),
     ...mendsWithheld(prepared),
-    ...dangers(solution),
+    ...dangers(solution, unit),
+    // Last, for it lets the property live on.
+    ...healsItself(prepared, unit),
   ];
 }
 
+/** Where a call's file says what was noticed. */
+export const NOTICED = 'report.noticed';
+
 /** What the household says it noticed and could not have. */
 export function symptomsMissing(prepared: Prepared): readonly SymptomId[] {
-  const unit = unitAtReport(prepared);
+  return missing(prepared, unitAtReport(prepared));
+}
+
+function missing(prepared: Prepared, unit: Unit): readonly SymptomId[] {
   return noticedOf(prepared.call).filter((symptom) => !SYMPTOMS[symptom](unit));
 }
 
 /** A fault that is over before anybody could stand before it leaves a visit with nothing to find. */
 const VISIT_ENDS_s = 4 * 3600;
 
-function healsItself(prepared: Prepared): readonly Problem[] {
+function healsItself(prepared: Prepared, unit: Unit): readonly Problem[] {
   if (prepared.call.expected.decision !== 'visit') return [];
   if (unitFaults(prepared).every(({ id }) => placedFault(id).family === 'use')) {
     return [
@@ -45,7 +54,6 @@ function healsItself(prepared: Prepared): readonly Problem[] {
       },
     ];
   }
-  const unit = unitAtReport(prepared);
   unit.cutAt(prepared.report_s + VISIT_ENDS_s);
   return unitFaults(prepared).flatMap(({ id, present, onset_s }, i): Problem[] => {
     const over = present !== 'always' && onset_s <= prepared.report_s && unit.isOver(id);
@@ -90,10 +98,9 @@ function mendsWithheld(prepared: Prepared): readonly Problem[] {
 }
 
 /** Nobody learns from a reference that skips a step of safety, or leaves a household beside its sewage unwarned. */
-function dangers(solution: CallSession): readonly Problem[] {
+function dangers(solution: CallSession, unit: Unit): readonly Problem[] {
   const [breach] = solution.breaches;
   if (breach) return [skipped(solution, breach)];
-  const unit = unitAtReport(solution.prepared);
   const open = unit.driveAt(unit.t).condition.lidGap > 0;
   const hazards = [
     ...(SYMPTOMS['sewage-out'](unit) ? ['sewage lies about'] : []),

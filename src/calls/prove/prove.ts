@@ -3,6 +3,7 @@
  * shortcut passes; and how hard it is. All of it by playing the call, nothing by what its author says of it.
  */
 import { entropy_bits, type Lived } from '../../diagnosis/index.ts';
+import { drained } from '../drained.ts';
 import { diagnosisOf } from '../expertise.ts';
 import { trueFaults } from '../flags.ts';
 import { type PlayerId, play } from '../players.ts';
@@ -12,7 +13,7 @@ import type { CallSession } from '../session.ts';
 import type { Prepared } from '../setup.ts';
 import { playSolution } from '../solution.ts';
 import { type LookAlike, lookAlikes } from './look-alikes.ts';
-import { promisesBroken, symptomsMissing } from './promises.ts';
+import { NOTICED, promisesBroken } from './promises.ts';
 import { shortcuts } from './shortcuts.ts';
 
 /** What is looked at, in this order. */
@@ -35,11 +36,7 @@ export interface CallProof {
 }
 
 export function proveCall(prepared: Prepared): CallProof {
-  const proof = proving(prepared);
-  for (;;) {
-    const step = proof.next();
-    if (step.done) return step.value;
-  }
+  return drained(proving(prepared));
 }
 
 /**
@@ -51,7 +48,7 @@ export function* proving(prepared: Prepared, lived?: Lived): Generator<Stage, Ca
   const solution = playSolution(prepared);
   const passes = judged(solution).passed;
   const broken = promisesBroken(solution);
-  const symptomsArise = symptomsMissing(prepared).length === 0;
+  const symptomsArise = broken.every(({ path }) => path !== NOTICED);
   const solved: readonly Solver[] = passes ? ['solution'] : [];
   if (broken.length > 0) return { symptomsArise, solvedBy: solved, problems: broken };
   yield 'causes';

@@ -1,4 +1,5 @@
 /** What a new call begins with: a property and a moment that can be lived through at once, and all its texts still to write. */
+import { ACCOUNT } from '../calls/account.ts';
 import type { Draft, Json } from './draft.ts';
 
 const UNSAID: Json = { en: '', es: '' };
@@ -32,8 +33,6 @@ export function newDraft(): Draft {
 export function newFault(fault: string, part: string | undefined, onset: string): Json {
   return { fault, ...(part === undefined ? {} : { part }), onset };
 }
-
-export const ACCOUNT = ['cue', 'misleads', 'check', 'error', 'proof', 'root'] as const;
 
 /** An author's account of a fault, all of it still to be told. */
 export function newAccount(): Json {

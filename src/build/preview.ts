@@ -2,21 +2,24 @@
  * The days of a call as the property lives them, and as it would live them without its faults: curves, what happened, what
  * the household can have noticed when it calls, and the works opened at any instant.
  */
-import type { Prepared } from '../calls/setup.ts';
-import { sourceOf, unitSetup } from '../calls/setup.ts';
-import { SYMPTOM_IDS, SYMPTOMS, type SymptomId } from '../service/index.ts';
+import { CURVES, type CurveId, curvesOn, type Mark, marksOf } from '../calls/curves.ts';
+import { type Prepared, sourceOf, unitSetup } from '../calls/setup.ts';
+import { eventLabel } from '../calls/timeline.ts';
+import { type Measure, type Message, SYMPTOM_IDS, SYMPTOMS, type SymptomId } from '../service/index.ts';
 import { readout, restore, type Snapshot, snapshot, Unit, type UnitSetup } from '../unit/index.ts';
 
-export const CURVES = ['pumpTank_m', 'airPressure_kPa', 'oxygen_mgL', 'residual_mgL'] as const;
-export type CurveId = (typeof CURVES)[number];
+/** Of the curves there are these are drawn. */
+const DRAWN = ['pumpTank_m', 'airPressure_kPa', 'oxygen_mgL', 'residual_mgL'] as const satisfies readonly CurveId[];
+export type DrawnId = (typeof DRAWN)[number];
 
 export interface Curve {
-  readonly id: CurveId;
+  readonly id: DrawnId;
+  readonly measure: Measure;
   /** Instants in s from the first midnight, and values. */
   readonly faulty: readonly (readonly [number, number])[];
   readonly sound: readonly (readonly [number, number])[];
-  /** Heights at which something turns, by what turns there. */
-  readonly marks: readonly { readonly id: string; readonly value: number }[];
+  /** Heights at which something turns. */
+  readonly marks: readonly Mark[];
 }
 
 export interface Preview {
@@ -25,7 +28,7 @@ export interface Preview {
   readonly report_s: number;
   readonly end_s: number;
   readonly curves: readonly Curve[];
-  readonly events: readonly { readonly at_s: number; readonly what: string }[];
+  readonly events: readonly { readonly at_s: number; readonly what: string; readonly label: Message }[];
   /** Water that the household let run, L in each hour. */
   readonly use_L: readonly number[];
   /** What is so when the phone rings. */
@@ -77,7 +80,7 @@ export class PreviewDays {
 
 type Points = [number, number][];
 interface Life {
-  readonly points: Readonly<Record<CurveId, Points>>;
+  readonly points: Readonly<Record<DrawnId, Points>>;
   readonly events: Preview['events'];
   readonly use_L: readonly number[];
   readonly symptoms: readonly SymptomId[];
@@ -86,7 +89,7 @@ interface Life {
 
 function lived(setup: UnitSetup, report_s: number, end_s: number, silenced: boolean): Life {
   const unit = new Unit(setup);
-  const points: Record<CurveId, Points> = { pumpTank_m: [], airPressure_kPa: [], oxygen_mgL: [], residual_mgL: [] };
+  const points: Record<DrawnId, Points> = { pumpTank_m: [], airPressure_kPa: [], oxygen_mgL: [], residual_mgL: [] };
   const kept: Snapshot[] = [];
   const drawn_L: number[] = [];
   let symptoms: readonly SymptomId[] = [];
@@ -99,10 +102,7 @@ function lived(setup: UnitSetup, report_s: number, end_s: number, silenced: bool
       if (silenced) unit.send('silence.pressed');
     }
     const now = readout(unit, at);
-    points.pumpTank_m.push([at, now.pumpTank_m]);
-    points.airPressure_kPa.push([at, now.airPressure_kPa]);
-    points.oxygen_mgL.push([at, now.oxygen_mgL]);
-    points.residual_mgL.push([at, now.water.pump.residual_mgL]);
+    for (const id of DRAWN) points[id].push([at, CURVES[id].of(now)]);
     if (at % 3600 === 0) drawn_L.push(now.drawn_m3 * 1000);
     if (unit.t >= (kept.at(-1)?.t ?? -KEPT_EVERY_s) + KEPT_EVERY_s) kept.push(snapshot(unit));
   }
@@ -111,7 +111,9 @@ function lived(setup: UnitSetup, report_s: number, end_s: number, silenced: bool
     kept,
     symptoms,
     use_L: drawn_L.slice(1).map((drawn, hour) => drawn - (drawn_L[hour] ?? 0)),
-    events: unit.log.filter(({ what }) => TOLD.test(what)).map(({ what, t }) => ({ what, at_s: t })),
+    events: unit.log
+      .filter(({ what }) => TOLD.test(what))
+      .map(({ what, t }) => ({ what, at_s: t, label: eventLabel(what) })),
   };
 }
 
@@ -124,12 +126,12 @@ function instants(every: number, report_s: number, end_s: number): readonly numb
 }
 
 function curvesOf({ spec }: UnitSetup, faulty: Life, sound: Life): readonly Curve[] {
-  const { floats, airSwitch } = spec.panel;
-  const marks: Readonly<Record<CurveId, Curve['marks']>> = {
-    pumpTank_m: Object.entries(floats).flatMap(([id, float]) => (float ? [{ id, value: float.makes_m }] : [])),
-    airPressure_kPa: [{ id: 'air-switch', value: airSwitch.falls_kPa }],
-    oxygen_mgL: [{ id: 'oxygen', value: 2 }],
-    residual_mgL: [],
-  };
-  return CURVES.map((id) => ({ id, faulty: faulty.points[id], sound: sound.points[id], marks: marks[id] }));
+  const drawn = curvesOn(spec);
+  return DRAWN.filter((id) => drawn.includes(id)).map((id) => ({
+    id,
+    measure: CURVES[id].measure,
+    faulty: faulty.points[id],
+    sound: sound.points[id],
+    marks: marksOf(spec, id),
+  }));
 }

@@ -1,8 +1,4 @@
 /** The steps of making a call, and which of them a problem belongs to. */
-import { checkCall, type Library } from '../calls/check.ts';
-import type { Problem } from '../calls/problems.ts';
-import { type Prepared, prepare } from '../calls/setup.ts';
-import { type Draft, isDraft, type Json, lengthAt } from './draft.ts';
 
 export const STEPS = ['property', 'faults', 'weather', 'said', 'limits', 'proof'] as const;
 export type Step = (typeof STEPS)[number];
@@ -20,58 +16,4 @@ const PATHS: Readonly<Record<Step, readonly string[]>> = {
 export function stepOf(path: string): Step {
   const [first = ''] = path.split(/[.[]/);
   return STEPS.find((step) => PATHS[step].includes(first)) ?? 'proof';
-}
-
-/**
- * Everything that is wrong with a draft as a file. A text that is still to be written hides nothing else: what would be wrong
- * if all were written is told too.
- */
-export function problemsOf(draft: Draft, library: Library): readonly Problem[] {
-  const found = [draft, written(draft)].flatMap((one) => {
-    const checked = checkCall(one, library);
-    // A fault that only stands in has no problems of its own.
-    return checked.ok ? [] : checked.problems.filter(({ path }) => !(path.startsWith('faults[') && isSound(draft)));
-  });
-  const seen = new Set<string>();
-  return found.filter(({ path, message }) => {
-    const key = `${path} ${message}`;
-    return !seen.has(key) && seen.add(key);
-  });
-}
-
-/** The property of a draft, to live through: texts and solution need not be there yet, nor faults. */
-export function propertyOf(draft: Draft, library: Library): Prepared | undefined {
-  const checked = checkCall(written(draft), library);
-  if (!checked.ok) return undefined;
-  const call = isSound(draft) ? { ...checked.value, faults: [] } : checked.value;
-  const [spec, household] = [library.units.get(call.unit), library.households.get(call.household)];
-  return spec && household && prepare(call, spec, household);
-}
-
-function isSound(draft: Draft): boolean {
-  return lengthAt(draft, 'faults') === 0;
-}
-
-/** The draft with something in every text, an id, a fault and a solution: what is still to come is then no problem. */
-function written(draft: Draft): Draft {
-  const whole = filled(draft) as Draft;
-  return {
-    ...whole,
-    id: draft.id === '' ? 'draft' : (whole.id ?? 'draft'),
-    ...(isSound(draft)
-      ? { faults: [{ fault: 'surge-latch', onset: `${String(draft.start).slice(0, 10)}T00:00` }] }
-      : {}),
-    solution: lengthAt(draft, 'solution') === 0 ? [{ do: 'ask-danger' }] : (whole.solution ?? []),
-  };
-}
-
-function filled(value: Json): Json {
-  if (Array.isArray(value)) return value.map(filled);
-  if (!isDraft(value)) return value;
-  if (isText(value)) return { en: value.en === '' ? '-' : value.en, es: value.es === '' ? '-' : value.es };
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, filled(inner)]));
-}
-
-function isText(value: Draft): value is { readonly en: string; readonly es: string } {
-  return typeof value.en === 'string' && typeof value.es === 'string' && Object.keys(value).length === 2;
 }

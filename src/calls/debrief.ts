@@ -2,6 +2,7 @@
 import { faultOn, placedFault } from '../faults/index.ts';
 import { type Measure, type Message, quantity, say } from '../service/index.ts';
 import { costOf } from './cost.ts';
+import { marksOf } from './curves.ts';
 import { trueFaults } from './flags.ts';
 import { DrainsWatch, type Harm, harmOf } from './harm.ts';
 import type { Judgement } from './judge.ts';
@@ -105,19 +106,17 @@ function needless({ needlessParts, needlessMoney_usd }: Harm): Message {
 }
 
 function seriesOf(session: CallSession, trace: Trace): Series[] {
-  const { floats, airSwitch } = session.prepared.spec.panel;
-  return [
-    series('airPressure_kPa', trace.points('airPressure_kPa', POINTS), [[airSwitch.falls_kPa, 'mark.air-switch']]),
-    series('oxygen_mgL', trace.points('oxygen_mgL', POINTS), [[2, 'mark.oxygen']]),
-    series('pumpTank_m', trace.points('pumpTank_m', POINTS), [[floats.highWaterFloat.makes_m, 'mark.high-water']]),
-  ];
-}
-
-function series(id: Series['id'], points: Series['points'], marks: readonly (readonly [number, string])[]): Series {
-  return {
+  const { spec } = session.prepared;
+  const highWater = { value: spec.panel.floats.highWaterFloat.makes_m, label: say('mark.high-water') };
+  const series = (id: Series['id'], marks: Series['marks']): Series => ({
     id,
     label: say(`series.${id}`),
-    points,
-    marks: marks.map(([value, label]) => ({ value, label: say(label) })),
-  };
+    points: trace.points(id, POINTS),
+    marks,
+  });
+  return [
+    series('airPressure_kPa', marksOf(spec, 'airPressure_kPa')),
+    series('oxygen_mgL', marksOf(spec, 'oxygen_mgL')),
+    series('pumpTank_m', [highWater]),
+  ];
 }

@@ -6,8 +6,9 @@ import { type FaultFamily, placedFault } from '../faults/index.ts';
 import { type Balance, balance } from '../plant/balance.ts';
 import { STATE_SIZE } from '../plant/index.ts';
 import { type Measure, type Message, type Quantity, quantity, say } from '../service/index.ts';
-import { floatsOf, isOver, readout, severityAt, type Unit } from '../unit/index.ts';
+import { isOver, readout, severityAt, type Unit } from '../unit/index.ts';
 import { doAgain } from './again.ts';
+import { CURVES, type CurveId, curvesIn, curvesOn, type Mark, marksOf } from './curves.ts';
 import { placeWords } from './places.ts';
 import { stageOf, stepsOf } from './procedure.ts';
 import { CallSession, type Done, type Logged } from './session.ts';
@@ -17,7 +18,7 @@ import { type Moment, momentsOf, teachingWords } from './taught.ts';
 import { isTeaching, TEACH } from './teach-ids.ts';
 import { canDropIn, droppable, isFrozen, wayOf } from './teaching.ts';
 import { blocksOf, eventsOf } from './timeline.ts';
-import { type CurveId, curvesOf, type Trace } from './trace.ts';
+import type { Trace } from './trace.ts';
 import type { CalendarClock, CallMode, DebriefView, StageId, TimelineBlock } from './view.ts';
 import { clockAt } from './viewOf.ts';
 
@@ -61,7 +62,7 @@ export interface Curve {
   /** Pairs of instant (ms) and value, thinned for drawing; the last is now. */
   readonly points: readonly (readonly [number, number])[];
   /** Levels at which something switches. */
-  readonly marks: readonly { readonly value: number; readonly label: Message }[];
+  readonly marks: readonly Mark[];
 }
 
 export interface HoodView {
@@ -99,19 +100,6 @@ export interface HoodView {
 
 /** Most points of a curve: enough for the width of a window. */
 const POINTS = 240;
-/** Below this the stored water does not count as disinfected. Source: 30 TAC 285.91(4). */
-const LEAST_RESIDUAL_mgL = 0.1;
-const LEAST_OXYGEN_mgL = 2;
-
-const MEASURE: Readonly<Record<CurveId, Measure>> = {
-  pumpTank_m: 'length_m',
-  airPressure_kPa: 'pressure_kPa',
-  oxygen_mgL: 'concentration_mgL',
-  residual_mgL: 'concentration_mgL',
-  blanket_m: 'length_m',
-  trashSludge_m: 'length_m',
-  trashScum_m: 'length_m',
-};
 
 /** `trace` is one of this call; it follows from here on. */
 export function hoodOf(session: CallSession, trace: Trace): HoodView {
@@ -223,26 +211,15 @@ function faultsThere({ service, now_ms, log }: CallSession): FaultThere[] {
 
 function curves(session: CallSession, trace: Trace): Curve[] {
   const { unit } = session.service;
-  const { panel, plant } = session.prepared.spec;
-  const now = curvesOf(readout(unit, session.now_ms / 1000));
-  const marks: Readonly<Partial<Record<CurveId, Curve['marks']>>> = {
-    pumpTank_m: floatsOf(panel).flatMap((float) => {
-      const height = panel.floats[float];
-      return height ? [{ value: height.makes_m, label: say(`float.${float}`) }] : [];
-    }),
-    airPressure_kPa: [{ value: panel.airSwitch.falls_kPa, label: say('mark.air-switch') }],
-    oxygen_mgL: [{ value: LEAST_OXYGEN_mgL, label: say('mark.oxygen') }],
-    residual_mgL: [{ value: LEAST_RESIDUAL_mgL, label: say('mark.residual') }],
-  };
-  return (Object.keys(MEASURE) as CurveId[])
-    .filter((id) => id !== 'residual_mgL' || plant.disinfection.kind !== 'ultraviolet')
-    .map((id) => ({
-      id,
-      label: say(`series.${id}`),
-      measure: MEASURE[id],
-      points: [...trace.points(id, POINTS), [session.now_ms, now[id]] as const],
-      marks: marks[id] ?? [],
-    }));
+  const { spec } = session.prepared;
+  const now = curvesIn(readout(unit, session.now_ms / 1000));
+  return curvesOn(spec).map((id) => ({
+    id,
+    label: say(`series.${id}`),
+    measure: CURVES[id].measure,
+    points: [...trace.points(id, POINTS), [session.now_ms, now[id]] as const],
+    marks: marksOf(spec, id),
+  }));
 }
 
 /** What is worth a number beside the curves. */

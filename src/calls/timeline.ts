@@ -51,7 +51,8 @@ export function taughtOf({ log }: CallSession): DebriefView['taught'] {
   return log.filter((one) => isTeaching(one.do)).map((one) => ({ at_ms: one.at_ms, label: teachingWords(one) }));
 }
 
-function eventLabel(what: string): Message {
+/** Something the works did, in words. */
+export function eventLabel(what: string): Message {
   const [kind, ...rest] = what.split('.');
   const key = rest.join('.');
   if (kind === 'fault') return say('event.fault', { fault: faultName(key) });

@@ -3,17 +3,9 @@
  * a snapshot kept at every step, so that a debrief can draw curves and open the works at any instant. Of a call in progress
  * it follows what is done.
  */
-import {
-  type Readout,
-  readout,
-  restore,
-  type Snapshot,
-  snapshot,
-  type Unit,
-  type UnitFault,
-  type UnitSetup,
-} from '../unit/index.ts';
+import { readout, restore, type Snapshot, snapshot, type Unit, type UnitFault, type UnitSetup } from '../unit/index.ts';
 import { doAgain } from './again.ts';
+import { type CurveId, type CurveValues, curvesIn } from './curves.ts';
 import { DrainsWatch } from './harm.ts';
 import { CallSession, type Logged } from './session.ts';
 import { unitSetup } from './setup.ts';
@@ -22,24 +14,11 @@ import { wayOf } from './teaching.ts';
 /** How long before the report a trace begins. */
 const LEAD_s = 20 * 60;
 
-/** Curves that are drawn of the works, each off the same reading. */
-const CURVES = {
-  pumpTank_m: (now: Readout) => now.pumpTank_m,
-  airPressure_kPa: (now: Readout) => now.airPressure_kPa,
-  oxygen_mgL: (now: Readout) => now.oxygen_mgL,
-  residual_mgL: (now: Readout) => now.water.pump.residual_mgL,
-  blanket_m: (now: Readout) => now.blanket_m,
-  trashSludge_m: (now: Readout) => now.trashSludge_m,
-  trashScum_m: (now: Readout) => now.trashScum_m,
-} as const;
-export type CurveId = keyof typeof CURVES;
-type Read = Readonly<Record<CurveId, number>>;
-
 interface Sample {
   readonly snapshot: Snapshot;
   /** Those of the call, and those that a trainer had dropped in by then. */
   readonly faults: readonly UnitFault[];
-  readonly read: Read;
+  readonly read: CurveValues;
 }
 
 export class Trace {
@@ -110,15 +89,10 @@ export class Trace {
   }
 }
 
-/** The value of every curve in a reading. */
-export function curvesOf(now: Readout): Read {
-  return Object.fromEntries(Object.entries(CURVES).map(([id, of]) => [id, of(now)])) as Read;
-}
-
 function sampleOf(unit: Unit): Sample {
   return {
     snapshot: snapshot(unit),
     faults: unit.faults.map(({ fault }) => fault),
-    read: curvesOf(readout(unit, unit.t)),
+    read: curvesIn(readout(unit, unit.t)),
   };
 }

@@ -12,12 +12,13 @@ import { liveFacts, viewOf } from '../calls/viewOf.ts';
 import { known } from '../scene/known.ts';
 import { type Message, say } from '../service/index.ts';
 import type { AfterCall } from './after-call.ts';
-import { callBy, isShipped } from './call-files.ts';
+import { callBy } from './call-files.ts';
 import { CARDS } from './cards.ts';
 import { fetched } from './fetched.ts';
 import type { Hood } from './hood.ts';
 import type { Reply, Request, SavedCall } from './protocol.ts';
 import type { RoundDesk } from './round.ts';
+import { isShipped } from './shipped-files.ts';
 import { surroundings } from './surroundings.ts';
 
 type ViewReply = Extract<Reply, { kind: 'view' }>;

@@ -4,28 +4,27 @@
  */
 // Has the validator keep to the page's policy, and shares it with whoever takes up a kept call.
 import './resume.ts';
-import { type Library, loadCall } from '../calls/check.ts';
+import { type Library, loadCall, preparedIn } from '../calls/check.ts';
 import type { Problem } from '../calls/problems.ts';
-import type { CallFile } from '../calls/schema.ts';
-import { type Prepared, prepare } from '../calls/setup.ts';
+import type { Prepared } from '../calls/setup.ts';
 import { say } from '../service/index.ts';
 import { openLink } from '../share/link.ts';
 import { type Refusal, readShared } from '../share/read.ts';
 import { callsIn } from '../share/set.ts';
 import { fileText, sameCall } from '../share/text.ts';
-import { fetchCall, HOUSEHOLDS, UNITS } from './call-files.ts';
 import { cardOf } from './card-of.ts';
 import { EngineError } from './engine.ts';
 import { fetched } from './fetched.ts';
 import type { BroughtCalls, Reply } from './protocol.ts';
 import { isRoundCall } from './round-call.ts';
+import { fetchCallFile, HOUSEHOLDS, UNITS } from './shipped-files.ts';
 
 /** A brought call from its kept file. Whoever kept it may have changed it. */
 export async function broughtCall(text: string): Promise<Prepared> {
   const library = await fetchLibrary();
   const loaded = loadCall(text, library);
   if (!loaded.ok) throw new EngineError({ id: 'trouble.brought-broken' });
-  return joined(loaded.value, library);
+  return preparedIn(loaded.value, library);
 }
 
 /** Reads a link or the text of a file: either all of its calls can be taken, or none is. */
@@ -39,10 +38,10 @@ export async function bring(from: 'link' | 'file', text: string): Promise<Reply>
   const problems: Problem[] = [];
   for (const [at, call] of callsIn(file).entries()) {
     const path = 'set' in file ? `/calls/${at}/id` : 'id';
-    const shipped = await fetchCall(call.id);
-    if (shipped !== undefined && sameCall(shipped.call, call)) own.push(call.id);
+    const shipped = await fetchCallFile(call.id);
+    if (shipped !== undefined && sameCall(shipped, call)) own.push(call.id);
     else if (shipped !== undefined || isRoundCall(call.id)) problems.push(taken(path, call.id));
-    else calls.push({ card: cardOf(joined(call, library)), text: fileText(call) });
+    else calls.push({ card: cardOf(preparedIn(call, library)), text: fileText(call) });
   }
   const brought: BroughtCalls | Refusal =
     problems.length > 0
@@ -57,12 +56,6 @@ function taken(path: string, id: string): Problem {
     message: `"${id}" is the id of another call, which ships with Underlawn`,
     mend: `give this one an id of its own, such as ${id.slice(0, 50)}-own`,
   };
-}
-
-function joined(call: CallFile, { units, households }: Library): Prepared {
-  const [spec, household] = [units.get(call.unit), households.get(call.household)];
-  if (!spec || !household) throw new Error(`call ${call.id}: unit or household missing`);
-  return prepare(call, spec, household);
 }
 
 export async function fetchLibrary(): Promise<Library> {

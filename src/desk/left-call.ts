@@ -2,10 +2,11 @@
 import type { Prepared } from '../calls/setup.ts';
 import { goesOnFrom, type LeftCall, packLeft, unpackLeft } from '../records/learnt/left.ts';
 import { say } from '../service/index.ts';
-import { callBy, isShipped } from './call-files.ts';
+import { callBy } from './call-files.ts';
 import type { Reply, Request, SavedCall } from './protocol.ts';
 // Has the validator keep to the page's policy, and shares it with whoever takes up a kept call.
 import { checkProgress } from './resume.ts';
+import { isShipped } from './shipped-files.ts';
 
 /** Answers what is asked of them. */
 export async function leftCall(request: Extract<Request, { kind: 'pack' | 'unpack' }>): Promise<Reply> {

@@ -2,8 +2,8 @@
 import { type Lot, makeLot } from '../calls/round/lot.ts';
 import type { RoundFile } from '../calls/round/schema.ts';
 import type { WeatherSpec } from '../plant/index.ts';
-import { fetchProperty, fileOf } from './call-files.ts';
 import { fetched } from './fetched.ts';
+import { fetchProperty, fileOf } from './shipped-files.ts';
 
 const CLIMATES = import.meta.glob<WeatherSpec>('../../scenarios/weather/*.json', { import: 'default' });
 

@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import type { CurveId } from '../../src/calls/curves.ts';
 import type { Flag } from '../../src/calls/flags.ts';
 import { REASONED } from '../../src/calls/guide-words.ts';
 import type { ScoreLine, SoundCue } from '../../src/calls/index.ts';
 import { stepsOf } from '../../src/calls/procedure.ts';
 import { faultName, stateCause } from '../../src/calls/session-actions.ts';
 import { TEACH } from '../../src/calls/teach-ids.ts';
-import type { CurveId } from '../../src/calls/trace.ts';
 import { BREAKERS, FLOATS } from '../../src/control/index.ts';
 import { FAULTS, PLACED_FAULTS, type ProofId } from '../../src/faults/index.ts';
 import type { EffluentColour, FoamKind, OutdoorSmell } from '../../src/plant/index.ts';

@@ -91,7 +91,6 @@ function OneDraft({ at }: { at: number }) {
     at_s: preview && Math.min(asked_s ?? preview.report_s, preview.end_s),
     show,
     set: drafting.set,
-    replace: drafting.replace,
     keep: drafting.keep,
   };
   const title = textAt(draft, 'title', desk.words.value.language);

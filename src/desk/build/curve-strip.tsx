@@ -1,41 +1,31 @@
-import type { Curve, CurveId } from '../../build/preview.ts';
-import type { Measure } from '../../service/message.ts';
+import type { Curve } from '../../build/preview.ts';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import type { Along } from './timeline.tsx';
-import { eventWords } from './timeline.tsx';
 
 const HEIGHT = 170;
 const TOP = 18;
 const LABEL = 16;
-const ASIDE = 110;
-
-export const MEASURES: Readonly<Record<CurveId, Measure>> = {
-  pumpTank_m: 'length_m',
-  airPressure_kPa: 'pressure_kPa',
-  oxygen_mgL: 'concentration_mgL',
-  residual_mgL: 'concentration_mgL',
-};
+const ASIDE = 150;
 
 interface Props {
   readonly along: Along;
-  readonly id: CurveId;
+  readonly curve: Curve;
   /** The instant that the picture shows. */
   readonly at_s: number;
   readonly onSeek: (at_s: number) => void;
 }
 
 /** One quantity over the days, with the faults and, dotted, without them. */
-export function CurveStrip({ along, id, at_s, onSeek }: Props) {
+export function CurveStrip({ along, curve, at_s, onSeek }: Props) {
   const desk = useDesk();
   const { preview, width, x } = along;
-  const curve = preview.curves.find((one) => one.id === id);
-  if (curve === undefined) return null;
+  const { id } = curve;
   const [low, high] = rangeOf(curve);
   const y = (value: number) => TOP + (HEIGHT - TOP - 2) * (1 - (value - low) / (high - low || 1));
   const line = (points: Curve['faulty']) => points.map(([t, v]) => `${x(t).toFixed(1)} ${y(v).toFixed(1)}`).join('L');
   const spoken = (value: number) =>
-    desk.speak.value({ id: 'word.quantity', values: { q: { measure: MEASURES[id], value } } });
+    desk.speak.value({ id: 'word.quantity', values: { q: { measure: curve.measure, value } } });
   const seek = (event: PointerEvent) => {
     if (event.type === 'pointermove' && event.buttons === 0) return;
     onSeek(along.at(event.clientX - (event.currentTarget as SVGElement).getBoundingClientRect().left));
@@ -61,22 +51,22 @@ export function CurveStrip({ along, id, at_s, onSeek }: Props) {
         <path class="without" d={`M${line(curve.sound)}`} />
         <path class="under" d={`M0 ${HEIGHT}L${line(curve.faulty)}L${width} ${HEIGHT}Z`} />
         <path class="line" d={`M${line(curve.faulty)}`} />
-        {placedMarks(curve, y).map(({ id: mark, at, label, left }) => (
-          <g key={mark} class={mark === 'highWaterFloat' ? 'mark high' : 'mark'}>
+        {placedMarks(curve, y).map(({ label, at, above, left }) => (
+          <g key={label.id} class={label.id === 'float.highWaterFloat' ? 'mark high' : 'mark'}>
             <path d={`M0 ${at}H${width}`} />
-            <text x={left} y={label}>
-              {desk.t(`build.mark.${mark}` as 'build.mark.oxygen')}
+            <text x={left} y={above}>
+              {desk.speak.value(label)}
             </text>
           </g>
         ))}
-        {alarms.slice(0, 4).map(({ at_s: alarm, what }, i) => {
+        {alarms.slice(0, 4).map(({ at_s: alarm, label }, i) => {
           const left = x(alarm);
           const end = left > width - 190;
           return (
             <g key={i} class="alarm">
               <path d={`M${left} ${TOP}V${HEIGHT}`} />
               <text x={end ? left - 6 : left + 6} y={13} class={end ? 'end' : ''}>
-                {`${formatClock(alarm)} ${desk.speak.value(eventWords(what))}`}
+                {`${formatClock(alarm)} ${desk.speak.value(label)}`}
               </text>
             </g>
           );
@@ -95,13 +85,13 @@ export function CurveStrip({ along, id, at_s, onSeek }: Props) {
 function placedMarks({ marks }: Curve, y: (value: number) => number) {
   let [last, aside] = [Number.NEGATIVE_INFINITY, 0];
   return [...marks]
-    .map(({ id, value }) => ({ id, at: y(value) }))
+    .map(({ label, value }) => ({ label, at: y(value) }))
     .sort((a, b) => a.at - b.at)
     .map((one) => {
-      const label = one.at - 4;
-      aside = label - last < LABEL ? aside + 1 : 0;
-      last = label;
-      return { ...one, label, left: 4 + aside * ASIDE };
+      const above = one.at - 4;
+      aside = above - last < LABEL ? aside + 1 : 0;
+      last = above;
+      return { ...one, above, left: 4 + aside * ASIDE };
     });
 }
 

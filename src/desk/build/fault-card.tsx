@@ -1,8 +1,9 @@
 import { lengthAt, shownAt, textAt, valueAt } from '../../build/draft.ts';
-import { ACCOUNT, newAccount } from '../../build/new-draft.ts';
+import { newAccount } from '../../build/new-draft.ts';
+import { ACCOUNT } from '../../calls/account.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import { offeredAt } from './faults.tsx';
+import { offeredAt, presenceAt } from './fault-at.ts';
 import { InstantField, Problems, SliderField, TextField } from './fields.tsx';
 import { NumberField } from './number-field.tsx';
 import type { OfferedFault } from './protocol.ts';
@@ -56,7 +57,7 @@ export function FaultCard() {
         least={0}
         otherwise={offered?.ramp_h ?? 0}
       />
-      <Presence at={at} offered={offered} />
+      <PresenceField place={place} offered={offered} />
       {offered && <Signs offered={offered} />}
       <Account at={at} />
       <button type="button" class="secondary" onClick={takeOut}>
@@ -92,11 +93,12 @@ function daysBefore(draft: Parameters<typeof shownAt>[0], at: string, t: ReturnT
 
 type Way = 'always' | 'once' | 'spells';
 
-function Presence({ at, offered }: { at: string; offered: OfferedFault | undefined }) {
+function PresenceField({ place, offered }: { place: number; offered: OfferedFault | undefined }) {
   const { t } = useDesk();
   const build = useBuild();
-  const kept = valueAt(build.draft, `${at}.present`) ?? (offered?.spells as never) ?? 'always';
-  const way: Way = typeof kept === 'object' && kept !== null ? ('for_h' in kept ? 'once' : 'spells') : 'always';
+  const at = `faults[${place}]`;
+  const presence = presenceAt(build, place);
+  const way: Way = typeof presence === 'object' ? 'once' : presence;
   const set = (next: Way) => {
     if (next === 'always') build.set(`${at}.present`, 'always');
     else build.set(`${at}.present`, next === 'once' ? { for_h: 6 } : { on_h: 4, off_h: 8 });

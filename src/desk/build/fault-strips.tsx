@@ -1,10 +1,7 @@
 import { lengthAt, shownAt, valueAt } from '../../build/draft.ts';
-import { parseInstant } from '../../unit/calendar.ts';
-import { formatDate } from '../../words/calendar.ts';
-import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
-import { dayAt, instantAt } from './days.ts';
-import { offeredAt } from './faults.tsx';
+import { instantAt, momentWords, secondAt } from './days.ts';
+import { offeredAt, presenceAt } from './fault-at.ts';
 import { useBuild } from './state.ts';
 import type { Along } from './timeline.tsx';
 
@@ -33,20 +30,17 @@ export function FaultStrips({ along }: { along: Along }) {
   const bars = Array.from({ length: n }, (_, place) => barAt(place)).filter((bar) => bar !== undefined);
   function barAt(place: number): Bar | undefined {
     const at = `faults[${place}]`;
-    const onset = parseInstant(shownAt(draft, `${at}.onset`));
-    if (!onset) return undefined;
+    const onset_s = secondAt(along.preview.firstDay, shownAt(draft, `${at}.onset`));
+    if (onset_s === undefined) return undefined;
     const offered = offeredAt(build, place);
-    const present = valueAt(draft, `${at}.present`) ?? (offered?.spells as never);
-    const once =
-      typeof present === 'object' && present !== null && 'for_h' in present ? Number(present.for_h) : undefined;
-    const onset_s = (onset.day - along.preview.firstDay) * 86_400 + onset.secondOfDay;
+    const presence = presenceAt(build, place);
     return {
       place,
       onset_s,
       ramp_s: Number(valueAt(draft, `${at}.ramp_h`) ?? offered?.ramp_h ?? 0) * HOUR_s,
       severity: Number(valueAt(draft, `${at}.severity`) ?? offered?.severity ?? 1),
-      until_s: once === undefined ? undefined : onset_s + once * HOUR_s,
-      spells: typeof present === 'object' && present !== null && 'on_h' in present,
+      until_s: typeof presence === 'object' ? onset_s + presence.for_h * HOUR_s : undefined,
+      spells: presence === 'spells',
     };
   }
   return (
@@ -77,7 +71,7 @@ function FaultBar({ bar, along }: { bar: Bar; along: Along }) {
   };
   const setRamp = (next_s: number) =>
     build.set(`${at}.ramp_h`, Math.max(0, Math.round((next_s - onset_s) / 360) / 10), true);
-  const clock = (at_s: number) => `${formatDate(desk.words.value, dayAt(preview.firstDay, at_s))} ${formatClock(at_s)}`;
+  const clock = (at_s: number) => momentWords(desk.words.value, preview.firstDay, at_s);
   /** The name stands before a bar that is too short for it. */
   const before = width - from < NAME && from > NAME;
   const low = ROW - 4;

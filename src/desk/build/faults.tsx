@@ -3,6 +3,7 @@ import { lengthAt, valueAt } from '../../build/draft.ts';
 import { newFault } from '../../build/new-draft.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { dayBefore } from './days.ts';
 import { StepTitle } from './fields.tsx';
 import type { OfferedFault } from './protocol.ts';
 import { type BuildState, useBuild } from './state.ts';
@@ -18,14 +19,6 @@ export function addFault(build: BuildState, { fault, part }: OfferedFault): void
   if (place >= MOST_FAULTS) return;
   build.set(`faults[${place}]`, newFault(fault, part, dayBefore(String(build.draft.start))));
   build.chooseFault(place);
-}
-
-/** The same hour a day earlier; the first of a month has its first hour instead, which is early enough. */
-function dayBefore(start: string): string {
-  const day = Number(start.slice(8, 10));
-  return day > 1
-    ? `${start.slice(0, 8)}${String(day - 1).padStart(2, '0')}${start.slice(10)}`
-    : `${start.slice(0, 11)}00:00`;
 }
 
 /** The faults that the unit can have, by family: to be dropped on the picture, or added by their buttons. */
@@ -131,11 +124,4 @@ function placesOf({ draft }: BuildState, { fault, part }: OfferedFault): readonl
   return all.filter(
     (i) => valueAt(draft, `faults[${i}].fault`) === fault && valueAt(draft, `faults[${i}].part`) === part,
   );
-}
-
-/** The catalogue's entry of the fault at a place of the draft. */
-export function offeredAt({ draft, looked }: BuildState, place: number): OfferedFault | undefined {
-  const [fault, part] = [valueAt(draft, `faults[${place}].fault`), valueAt(draft, `faults[${place}].part`)];
-  const all = (looked?.offered.faults ?? []).filter((one) => one.fault === fault);
-  return all.find((one) => one.part === part) ?? (all.length === 1 && part === undefined ? all[0] : undefined);
 }

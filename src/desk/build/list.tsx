@@ -10,7 +10,7 @@ import { Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
 import { callText } from './copies.ts';
 import { ProblemLine } from './fields.tsx';
-import { openLine } from './use-looker.ts';
+import { askedOnce } from './use-looker.ts';
 
 interface Row {
   readonly key: number;
@@ -35,16 +35,10 @@ export function DraftList() {
   };
   const read = async (text: string) => {
     setProblem(null);
-    const line = openLine();
-    try {
-      const { read: came } = await line.ask({ kind: 'read', text });
-      if ('draft' in came) await open(came.draft);
-      else setProblem(came.problem);
-    } catch {
-      desk.fail({ id: 'trouble.notLoaded' });
-    } finally {
-      line.end();
-    }
+    const came = (await askedOnce(desk, { kind: 'read', text }))?.read;
+    if (came === undefined) return;
+    if ('draft' in came) await open(came.draft);
+    else setProblem(came.problem);
   };
   const choose = async (input: HTMLInputElement) => {
     const file = input.files?.[0];
@@ -131,16 +125,11 @@ function Drafts({ rows, onChange }: { rows: readonly Row[]; onChange: () => Prom
   const chosen = rows.filter(({ key }) => ticked.has(key));
   const pack = async () => {
     setProblems([]);
-    const line = openLine();
-    try {
-      const { set } = await line.ask({ kind: 'set', title: SET_TITLE, drafts: chosen.map(({ draft }) => draft) });
-      if ('text' in set) handOverText('calls.json', set.text, 'application/json');
-      else setProblems(set.problems);
-    } catch {
-      desk.fail({ id: 'trouble.notLoaded' });
-    } finally {
-      line.end();
-    }
+    const drafts = chosen.map(({ draft }) => draft);
+    const set = (await askedOnce(desk, { kind: 'set', title: SET_TITLE, drafts }))?.set;
+    if (set === undefined) return;
+    if ('text' in set) handOverText('calls.json', set.text, 'application/json');
+    else setProblems(set.problems);
   };
   return (
     <section class="drafts" aria-labelledby="drafts-title">

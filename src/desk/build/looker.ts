@@ -1,10 +1,10 @@
 /** Looks at a draft: what is wrong with it, the days it makes, and what can be chosen from. Runs in a worker. */
 // Has the validator keep to the page's policy.
 import '../resume.ts';
+import { problemsOf, propertyOf } from '../../build/checked.ts';
 import { type Draft, valueAt } from '../../build/draft.ts';
 import { draftText, readDraft } from '../../build/file.ts';
 import { PreviewDays } from '../../build/preview.ts';
-import { problemsOf, propertyOf } from '../../build/steps.ts';
 import { canWithhold } from '../../calls/allowed.ts';
 import type { Library } from '../../calls/check.ts';
 import { placeWords } from '../../calls/places.ts';
@@ -12,7 +12,7 @@ import { callSchema } from '../../calls/schema.ts';
 import { faultName, STATE_CAUSE } from '../../calls/session-actions.ts';
 import { faultsOf, type PlacedFault } from '../../faults/index.ts';
 import { xray } from '../../scene/xray.ts';
-import { ACTION_BY_ID, ACTIONS, actionOn, type Message, say } from '../../service/index.ts';
+import { ACTION_BY_ID, ACTIONS, actionOn, type Message, SYMPTOM_IDS, say } from '../../service/index.ts';
 import { linkOf } from '../../share/link.ts';
 import { readShared } from '../../share/read.ts';
 import { fileText } from '../../share/text.ts';
@@ -87,6 +87,7 @@ function offeredOn(draft: Draft, { units, households }: Library): Offered {
       const def = actionOn(spec, id);
       return def && canWithhold(def) ? [{ id, label: def.label, part: placeWords(def.place, spec).name }] : [];
     }),
+    symptoms: SYMPTOM_IDS,
     numbers: numbersOf(spec),
   };
 }

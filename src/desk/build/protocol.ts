@@ -6,6 +6,7 @@ import type { CallProof, Stage } from '../../calls/prove/prove.ts';
 import type { SolutionStep } from '../../calls/schema.ts';
 import type { PartId, Scene } from '../../scene/types.ts';
 import type { LocalText, Message } from '../../service/message.ts';
+import type { SymptomId } from '../../service/symptoms.ts';
 import type { Link } from '../../share/link.ts';
 
 /** A fault as the list offers it. */
@@ -39,6 +40,8 @@ export interface Offered {
   readonly faults: readonly OfferedFault[];
   /** What can be withheld. */
   readonly checks: readonly OfferedAction[];
+  /** What a household can have noticed. */
+  readonly symptoms: readonly SymptomId[];
   /** Numbers of the unit, as its file has them. */
   readonly numbers: Readonly<Record<string, number>>;
 }

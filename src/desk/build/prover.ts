@@ -2,16 +2,17 @@
 // Has the validator keep to the page's policy.
 import '../resume.ts';
 import course from '../../../scenarios/course.json';
+import { problemsOf } from '../../build/checked.ts';
 import type { Draft, Json } from '../../build/draft.ts';
-import { problemsOf } from '../../build/steps.ts';
-import { checkCall, type Library } from '../../calls/check.ts';
+import { checkCall, type Library, preparedIn } from '../../calls/check.ts';
 import { causeName } from '../../calls/coach.ts';
 import { difficulty } from '../../calls/course.ts';
+import { drained } from '../../calls/drained.ts';
 import { play } from '../../calls/players.ts';
 import type { CallProof } from '../../calls/prove/prove.ts';
 import { proving } from '../../calls/prove/prove.ts';
 import { judged } from '../../calls/record.ts';
-import { type Prepared, prepare } from '../../calls/setup.ts';
+import type { Prepared } from '../../calls/setup.ts';
 import { playSolution, stepsDone } from '../../calls/solution.ts';
 import type { ProveReply, ProveRequest, Standing } from './protocol.ts';
 
@@ -31,9 +32,7 @@ function prove(draft: Draft, library: Library, tell: Tell): void {
   const stages = proving(prepared, (done, of) => {
     if (done % 20 === 0) tell({ kind: 'stage', stage: 'causes', done, of });
   });
-  let next = stages.next();
-  for (; !next.done; next = stages.next()) tell({ kind: 'stage', stage: next.value });
-  const proof = next.value;
+  const proof = drained(stages, (stage) => tell({ kind: 'stage', stage }));
   const alikes = (proof.lookAlikes ?? []).map(({ cause, shared }) => ({ cause: causeName(cause), shared }));
   tell({ kind: 'proved', proof, harder: standing(proof), alikes });
 }
@@ -63,7 +62,5 @@ function solve(draft: Draft, library: Library, tell: Tell): void {
 /** The call with its property, where it is whole. */
 function preparedOf(draft: Draft, library: Library): Prepared | undefined {
   const checked = checkCall(draft, library);
-  if (!checked.ok) return undefined;
-  const [spec, household] = [library.units.get(checked.value.unit), library.households.get(checked.value.household)];
-  return spec && household && prepare(checked.value, spec, household);
+  return checked.ok ? preparedIn(checked.value, library) : undefined;
 }

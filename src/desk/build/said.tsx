@@ -1,5 +1,4 @@
 import { lengthAt, valueAt } from '../../build/draft.ts';
-import type { SymptomId } from '../../service/symptoms.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Problems, StepTitle, TextField, Tick, useList } from './fields.tsx';
@@ -7,22 +6,6 @@ import { NumberField } from './number-field.tsx';
 import { useBuild } from './state.ts';
 
 const MOST_SAID = 6;
-
-export const SYMPTOMS_TOLD: readonly SymptomId[] = [
-  'lamp-lit',
-  'lamp-dark',
-  'sprays-by-day',
-  'smell-outdoors',
-  'smell-chlorine',
-  'smell-indoors',
-  'cloudy-water',
-  'not-disinfected',
-  'wet-lawn',
-  'compressor-strained',
-  'compressor-silent',
-  'slow-drains',
-  'sewage-out',
-];
 
 /** What the household says, in its own words, and what of it is so. */
 export function SaidStep() {
@@ -54,7 +37,7 @@ export function SaidStep() {
         <legend>{t('build.noticed')}</legend>
         <p class="small">{t('build.noticed.help')}</p>
         <div class="options">
-          {SYMPTOMS_TOLD.map((id) => (
+          {(build.looked?.offered.symptoms ?? []).map((id) => (
             <Tick
               key={id}
               label={t(`symptom.${id}`)}

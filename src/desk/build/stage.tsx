@@ -1,13 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import { lengthAt } from '../../build/draft.ts';
 import type { Scene } from '../../scene/types.ts';
-import { formatDate } from '../../words/calendar.ts';
-import { formatClock } from '../../words/measure.ts';
 import type { Hotspot } from '../../yard/index.ts';
 import { useDesk } from '../desk.ts';
 import { PictureHost } from '../picture-host.tsx';
-import { dayAt } from './days.ts';
-import { addFault, DRAGGED, offeredAt } from './faults.tsx';
+import { momentWords } from './days.ts';
+import { offeredAt } from './fault-at.ts';
+import { addFault, DRAGGED } from './faults.tsx';
 import { type BuildState, useBuild } from './state.ts';
 
 /** The works at the instant that is looked at, with the faults pinned to their parts; a fault can be dropped on its part. */
@@ -63,7 +62,7 @@ export function BuildStage() {
 function shownWords(desk: ReturnType<typeof useDesk>, { looked }: BuildState, at_s: number): string {
   const { preview } = looked ?? {};
   if (preview === undefined) return '';
-  const when = `${formatDate(desk.words.value, dayAt(preview.firstDay, at_s))} ${formatClock(at_s)}`;
+  const when = momentWords(desk.words.value, preview.firstDay, at_s);
   return desk.t(at_s === preview.report_s ? 'build.shown.report' : 'build.shown', { when });
 }
 

@@ -30,7 +30,6 @@ export interface BuildState {
   readonly at_s: number | undefined;
   show(at_s: number): void;
   set(path: string, value: Json | undefined, typed?: boolean): void;
-  replace(draft: Draft): void;
   keep(): Promise<void>;
 }
 

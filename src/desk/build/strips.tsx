@@ -1,9 +1,8 @@
 import { lengthAt, shownAt, textAt, valueAt } from '../../build/draft.ts';
-import { parseInstant } from '../../unit/calendar.ts';
 import { formatDate } from '../../words/calendar.ts';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
-import { dayAt } from './days.ts';
+import { dayAt, secondAt } from './days.ts';
 import { useBuild } from './state.ts';
 import type { Along } from './timeline.tsx';
 
@@ -34,12 +33,11 @@ export function WeatherStrip({ along }: { along: Along }) {
   const { draft } = useBuild();
   const { preview, x, width } = along;
   const storms = Array.from({ length: lengthAt(draft, 'storms') }, (_, i) => {
-    const start = parseInstant(shownAt(draft, `storms[${i}].start`));
     const [hours, depth_mm] = [
       Number(valueAt(draft, `storms[${i}].hours`)),
       Number(valueAt(draft, `storms[${i}].depth_mm`)),
     ];
-    return { from_s: start ? (start.day - preview.firstDay) * DAY_s + start.secondOfDay : -1, hours, depth_mm };
+    return { from_s: secondAt(preview.firstDay, shownAt(draft, `storms[${i}].start`)) ?? -1, hours, depth_mm };
   }).filter(({ from_s, hours }) => from_s >= 0 && hours > 0);
   return (
     <div class="strip">

@@ -1,10 +1,9 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { CURVES, type CurveId, type Preview } from '../../build/preview.ts';
-import { formatDate } from '../../words/calendar.ts';
-import { formatClock } from '../../words/measure.ts';
+import { useEffect, useState } from 'preact/hooks';
+import type { DrawnId, Preview } from '../../build/preview.ts';
+import { useWidth } from '../debrief/use-width.ts';
 import { useDesk } from '../desk.ts';
 import { CurveStrip } from './curve-strip.tsx';
-import { dayAt } from './days.ts';
+import { momentWords } from './days.ts';
 import { FaultStrips } from './fault-strips.tsx';
 import { useBuild } from './state.ts';
 import { DayHeads, SaidStrip, UseStrip, WeatherStrip } from './strips.tsx';
@@ -23,34 +22,30 @@ const NAMES = 104;
 
 /** The days of the call over one clock: faults, weather, use, what was said, and one curve of the works. */
 export function Timeline() {
+  const { t } = useDesk();
+  const { looked } = useBuild();
+  if (looked?.preview !== undefined) return <Days preview={looked.preview} />;
+  return (
+    <section class="card build-days" aria-labelledby="days-title">
+      <h2 id="days-title">{t('build.days')}</h2>
+      <p class="small">{t(looked === undefined ? 'build.looking' : 'build.impossible')}</p>
+    </section>
+  );
+}
+
+function Days({ preview }: { preview: Preview }) {
   const desk = useDesk();
   const build = useBuild();
   const { t } = desk;
-  const box = useRef<HTMLElement>(null);
-  const [room, setRoom] = useState(900);
-  const [curve, setCurve] = useState<CurveId>('pumpTank_m');
-  const { preview } = build.looked ?? {};
-  useEffect(() => {
-    const at = box.current;
-    if (at === null) return;
-    const watch = new ResizeObserver(() => setRoom(at.clientWidth - NAMES));
-    watch.observe(at);
-    return () => watch.disconnect();
-  }, [preview === undefined]);
+  const { box, width: room } = useWidth(NARROWEST + NAMES);
+  const [chosen, choose] = useState<DrawnId>('pumpTank_m');
+  const curve = preview.curves.find(({ id }) => id === chosen) ?? preview.curves[0];
   // Where there is no room for all the days, those before the call are seen first.
   useEffect(() => {
     const at = box.current;
     if (at !== null) at.scrollLeft = at.scrollWidth;
-  }, [preview === undefined]);
-  if (preview === undefined) {
-    return (
-      <section class="card build-days" aria-labelledby="days-title">
-        <h2 id="days-title">{t('build.days')}</h2>
-        <p class="small">{t(build.looked === undefined ? 'build.looking' : 'build.impossible')}</p>
-      </section>
-    );
-  }
-  const width = Math.max(NARROWEST, room);
+  }, []);
+  const width = Math.max(NARROWEST, room - NAMES);
   const along: Along = {
     width,
     preview,
@@ -58,8 +53,7 @@ export function Timeline() {
     at: (x) => Math.min(Math.max(0, (x / width) * preview.end_s), preview.end_s),
   };
   const at_s = build.at_s ?? preview.report_s;
-  const words = (second: number) =>
-    `${formatDate(desk.words.value, dayAt(preview.firstDay, second))} ${formatClock(second)}`;
+  const words = (second: number) => momentWords(desk.words.value, preview.firstDay, second);
   return (
     <section class="card build-days" aria-labelledby="days-title" aria-busy={build.busy}>
       <header>
@@ -67,8 +61,14 @@ export function Timeline() {
         <p class="small">{t('build.days.help')}</p>
         <fieldset class="curve-choice">
           <legend class="vh">{t('build.curve')}</legend>
-          {CURVES.map((id) => (
-            <button key={id} type="button" class="pill-button" aria-pressed={curve === id} onClick={() => setCurve(id)}>
+          {preview.curves.map(({ id }) => (
+            <button
+              key={id}
+              type="button"
+              class="pill-button"
+              aria-pressed={curve?.id === id}
+              onClick={() => choose(id)}
+            >
               {t(`build.curve.${id}`)}
             </button>
           ))}
@@ -82,7 +82,7 @@ export function Timeline() {
           <WeatherStrip along={along} />
           <UseStrip along={along} />
           <SaidStrip along={along} />
-          <CurveStrip along={along} id={curve} at_s={at_s} onSeek={build.show} />
+          {curve !== undefined && <CurveStrip along={along} curve={curve} at_s={at_s} onSeek={build.show} />}
         </div>
       </section>
       <label class="vh" for="days-scrubber">
@@ -111,9 +111,9 @@ function Told({ preview, words }: { preview: Preview; words: (at_s: number) => s
     <details class="days-told">
       <summary>{t('build.told')}</summary>
       <ul>
-        {preview.events.map(({ at_s, what }, i) => (
+        {preview.events.map(({ at_s, what, label }, i) => (
           <li key={`${i}${what}`}>
-            <span class="time">{words(at_s)}</span> {speak.value(eventWords(what))}
+            <span class="time">{words(at_s)}</span> {speak.value(label)}
           </li>
         ))}
         <li>
@@ -123,13 +123,4 @@ function Told({ preview, words }: { preview: Preview; words: (at_s: number) => s
       </ul>
     </details>
   );
-}
-
-export function eventWords(what: string) {
-  const [kind = '', ...rest] = what.split('.');
-  if (kind !== 'fault' && kind !== 'mended') return { id: `happened.${what}` };
-  const [id = '', part] = rest.join('.').split(':');
-  const fault =
-    part === undefined ? { id: `fault.${id}` } : { id: `fault.${id}`, values: { part: { id: `part.${part}` } } };
-  return { id: `event.${kind}`, values: { fault } };
 }

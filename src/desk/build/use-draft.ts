@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Draft, isDraft, type Json } from '../../build/draft.ts';
-import { begin, change, type Edits, makeAgain, replace, takeBack } from '../../build/edits.ts';
+import { begin, change, type Edits, makeAgain, takeBack } from '../../build/edits.ts';
 import type { Desk } from '../desk.ts';
 
 /** A pause as long as this and the draft is kept, ms. */
@@ -13,7 +13,6 @@ export interface Drafting {
   /** No draft of this number is kept. */
   readonly missing: boolean;
   set(path: string, value: Json | undefined, typed?: boolean): void;
-  replace(draft: Draft): void;
   takeBack(): void;
   makeAgain(): void;
   /** Keeps what was changed at once. */
@@ -69,7 +68,6 @@ export function useDraft(desk: Desk, key: number): Drafting {
     keptAt,
     missing,
     set: (path, value, typed) => step((at) => change(at, path, value, typed)),
-    replace: (draft) => step((at) => replace(at, draft)),
     takeBack: () => step(takeBack),
     makeAgain: () => step(makeAgain),
     keep,

@@ -40,6 +40,22 @@ export function openLine(): LookLine {
   };
 }
 
+/** Asks one thing of a worker of its own; none where that cannot be done, which the page then says. */
+export async function askedOnce<R extends LookRequest>(
+  desk: Desk,
+  request: R,
+): Promise<ReplyOf<R['kind']> | undefined> {
+  const line = openLine();
+  try {
+    return await line.ask(request);
+  } catch {
+    desk.fail({ id: 'trouble.notLoaded' });
+    return undefined;
+  } finally {
+    line.end();
+  }
+}
+
 export interface Looking {
   readonly line: LookLine | null;
   readonly looked: Looked | undefined;

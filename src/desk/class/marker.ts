@@ -5,8 +5,9 @@ import { loadRecord } from '../../calls/loadRecord.ts';
 import type { Prepared } from '../../calls/setup.ts';
 import { type Handed, type Marked, marked } from '../../records/marked.ts';
 import type { Message } from '../../service/message.ts';
-import { callBy, isShipped } from '../call-files.ts';
+import { callBy } from '../call-files.ts';
 import { EngineError } from '../engine.ts';
+import { isShipped } from '../shipped-files.ts';
 import type { MarkReply, MarkRequest } from './protocol.ts';
 
 export class Marker {

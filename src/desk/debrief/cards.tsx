@@ -1,3 +1,4 @@
+import { ACCOUNT } from '../../calls/account.ts';
 import type { Assistance, DebriefView } from '../../calls/view.ts';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
@@ -26,7 +27,7 @@ export function Truth({ debrief }: Props) {
             {desk.t('account.of')} <Said message={fault} />
           </summary>
           <dl>
-            {ASKED.map((one) => (
+            {ACCOUNT.map((one) => (
               <div key={one}>
                 <dt>{desk.t(`account.${one}`)}</dt>
                 <dd>{desk.local(account[one])}</dd>
@@ -38,8 +39,6 @@ export function Truth({ debrief }: Props) {
     </section>
   );
 }
-
-const ASKED = ['cue', 'misleads', 'check', 'error', 'proof', 'root'] as const;
 
 /** The score, line by line, each with its reason. */
 export function Score({ debrief, assistance }: Props & { readonly assistance: Assistance | undefined }) {

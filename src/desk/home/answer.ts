@@ -1,4 +1,5 @@
 /** Answers the household's screen, in a worker: opens a sound unit, lives through what happens, reckons a month. */
+import { drained } from '../../calls/drained.ts';
 import { chlorineFor, monthOfWater } from '../../home/month.ts';
 import { SCENARIOS } from '../../home/scenarios.ts';
 import { type WhatIf, whatIf } from '../../home/what-if.ts';
@@ -6,8 +7,8 @@ import { householdSource, steadyWeather } from '../../plant/index.ts';
 import { xray } from '../../scene/xray.ts';
 import { calendarDay } from '../../unit/calendar.ts';
 import { dayNumber, Unit } from '../../unit/index.ts';
-import { fetchProperty, HOUSEHOLDS, UNITS } from '../call-files.ts';
 import { fetched } from '../fetched.ts';
+import { fetchProperty, HOUSEHOLDS, UNITS } from '../shipped-files.ts';
 import type { Came, Home, HomeReply, HomeRequest, Named } from './protocol.ts';
 
 /** One home is looked at: its draws are the same each time (convention). */
@@ -36,11 +37,11 @@ export async function answerHome(request: HomeRequest, progress: (share: number)
     }
     case 'what-if': {
       const { scenario, span_d } = request;
-      const came = stepped(whatIf({ scenario, spec, household, span_d, seed: SEED }), progress);
+      const came = drained(whatIf({ scenario, spec, household, span_d, seed: SEED }), progress);
       return { kind: 'what-if', came: shownOf(came, spec.panel.ultraviolet) };
     }
     case 'month': {
-      const water_m3 = stepped(monthOfWater(spec, household, SEED), progress);
+      const water_m3 = drained(monthOfWater(spec, household, SEED), progress);
       return { kind: 'month', water_m3, chlorine: chlorineFor(spec.plant.disinfection, water_m3) };
     }
   }
@@ -50,12 +51,6 @@ async function propertyOf({ unit, household }: Home) {
   const property = await fetchProperty(unit, household);
   if (property === undefined) throw new Error(`no unit ${unit} or household ${household}`);
   return property;
-}
-
-function stepped<T>(steps: Generator<number, T>, progress: (share: number) => void): T {
-  let step = steps.next();
-  for (; step.done !== true; step = steps.next()) progress(step.value);
-  return step.value;
 }
 
 /** Where a lamp disinfects there is no chlorine to draw: what the water still carries stands in. */

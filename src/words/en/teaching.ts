@@ -19,5 +19,4 @@ export const teaching = {
   'series.blanket_m': 'Clarifier blanket',
   'series.trashSludge_m': 'Trash tank sludge',
   'series.trashScum_m': 'Trash tank scum',
-  'mark.residual': '0.1 mg/L',
 };

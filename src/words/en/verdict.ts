@@ -55,6 +55,7 @@ export const verdict = {
   'series.pumpTank_m': 'Pump tank level',
   'mark.air-switch': 'air switch',
   'mark.oxygen': '2 mg/L',
+  'mark.residual': '0.1 mg/L',
   'mark.high-water': 'high water',
   'event.fault': '{^fault}',
   'event.mended': 'Over: {fault}',

@@ -20,5 +20,4 @@ export const teaching: Record<keyof typeof en, string> = {
   'series.blanket_m': 'Manto del clarificador',
   'series.trashSludge_m': 'Lodo, tanque de sólidos',
   'series.trashScum_m': 'Nata, tanque de sólidos',
-  'mark.residual': '0,1 mg/L',
 };

@@ -56,6 +56,7 @@ export const verdict: Record<keyof typeof en, string> = {
   'series.pumpTank_m': 'Tanque de bombeo',
   'mark.air-switch': 'presostato',
   'mark.oxygen': '2 mg/L',
+  'mark.residual': '0,1 mg/L',
   'mark.high-water': 'nivel alto',
   'event.fault': '{^fault}',
   'event.mended': 'Resuelto: {fault}',

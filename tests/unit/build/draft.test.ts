@@ -1,11 +1,12 @@
 /** A call being made: changed by path, taken back, written as a file and read again to the same bytes. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { problemsOf, propertyOf } from '../../../src/build/checked.ts';
 import { type Draft, keysIn, lengthAt, shownAt, textAt, valueAt, withValue } from '../../../src/build/draft.ts';
 import { begin, change, type Edits, makeAgain, takeBack } from '../../../src/build/edits.ts';
 import { draftText, readDraft } from '../../../src/build/file.ts';
 import { idFrom, newDraft, newFault } from '../../../src/build/new-draft.ts';
-import { problemsOf, propertyOf, STEPS, stepOf } from '../../../src/build/steps.ts';
+import { STEPS, stepOf } from '../../../src/build/steps.ts';
 import { loadCall, shippedCalls, shippedLibrary } from '../../../src/calls/index.ts';
 import { fileText } from '../../../src/share/index.ts';
 

@@ -18,6 +18,7 @@ export const REASONED: readonly string[] = [
     'look-at-ultraviolet',
     'look-into-pump-tank',
     'lift-float',
+    'hose-in',
     'look-at-splices',
   ],
   ...['filter-pressures', 'open-disc-filter', 'walk-field'],

@@ -29,7 +29,7 @@ const SOUND_WEIGHT = 3;
  * Hours before the report at which a fault that comes at once may have come: what stops the air shows within minutes,
  * what stops the pump lets the water rise for days.
  */
-const AGES_h = { air: [0.4, 6, 36], other: [0.7, 12, 34, 58, 84] } as const;
+const AGES_h = { air: [0.4, 6, 36], other: [0.7, 12, 34, 58, 84, 110] } as const;
 /** Shares of the time that one takes to grow, or to show. */
 const GROWN = [0.6, 1.2] as const;
 const SHOWN = [1, 1.4] as const;

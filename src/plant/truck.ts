@@ -1,10 +1,10 @@
 /**
- * What gathers in the tanks over the years, laid down at once, and what a hauler's truck takes away. Both happen at an
- * instant to which the processes have caught up; both stand in the books: what is laid down as come in, the rest as hauled.
+ * What gathers in the tanks over the years, laid down at once, what a hauler's truck takes away, and what clear water is brought.
+ * All happen at an instant to which the processes have caught up, and stand in the books.
  */
 import { ASM } from './asm1.ts';
 import { volumeAt } from './basin.ts';
-import { CELL_ROWS, CONTACT_SIZE, floorOf, RISER_CELLS } from './contact.ts';
+import { CELL, CELL_ROWS, CONTACT_SIZE, floorOf, RISER_CELLS } from './contact.ts';
 import { add, at } from './entry.ts';
 import { hopperOf, spreadWater } from './hopper.ts';
 import { CAME, CONTACT, HAULED, PROCESS, STEPPED, TRUCK, VOLUME } from './layout.ts';
@@ -94,7 +94,7 @@ function floorComponent(i: number): number {
 export type HauledTank = keyof typeof VOLUME;
 /** Water that the hose leaves on the floor, m: with the sludge in it, seed for what lives there (convention). */
 const HEEL_m = 0.05;
-/** Water that the truck brings: a supply's alkalinity (as the sewage's: convention) and some air. */
+/** Water that a truck or a hose brings: a supply's alkalinity (as the sewage's: convention) and some air. */
 const TAP: Composition = composition({ oxygen: 8, alkalinity: 5 });
 
 /** Pumps a tank out down to its heel: so much of everything in it goes as of its water, and of what lies and floats. */
@@ -124,15 +124,29 @@ export function pumpOut(works: Works, y: Float64Array, tank: HauledTank): void {
 export function refillAeration(works: Works, y: Float64Array): void {
   const { aeration } = works.spec;
   const before = compartmentVolumes(works, y);
-  const brought = Math.max(0, volumeAt(aeration, aeration.outlet_m) - at(y, VOLUME.aeration));
-  add(y, VOLUME.aeration, brought);
-  add(y, TRUCK.brought_m3, brought);
+  bringWater(y, 'aeration', Math.max(0, volumeAt(aeration, aeration.outlet_m) - at(y, VOLUME.aeration)));
   const after = compartmentVolumes(works, y);
   for (let k = COMPARTMENT.aeration; k < COMPARTMENTS; k++) {
-    const water = at(after, k) - at(before, k);
-    for (let i = 0; i < CARRIED; i++) come(y, PROCESS + massOf(k, i), i, water * at(TAP, i));
+    comeTap(y, PROCESS + massOf(k, 0), at(after, k) - at(before, k));
   }
   mark(y);
+}
+
+/** Clear water from a hose into the pump tank, m3. Its chlorine is not reckoned with: at the tap it is a trace beside the unit's. */
+export function hoseIntoPump(y: Float64Array, water_m3: number): void {
+  bringWater(y, 'pump', water_m3);
+  comeTap(y, CONTACT + CELL.pump, water_m3);
+  mark(y);
+}
+
+function bringWater(y: Float64Array, tank: HauledTank, water_m3: number): void {
+  add(y, VOLUME[tank], water_m3);
+  add(y, TRUCK.brought_m3, water_m3);
+}
+
+/** What so much clear water carries, into a row of the state. */
+function comeTap(y: Float64Array, row: number, water_m3: number): void {
+  for (let i = 0; i < CARRIED; i++) come(y, row + i, i, water_m3 * at(TAP, i));
 }
 
 const TINY_m3 = 1e-12;

@@ -21,6 +21,7 @@ import {
   fillStock,
   gather,
   type HauledTank,
+  hoseIntoPump,
   interpolate,
   makeStepper,
   makeWorks,
@@ -263,6 +264,14 @@ export class Unit {
   haul(tank: HauledTank): void {
     pumpOut(this.works, this.y, tank);
     if (tank === 'aeration') refillAeration(this.works, this.y);
+    this.refresh();
+    this.settle();
+    this.observer?.(this);
+  }
+
+  /** Clear water from a hose comes into the pump tank at the present instant. */
+  hose(water_m3: number): void {
+    hoseIntoPump(this.y, water_m3);
     this.refresh();
     this.settle();
     this.observer?.(this);

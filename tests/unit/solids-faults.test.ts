@@ -316,6 +316,20 @@ describe('a truck', () => {
     expect(unit.control.regions.stopFloat).toBe('down');
   });
 
+  it('brings clear water by a hose, all of it in the books', () => {
+    const unit = new Unit(setup([]));
+    const start = unit.y.slice();
+    const before = at(unit, 1);
+    unit.hose(0.3);
+    const { pumpTank_m, water } = readout(unit, unit.t);
+    expect(pumpTank_m - before.pumpTank_m).toBeCloseTo(0.3 / plant.pump.area_m2, 9);
+    const share = before.pumpTank_m / pumpTank_m;
+    expect(water.pump.ammonia_mgL).toBeCloseTo(share * before.water.pump.ammonia_mgL, 6);
+    expect(water.pump.solids_mgL).toBeCloseTo(share * before.water.pump.solids_mgL, 6);
+    unit.cutAt(2 * DAY);
+    closes(unit, start);
+  });
+
   it('goes on from a snapshot to the same bits', () => {
     const made = setup([befalls('sludge-high'), befalls('sewer-blocked')]);
     const unit = new Unit(made);

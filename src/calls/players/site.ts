@@ -3,7 +3,7 @@
 import { type ProofId, placedFault } from '../../faults/index.ts';
 import { RECORD_LINES } from '../../service/index.ts';
 import { floatsOf } from '../../unit/index.ts';
-import { isOverAlarm } from '../drawn-down.ts';
+import { isOverAlarm, isTooLow } from '../drawn-down.ts';
 import { proofsShown } from '../proof.ts';
 import { STATE_CAUSE } from '../session-actions.ts';
 import type { Hand } from './hand.ts';
@@ -60,7 +60,7 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
         else lift('startStopFloat');
         break;
       case 'spray':
-        inHand(hand, hand.has('zone-pressure') ? 'zone-pressure' : 'look-at-field');
+        showSpray(hand, () => has('spray'));
         break;
       case 'floats':
         for (const float of floatsOf(panel)) lift(float);
@@ -107,6 +107,18 @@ const PROVING: readonly ProofId[] = [
   'air-alarm',
   'watched',
 ];
+
+/** The field at work; with a tank too low to show it, once more after water was brought. */
+function showSpray(hand: Hand, shown: () => boolean): void {
+  const look = hand.has('zone-pressure') ? 'zone-pressure' : 'look-at-field';
+  inHand(hand, look);
+  if (shown()) return;
+  if (!hand.session.service.person.lids.has('pump')) hand.do('open-lid:pump');
+  hand.do('look-into-pump-tank');
+  if (!isTooLow(hand.session.service)) return;
+  hand.do('hose-in');
+  inHand(hand, look);
+}
 
 /** Looks at the field while it is dosed: in Hand where no dose runs, or one would end too soon. */
 function inHand(hand: Hand, id: string): void {

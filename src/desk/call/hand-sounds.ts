@@ -5,7 +5,7 @@ const SOUNDS: readonly (readonly [RegExp, EffectId])[] = [
   [/^(breaker|selector|reset-panel|lock-out|unlock)/, 'clack'],
   [/^(press|set-timer|advance-timer)/, 'click'],
   [/^(open|close)-/, 'scrape'],
-  [/^(measure-level|draw-down|lift-float)/, 'trickle'],
+  [/^(measure-level|draw-down|hose-in|lift-float)/, 'trickle'],
 ];
 
 /** The sound of an action, where it makes one. */

@@ -172,6 +172,24 @@ function flowRemark(share: number): Note['remark'] {
   return share > 0.83 ? good('remark.draw-down-good') : off('remark.draw-down-low');
 }
 
+/** A garden hose at full bore, and how long it is let run (common practice, no source). */
+const HOSE_Ls = 0.6;
+const HOSED_min = 15;
+
+/** Brings water to test with where the tank is too low for the pump; what comes meanwhile, comes. */
+function hoseIn(d: Doing): void {
+  for (let minute = 0; minute < HOSED_min; minute++) {
+    d.unit.hose((HOSE_Ls * 60) / 1000);
+    d.wait(60);
+  }
+  const now = d.read();
+  d.learn({ pumpTankLevel_m: now.flows.pump_m, pumpRuns: now.control.outputs.pumpRuns, ...headsSeen(d) });
+  d.note(
+    say('note.hose-in'),
+    say('reading.hosed', { v: quantity('volume_m3', (HOSED_min * 60 * HOSE_Ls) / 1000, 0.01), level: levelWords(d) }),
+  );
+}
+
 export const PUMP_TANK_ACTIONS: readonly ActionDef[] = [
   at('look-into-pump-tank', 'look', 1, lookIntoPumpTank, { needs: { lid: 'pump' } }),
   at(
@@ -198,6 +216,7 @@ export const PUMP_TANK_ACTIONS: readonly ActionDef[] = [
     inner_s: 180,
     hindered: (person) => (person.locks.has('pumpBreaker') ? say('why.locked') : undefined),
   }),
+  at('hose-in', 'operate', HOSED_min + 3, hoseIn, { needs: { lid: 'pump' }, inner_s: HOSED_min * 60 }),
   ...FLOATS.map(liftFloat),
   ...FLOATS.flatMap(floatMends),
   mendsAt('pump-tank')('replace-pump', 50, {

@@ -96,6 +96,7 @@ export const actions = {
   'act.look-into-pump-tank': 'Look into the pump tank',
   'act.measure-level': 'Measure the level',
   'act.draw-down': 'Timed draw-down',
+  'act.hose-in': 'Run the garden hose in, 15 min',
   'act.dip-strip': 'Dip a chlorine strip',
   'act.settle-jar': 'Settle a jar for 30 min',
   'act.core-sludge': 'Core the sludge',

@@ -66,6 +66,7 @@ export const notes = {
   'note.float': '{^float}',
   'note.level': 'Pump tank level',
   'note.draw-down': 'Draw-down',
+  'note.hose-in': 'Garden hose',
   'note.pump-sound': 'Pump, by ear',
   'note.weep-hole': 'Weep hole',
   'note.after-stop': 'After a stop',

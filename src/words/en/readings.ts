@@ -146,6 +146,7 @@ export const readings = {
   'reading.lifted': '{pump}, {alarm}',
   'reading.level': '{h} above the floor',
   'reading.flow': '{q}',
+  'reading.hosed': '{v} of clear water run in, the end kept above the water; level {level}',
   'reading.free-float': 'cord of the {float} freed, tied clear',
   'reading.replace-float': 'new {float} fitted',
   'reading.replace-pump': 'new pump fitted',

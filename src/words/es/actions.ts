@@ -97,6 +97,7 @@ export const actions: Record<keyof typeof en, string> = {
   'act.look-into-pump-tank': 'Mirar el tanque de bombeo',
   'act.measure-level': 'Medir el nivel',
   'act.draw-down': 'Prueba de abatimiento',
+  'act.hose-in': 'Echar agua con la manguera, 15 min',
   'act.lift-float': 'Alzar el {float}',
   'act.dip-strip': 'Mojar una tira de cloro',
   'act.settle-jar': 'Asentar un frasco 30 min',

@@ -67,6 +67,7 @@ export const notes: Record<keyof typeof en, string> = {
   'note.float': '{^float}',
   'note.level': 'Nivel, tanque de bombeo',
   'note.draw-down': 'Abatimiento',
+  'note.hose-in': 'Manguera del jardín',
   'note.pump-sound': 'Bomba, de oído',
   'note.weep-hole': 'Orificio de purga',
   'note.after-stop': 'Tras un paro',

@@ -147,6 +147,7 @@ export const readings: Record<keyof typeof en, string> = {
   'reading.lifted': '{pump}, {alarm}',
   'reading.level': '{h} sobre el fondo',
   'reading.flow': '{q}',
+  'reading.hosed': 'entraron {v} de agua limpia, con la punta siempre por encima del agua; nivel {level}',
   'reading.free-float': 'cable del {float} liberado y amarrado aparte',
   'reading.replace-float': '{float} nuevo puesto',
   'reading.replace-pump': 'bomba nueva puesta',

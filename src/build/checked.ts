@@ -11,8 +11,7 @@ import { type Draft, isDraft, type Json, lengthAt } from './draft.ts';
 export function problemsOf(draft: Draft, library: Library): readonly Problem[] {
   const found = [draft, written(draft)].flatMap((one) => {
     const checked = checkCall(one, library);
-    // A fault that only stands in has no problems of its own.
-    return checked.ok ? [] : checked.problems.filter(({ path }) => !(path.startsWith('faults[') && isSound(draft)));
+    return checked.ok ? [] : checked.problems;
   });
   const seen = new Set<string>();
   return found.filter(({ path, message }) => {
@@ -23,7 +22,7 @@ export function problemsOf(draft: Draft, library: Library): readonly Problem[] {
 
 /** The property of a draft, to live through: texts and solution need not be there yet, nor faults. */
 export function propertyOf(draft: Draft, library: Library): Prepared | undefined {
-  const checked = checkCall(written(draft), library);
+  const checked = checkCall({ ...written(draft), ...standIn(draft) }, library);
   if (!checked.ok) return undefined;
   const call = isSound(draft) ? { ...checked.value, faults: [] } : checked.value;
   return preparedIn(call, library);
@@ -33,15 +32,19 @@ function isSound(draft: Draft): boolean {
   return lengthAt(draft, 'faults') === 0;
 }
 
-/** The draft with something in every text, an id, a fault and a solution: what is still to come is then no problem. */
+/** A fault to be checked with, where there is none yet. */
+function standIn(draft: Draft): Draft {
+  return isSound(draft)
+    ? { faults: [{ fault: 'surge-latch', onset: `${String(draft.start).slice(0, 10)}T00:00` }] }
+    : {};
+}
+
+/** The draft with something in every text, an id and a solution: what is still to come is then no problem. */
 function written(draft: Draft): Draft {
   const whole = filled(draft) as Draft;
   return {
     ...whole,
     id: draft.id === '' ? 'draft' : (whole.id ?? 'draft'),
-    ...(isSound(draft)
-      ? { faults: [{ fault: 'surge-latch', onset: `${String(draft.start).slice(0, 10)}T00:00` }] }
-      : {}),
     solution: lengthAt(draft, 'solution') === 0 ? [{ do: 'ask-danger' }] : (whole.solution ?? []),
   };
 }

@@ -40,6 +40,7 @@ export function checkCall(value: unknown, library: Library): Checked<CallFile> {
   const call = result.data;
   const problems = [
     ...checkTimes(call),
+    ...checkKind(call),
     ...checkIds(call, library),
     ...checkChanged(call, library),
     ...checkWithheld(call, library),
@@ -77,6 +78,24 @@ function checkTimes(call: CallFile): Problem[] {
       : [];
   });
   return [...(storms ?? []), ...faults];
+}
+
+/** A routine visit has its label, and may find nothing wrong; other calls have a cause. */
+function checkKind({ kind, visit, faults, start }: CallFile): Problem[] {
+  if (kind !== 'visit') {
+    const stray = visit
+      ? [{ path: 'visit', message: 'of routine visits only', mend: 'take it out, or make kind "visit"' }]
+      : [];
+    return faults.length > 0 ? stray : [...stray, { path: 'faults', message: 'too few', mend: 'at least 1' }];
+  }
+  if (!visit)
+    return [{ path: 'visit', message: 'missing', mend: 'say when the last visit was: {"last": "2031-01-20"}' }];
+  const last = parseInstant(`${visit.last}T00:00`);
+  if (!last) return [{ path: 'visit.last', message: 'no such day', mend: 'write a real day like 2031-01-20' }];
+  const now = parseInstant(start);
+  return now && last.day >= now.day
+    ? [{ path: 'visit.last', message: 'not before this visit', mend: 'write a day before start' }]
+    : [];
 }
 
 /** Whether a file says that it is of a later form than this Underlawn knows. */

@@ -13,6 +13,7 @@ import { faultName } from './session-actions.ts';
 import { blocksOf, eventsOf, taughtOf } from './timeline.ts';
 import type { Trace } from './trace.ts';
 import type { AccountView, CostLine, DebriefView, Series } from './view.ts';
+import { visitView } from './visit/visit-view.ts';
 
 /** Most points of a series: enough for a screen's width. */
 const POINTS = 240;
@@ -30,9 +31,7 @@ export function debriefOf(session: CallSession, trace: Trace): DebriefView {
     passed: verdict.passed,
     score: verdict.score,
     verdict: say(`verdict.${outcomeOf(session, verdict.passed)}`),
-    truth: trueFaults(session).map((key) =>
-      say('truth.line', { fault: faultName(key), shows: say(`shows.${placedFault(key).id}`) }),
-    ),
+    truth: truthOf(session),
     story: call.story,
     accounts: accountsOf(session),
     lines: verdict.lines,
@@ -46,7 +45,14 @@ export function debriefOf(session: CallSession, trace: Trace): DebriefView {
     from_ms,
     to_ms: Math.max(session.now_ms, reference.now_ms),
     startOfDay_ms: Math.floor((report_s * 1000) / 86_400_000) * 86_400_000,
+    ...(call.kind === 'visit' ? { visit: visitView(session) } : {}),
   };
+}
+
+function truthOf(session: CallSession): readonly Message[] {
+  const faults = trueFaults(session);
+  if (faults.length === 0 && session.prepared.call.kind === 'visit') return [say('truth.none')];
+  return faults.map((key) => say('truth.line', { fault: faultName(key), shows: say(`shows.${placedFault(key).id}`) }));
 }
 
 /** The families of what was wrong, so that what was learnt is kept by them. */
@@ -62,8 +68,9 @@ function accountsOf({ prepared }: CallSession): readonly AccountView[] {
 }
 
 /** A coached call goes on after a breach, and has failed all the same. */
-function outcomeOf(session: CallSession, passed: boolean): 'unsafe' | 'gone-on' | 'passed' | 'failed' {
+function outcomeOf(session: CallSession, passed: boolean): string {
   if (session.breach) return session.mode === 'coached' ? 'gone-on' : 'unsafe';
+  if (session.prepared.call.kind === 'visit') return passed ? 'visit-passed' : 'visit-failed';
   return passed ? 'passed' : 'failed';
 }
 

@@ -14,15 +14,17 @@ import {
 import { ACTION_BY_ID } from '../service/index.ts';
 import { isWithheld } from './allowed.ts';
 import type { CallSession, Done } from './session.ts';
-import { noticedOf, type Prepared, unitSetup } from './setup.ts';
+import { doorOf, noticedOf, type Prepared, unitSetup } from './setup.ts';
 
 /** What every hypothesis of a call shares. The household's own doings (a wash day) are part of it: they are asked for. */
 export function propertyOf(prepared: Prepared): Property {
   const { faults: _hidden, ...setup } = unitSetup(prepared);
   const { report } = prepared.call;
   const { left } = prepared.lived ?? {};
+  const door = doorOf(prepared);
   return {
     setup,
+    ...(door ? { door } : {}),
     ...(left ? { left } : {}),
     report_s: prepared.report_s,
     silenced: report.silenced,

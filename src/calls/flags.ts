@@ -29,7 +29,8 @@ export type FlagId =
   | 'household-not-told'
   | 'told-to-open'
   | 'sprayed-uncleared'
-  | 'over-limit';
+  | 'over-limit'
+  | 'label-unsigned';
 
 export interface Flag {
   readonly id: FlagId;
@@ -94,8 +95,12 @@ const partNotOnTruck: Rule = (s) =>
 
 const partNotNeeded: Rule = (s) =>
   s.done
-    .filter((d) => d.outcome.needless && !(s.prepared.lived && isFull(s, d)))
+    .filter((d) => d.outcome.needless && !(solidsGather(s) && isFull(s, d)))
     .map((d) => ({ id: 'part-not-needed', at_ms: d.at_ms }));
+
+/** On a living property and on a routine visit tanks fill without a fault. */
+const solidsGather = ({ prepared }: CallSession): boolean =>
+  prepared.lived !== undefined || prepared.call.kind === 'visit';
 
 /** What shows that a tank wants pumping out. */
 const FULLNESS: Readonly<Partial<Record<string, string>>> = {
@@ -104,7 +109,7 @@ const FULLNESS: Readonly<Partial<Record<string, string>>> = {
   'pump-out:pump': 'core-sludge',
 };
 
-/** Whether a tank was pumped out after a check had shown it full: on a living property solids gather without a fault. */
+/** Whether a tank was pumped out after a check had shown it full. */
 function isFull(s: CallSession, { def, at_ms }: Done): boolean {
   return s.done.some(
     (d) => d.at_ms < at_ms && d.def.id === FULLNESS[def.id] && d.outcome.notes.some((n) => n.remark?.tone === 'off'),
@@ -180,7 +185,12 @@ const overLimit: Rule = (s) => {
   return minutes > limits.minutes || money_usd > limits.money_usd ? flag('over-limit', closing(s)) : [];
 };
 
-const RULES: readonly Rule[] = [
+/** A visit stands on the label with its date, for whoever comes next. */
+const labelUnsigned: Rule = (s) =>
+  phaseOf(s.procedure) === 'closed' && !first(s, 'sign-label') ? flag('label-unsigned', closing(s)) : [];
+
+/** Rules of a call by phone and of the search for a cause. */
+const SEARCH_RULES: readonly Rule[] = [
   resetBeforeReading,
   resetTwice,
   closedUnwatched,
@@ -188,15 +198,19 @@ const RULES: readonly Rule[] = [
   noFollowUp,
   wrongUrgency,
   needlessVisit,
-  partNotOnTruck,
-  partNotNeeded,
   noSuspect,
-  repeatedCheck,
   causeAfterMend,
   wrongCause,
+  recordShort,
+];
+
+/** Rules of all work on a site. */
+const SITE_RULES: readonly Rule[] = [
+  partNotOnTruck,
+  partNotNeeded,
+  repeatedCheck,
   unverifiedClose,
   leftUnready,
-  recordShort,
   householdNotTold,
   toldToOpen,
   sprayedUncleared,
@@ -204,7 +218,8 @@ const RULES: readonly Rule[] = [
 ];
 
 export function flagsOf(session: CallSession): Flag[] {
-  return RULES.flatMap((rule) => rule(session)).sort((a, b) => a.at_ms - b.at_ms);
+  const ofItsKind = session.prepared.call.kind === 'visit' ? [labelUnsigned] : SEARCH_RULES;
+  return [...ofItsKind, ...SITE_RULES].flatMap((rule) => rule(session)).sort((a, b) => a.at_ms - b.at_ms);
 }
 
 /** The faults that were really there and that a technician can mend, by key; one that the trainer took out only where it was named. */

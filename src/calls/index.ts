@@ -19,7 +19,7 @@ export type { CallFile } from './schema.ts';
 export { CallSession } from './session.ts';
 export { faultName } from './session-actions.ts';
 export { type Prepared, unitSetup } from './setup.ts';
-export { COURSE, prepareCall, shippedCalls, shippedLibrary } from './shipped.ts';
+export { allShipped, COURSE, prepareCall, shippedCalls, shippedLibrary, shippedVisits } from './shipped.ts';
 export { playSolution, stepsDone } from './solution.ts';
 export { togetherView } from './together.ts';
 export { Trace } from './trace.ts';

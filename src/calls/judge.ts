@@ -1,7 +1,7 @@
 /**
  * Score, 0 to 100: 0 if unsafe, else outcome 50 (cause named on sufficient evidence 25, right mend 15, proof and
  * record 10; in a call rightly closed by phone decision 25, follow-up 15, record 10), cost 30 x min(1, cost of the
- * reference solution / cost), conduct 20 x (1 - flags / 5). The weights are our choice, no source.
+ * reference solution / cost), conduct 20 x (1 - flags / 5); a routine visit's outcome is judged in `visit/`. The weights are our choice, no source.
  */
 import { type Message, quantity, say } from '../service/index.ts';
 import { costOf, type Spent, spent } from './cost.ts';
@@ -18,6 +18,7 @@ import {
 import { phaseOf } from './procedure.ts';
 import type { CallSession } from './session.ts';
 import type { ScoreLine } from './view.ts';
+import { visitOutcome } from './visit/judge.ts';
 
 export interface Judgement {
   readonly passed: boolean;
@@ -40,8 +41,7 @@ export function judge(session: CallSession, reference: Spent): Judgement {
     const line: ScoreLine = { id: 'safety', points: 0, of: 100, reason: say(`breach.${session.breach}`) };
     return { passed: false, score: 0, lines: [line], flags, spent: used, reference };
   }
-  const outcome =
-    phaseOf(session.procedure) === 'closedByPhone' ? phoneOutcome(session, flags) : siteOutcome(session, flags);
+  const outcome = outcomeOf(session, flags);
   const ratio = Math.min(1, costOf(reference) / Math.max(1, costOf(used)));
   const counted = Math.min(flags.length, MOST_FLAGS);
   const lines: ScoreLine[] = [
@@ -63,6 +63,11 @@ export function judge(session: CallSession, reference: Spent): Judgement {
 interface OutcomePart {
   readonly lines: readonly ScoreLine[];
   readonly solved: boolean;
+}
+
+function outcomeOf(session: CallSession, flags: readonly Flag[]): OutcomePart {
+  if (session.prepared.call.kind === 'visit') return visitOutcome(session, flags);
+  return phaseOf(session.procedure) === 'closedByPhone' ? phoneOutcome(session, flags) : siteOutcome(session, flags);
 }
 
 function phoneOutcome(session: CallSession, flags: readonly Flag[]): OutcomePart {

@@ -2,6 +2,7 @@
 import { playChecklist } from './players/checklist.ts';
 import { playExpert } from './players/expert.ts';
 import { playPartsSwapper, playRandom, playResetOnly } from './players/others.ts';
+import { playVisit } from './players/visit.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
 import { playSteps } from './solution.ts';
@@ -10,7 +11,7 @@ export const PLAYERS = ['expert', 'checklist', 'parts-swapper', 'reset-only', 'r
 export type PlayerId = (typeof PLAYERS)[number];
 
 const PLAY: Readonly<Record<PlayerId, (session: CallSession) => void>> = {
-  expert: playExpert,
+  expert: (session) => (session.prepared.call.kind === 'visit' ? playVisit : playExpert)(session),
   checklist: playChecklist,
   'parts-swapper': playPartsSwapper,
   'reset-only': playResetOnly,

@@ -4,6 +4,7 @@
  * and of work on site; nothing is forbidden here, a step out of turn only shows.
  */
 import { type AnyMachineSnapshot, initialTransition, setup, transition } from 'xstate';
+import type { CallFile } from './schema.ts';
 import type { StageId } from './view.ts';
 
 export const PHONE_STEPS = ['danger', 'ask', 'silence', 'breakers', 'reset', 'watch', 'decide'] as const;
@@ -79,8 +80,12 @@ export function stepState(state: ProcedureState, step: StepId): StepState {
   return (state.value as Record<StepId, StepState>)[step];
 }
 
-/** Steps that a kind of call has: a complaint without an alarm has nothing to silence, reset or watch. */
-export function stepsOf(kind: 'alarm' | 'complaint'): readonly StepId[] {
+/**
+ * Steps that a kind of call has: a complaint without an alarm has nothing to silence, reset or watch; a routine visit has no
+ * phone and looks for no cause.
+ */
+export function stepsOf(kind: CallFile['kind']): readonly StepId[] {
+  if (kind === 'visit') return ['safe', 'find', 'record', 'household'];
   const phone = kind === 'alarm' ? PHONE_STEPS : (['danger', 'ask', 'breakers', 'decide'] as const);
   return [...phone, ...SITE_STEPS];
 }

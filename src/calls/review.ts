@@ -23,6 +23,7 @@ import { stepOfAction } from './procedure.ts';
 import type { CallSession, Done } from './session.ts';
 import { STATE_CAUSE } from './session-actions.ts';
 import { changedAt_ms } from './taught.ts';
+import { isListed } from './visit/rows.ts';
 
 /** What a step shows of the judgement behind it. Shown beside the score, never counted in it. */
 export type Finding = 'told-nothing' | 'too-early' | 'against-evidence' | 'best';
@@ -117,8 +118,9 @@ function judgeStep(session: CallSession, step: number, diagnosis: Diagnosis, pro
   if (!probe) return {};
   const { expected_bits, ...judged } = judgeCheck(probe, outlookOf(diagnosis, last ? [...probes, last] : probes));
   const bits = probe.acts.length > 1 || expected_bits === undefined ? {} : { expected_bits };
-  // A step of the procedure is taken on every call, whatever it tells.
-  return stepOfAction(done.def.id) === undefined ? { ...judged, ...bits } : bits;
+  // A step of the procedure, and a line of a visit's checklist, is taken every time, whatever it tells.
+  const chosen = stepOfAction(done.def.id) === undefined && !isListed(session.prepared, done.def.id);
+  return chosen ? { ...judged, ...bits } : bits;
 }
 
 /** After the first mend that ended a fault, checks prove and are not asked to tell. Saving water ends no fault. */

@@ -58,7 +58,14 @@ export const callSchema = z.strictObject({
   $schema: z.optional(z.string()),
   version: z.literal(1),
   id: identifier,
-  kind: z.enum(['alarm', 'complaint']),
+  kind: z.enum(['alarm', 'complaint', 'visit']),
+  /** Of a routine visit: when the last one was signed for on the label, and a lid that the lawn has grown over. */
+  visit: z.optional(
+    z.strictObject({
+      last: z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/)),
+      buried: z.optional(z.enum(['trash', 'aeration', 'riser', 'pump'])),
+    }),
+  ),
   title: localText,
   summary: localText,
   lot: localText,
@@ -73,7 +80,8 @@ export const callSchema = z.strictObject({
   weather: z.strictObject({ cloud: share, rain: share }),
   storms: z.optional(z.array(storm).check(z.maxLength(20))),
   seed: z.int().check(z.gte(0), z.lte(4294967295)),
-  faults: z.array(fault).check(z.minLength(1), z.maxLength(8)),
+  /** On a routine visit there need be none. */
+  faults: z.array(fault).check(z.maxLength(8)),
   report: z.strictObject({
     said: z.array(localText).check(z.minLength(1), z.maxLength(6)),
     silenced: z.boolean(),

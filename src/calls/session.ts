@@ -7,6 +7,7 @@ import {
   arrive,
   type BreachId,
   breachOf,
+  type Door,
   type Fill,
   hindrance,
   LOADS,
@@ -17,6 +18,7 @@ import {
   perform,
   type Service,
   say,
+  standAtDoor,
 } from '../service/index.ts';
 import { digest, type Json, snapshot, type Unit } from '../unit/index.ts';
 import { doAgain } from './again.ts';
@@ -31,10 +33,12 @@ import {
 } from './procedure.ts';
 import { proofsShown } from './proof.ts';
 import { listOf, STATE_CAUSE, stateCause, TICK } from './session-actions.ts';
-import { type Prepared, unitAtReport } from './setup.ts';
+import { doorOf, type Prepared, unitAtReport } from './setup.ts';
 import { isTeaching, TEACH } from './teach-ids.ts';
 import { isFrozen, teach, wayOf } from './teaching.ts';
 import type { Action, CallMode } from './view.ts';
+import { serviceRecord, WRITE_RECORD } from './visit/form.ts';
+import { allTaken } from './visit/rows.ts';
 
 /** Minutes from the decision to the arrival, and what of it counts as the person's own time. */
 const ARRIVAL_MIN = { now: 45, 'before-dosing': 90 } as const;
@@ -95,14 +99,17 @@ export class CallSession {
     this.observer = observer;
     const unit = unitAtReport(prepared, observer);
     const { report, seed } = prepared.call;
+    const door = doorOf(prepared);
     this.service = {
       unit,
       person: newPerson(),
       answers: { history: report.history, use: report.use },
+      ...(door ? { label: door.label } : {}),
       seed,
       now_ms: prepared.report_s * 1000,
     };
     this.noticed = unit.log.length;
+    if (door) this.beginAt(door);
     if (!unit.control.outputs.buzzer) this.happened('quiet');
   }
 
@@ -135,9 +142,9 @@ export class CallSession {
 
   /** Definition of an action as it stands now (the cause form lists the notebook). */
   definition(id: string): ActionDef | undefined {
-    return id === STATE_CAUSE
-      ? stateCause(this.service.person.notebook, this.prepared.spec)
-      : actionIn(this.prepared, id);
+    if (id === STATE_CAUSE) return stateCause(this.service.person.notebook, this.prepared.spec);
+    if (id === WRITE_RECORD && this.prepared.call.kind === 'visit') return serviceRecord(this.prepared.spec);
+    return actionIn(this.prepared, id);
   }
 
   /** The first life-safety step that was skipped: with it the call has failed. */
@@ -236,11 +243,7 @@ export class CallSession {
   private follow(def: ActionDef, action: Action, outcome: Outcome): void {
     const step = stepOfAction(def.id);
     if (step) this.happened(step);
-    if (this.service.person.onSite) {
-      if (def.group === 'mend' || outcome.mended.length > 0) this.happened('mend');
-      else if ((def.group === 'look' || def.group === 'measure') && def.place !== 'house') this.happened('find');
-      if (proofsShown(this.done, this.prepared.spec.panel).size > 0) this.happened('prove');
-    }
+    if (this.service.person.onSite) this.followOnSite(def, outcome);
     const fill = action.fill ?? {};
     if (def.id === STATE_CAUSE) {
       this.cause = { keys: listOf(fill.cause), evidence: listOf(fill.evidence), at_ms: this.now_ms };
@@ -249,16 +252,38 @@ export class CallSession {
     else if (def.id === 'leave-site') this.happened('leave');
   }
 
+  /** A routine visit begins where a drive ends, with what rides along on every one. */
+  private beginAt(door: Door): void {
+    this.happened('visit');
+    standAtDoor(this.service, door);
+    this.arrived();
+  }
+
+  private arrived(): void {
+    this.drove = true;
+    this.arrived_ms = this.now_ms;
+    this.happened('arrive');
+    this.notice();
+  }
+
+  /** On a routine visit all is found when the whole list is gone through; cleaning and filling up are lines of it. */
+  private followOnSite(def: ActionDef, outcome: Outcome): void {
+    if (this.prepared.call.kind === 'visit') {
+      if (allTaken(this)) this.happened('find');
+      return;
+    }
+    if (def.group === 'mend' || outcome.mended.length > 0) this.happened('mend');
+    else if ((def.group === 'look' || def.group === 'measure') && def.place !== 'house') this.happened('find');
+    if (proofsShown(this.done, this.prepared.spec.panel).size > 0) this.happened('prove');
+  }
+
   private drive(fill: Fill): void {
     const { person } = this.service;
     this.urgency = String(fill.urgency) as typeof this.urgency;
     for (const id of listOf(fill.load)) if ((LOADS as readonly string[]).includes(id)) person.load.add(id as LoadId);
     this.happened('visit');
     arrive(this.service, this.arrival());
-    this.drove = true;
-    this.arrived_ms = this.now_ms;
-    this.happened('arrive');
-    this.notice();
+    this.arrived();
     this.changes.push(say('change.arrived'));
   }
 

@@ -10,7 +10,7 @@ import {
   steadyWeather,
   useOf,
 } from '../plant/index.ts';
-import type { SymptomId } from '../service/index.ts';
+import type { Door, LoadId, SymptomId } from '../service/index.ts';
 import {
   parseInstant,
   restore,
@@ -131,6 +131,19 @@ export function unitSetup(prepared: Prepared): UnitSetup {
 /** What the household had noticed when it called; an alarm is a lit lamp at least. */
 export function noticedOf(call: CallFile): readonly SymptomId[] {
   return call.report.noticed ?? (call.kind === 'alarm' ? ['lamp-lit'] : []);
+}
+
+/** What is loaded for a routine visit (common practice, no source). */
+const ROUTINE_LOAD = ['chlorine', 'filter-discs', 'float', 'panel-parts', 'tubing'] as const satisfies LoadId[];
+
+/** How a routine visit begins; of other calls nothing. */
+export function doorOf({ call: { visit }, firstDay }: Prepared): Door | undefined {
+  if (!visit) return undefined;
+  return {
+    load: ROUTINE_LOAD,
+    ...(visit.buried ? { buried: visit.buried } : {}),
+    label: { signed_day: instantOf(`${visit.last}T00:00`).day, first_day: firstDay },
+  };
 }
 
 /** The property at the moment the phone rings. */

@@ -1,4 +1,4 @@
-/** The files of the shipped calls. A new one is one import here, and a line of `scenarios/course.json`. */
+/** The files of the shipped calls and routine visits. A new one is one import here; a call also a line of `scenarios/course.json`. */
 import afterTheElectrician from '../../scenarios/calls/after-the-electrician.json';
 import cleanOutLifts from '../../scenarios/calls/clean-out-lifts.json';
 import dampOutlet from '../../scenarios/calls/damp-outlet.json';
@@ -31,6 +31,12 @@ import twoLampsOneCause from '../../scenarios/calls/two-lamps-one-cause.json';
 import washDayLight from '../../scenarios/calls/wash-day-light.json';
 import weakLungs from '../../scenarios/calls/weak-lungs.json';
 import wontStop from '../../scenarios/calls/wont-stop.json';
+import cloudyCorner from '../../scenarios/visits/cloudy-corner.json';
+import dryBottle from '../../scenarios/visits/dry-bottle.json';
+import dryWeather from '../../scenarios/visits/dry-weather.json';
+import marchRound from '../../scenarios/visits/march-round.json';
+import threeYearsOn from '../../scenarios/visits/three-years-on.json';
+import underTheSod from '../../scenarios/visits/under-the-sod.json';
 
 export const CALL_FILES: readonly { readonly id: string }[] = [
   afterTheElectrician,
@@ -65,4 +71,14 @@ export const CALL_FILES: readonly { readonly id: string }[] = [
   washDayLight,
   weakLungs,
   wontStop,
+];
+
+/** Routine visits, in the order of the list. */
+export const VISIT_FILES: readonly { readonly id: string }[] = [
+  marchRound,
+  dryBottle,
+  threeYearsOn,
+  cloudyCorner,
+  dryWeather,
+  underTheSod,
 ];

@@ -20,7 +20,7 @@ import type { CourseEntry } from './course.ts';
 import { problemLine } from './problems.ts';
 import type { CallFile } from './schema.ts';
 import type { Prepared } from './setup.ts';
-import { CALL_FILES } from './shipped-calls.ts';
+import { CALL_FILES, VISIT_FILES } from './shipped-calls.ts';
 
 const HOUSEHOLDS = [
   family2,
@@ -56,17 +56,32 @@ function inOrder<T extends { readonly id: string }>(files: readonly T[]): readon
   return [...files].sort((a, b) => place(a.id) - place(b.id));
 }
 
+function checkedFile(file: { readonly id: string }, folder: string): CallFile {
+  const checked = checkCall(file, shippedLibrary());
+  if (!checked.ok)
+    throw new Error(checked.problems.map((p) => problemLine(`scenarios/${folder}/${file.id}.json`, p)).join('\n'));
+  return checked.value;
+}
+
 let calls: readonly CallFile[] | undefined;
 
 /** Shipped calls by the course: the easy ones first. */
 export function shippedCalls(): readonly CallFile[] {
-  calls ??= inOrder(CALL_FILES).map((file) => {
-    const checked = checkCall(file, shippedLibrary());
-    if (!checked.ok)
-      throw new Error(checked.problems.map((p) => problemLine(`scenarios/calls/${file.id}.json`, p)).join('\n'));
-    return checked.value;
-  });
+  calls ??= inOrder(CALL_FILES).map((file) => checkedFile(file, 'calls'));
   return calls;
+}
+
+let visits: readonly CallFile[] | undefined;
+
+/** Shipped routine visits. */
+export function shippedVisits(): readonly CallFile[] {
+  visits ??= VISIT_FILES.map((file) => checkedFile(file, 'visits'));
+  return visits;
+}
+
+/** Whatever ships to be taken. */
+export function allShipped(): readonly CallFile[] {
+  return [...shippedCalls(), ...shippedVisits()];
 }
 
 /** A checked call joined with its unit and household. Throws when the library lacks them. */

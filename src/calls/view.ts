@@ -158,6 +158,25 @@ export interface CallView {
   readonly frozen?: true;
   /** A trainer has gone back to this instant, and nothing was done since. */
   readonly backTo_ms?: number;
+  /** The checklist of a routine visit. */
+  readonly rows?: readonly RowView[];
+}
+
+/** One line of a routine visit's checklist. */
+export interface RowView {
+  readonly id: string;
+  readonly label: Message;
+  /** How many of its readings were taken, and how many it wants. */
+  readonly taken: number;
+  readonly wanted: number;
+  /** What was read, in the order in which it was. */
+  readonly readings: readonly {
+    readonly what: Message;
+    readonly reading: Message;
+    readonly tone?: 'plain' | 'good' | 'off';
+  }[];
+  /** What is still to be read. */
+  readonly open: readonly Message[];
 }
 
 /** Local standard time as read off a calendar. Month 1 to 12, weekday 0 = Monday. */
@@ -188,7 +207,18 @@ export interface Series {
 }
 
 export interface ScoreLine {
-  readonly id: 'safety' | 'cause' | 'mend' | 'proof' | 'decision' | 'followUp' | 'record' | 'cost' | 'conduct';
+  readonly id:
+    | 'safety'
+    | 'readings'
+    | 'decisions'
+    | 'cause'
+    | 'mend'
+    | 'proof'
+    | 'decision'
+    | 'followUp'
+    | 'record'
+    | 'cost'
+    | 'conduct';
   readonly points: number;
   readonly of: number;
   readonly reason: Message;
@@ -204,6 +234,31 @@ export interface CostLine {
   readonly label: Message;
   readonly done: Message;
   readonly reference: Message;
+}
+
+/** One decision of a service record, judged. */
+export interface DecisionView {
+  readonly id: string;
+  readonly label: Message;
+  readonly right: boolean;
+  readonly reason: Message;
+}
+
+/** A routine visit that is over: its service record as it is printed, and its decisions judged. */
+export interface VisitView {
+  readonly lot: LocalText;
+  readonly unit: LocalText;
+  readonly visited: CalendarClock;
+  readonly day: Message;
+  /** What the label said of the visit before. */
+  readonly last: Message;
+  readonly rows: readonly RowView[];
+  /** What was put right or filled up, in its order. */
+  readonly mends: readonly Message[];
+  /** The record's answers; none where it was not written. */
+  readonly written: readonly { readonly id: string; readonly label: Message; readonly answers: readonly Message[] }[];
+  readonly signed: boolean;
+  readonly decisions: readonly DecisionView[];
 }
 
 /** What a call's author tells of one fault. */
@@ -240,4 +295,6 @@ export interface DebriefView {
   readonly from_ms: number;
   readonly to_ms: number;
   readonly startOfDay_ms: number;
+  /** Of a routine visit. */
+  readonly visit?: VisitView;
 }

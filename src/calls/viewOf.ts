@@ -14,7 +14,7 @@ import {
   say,
 } from '../service/index.ts';
 import { calendarDay, readout, weekday } from '../unit/index.ts';
-import { isWithheld } from './allowed.ts';
+import { isOfCall, isWithheld } from './allowed.ts';
 import { spent } from './cost.ts';
 import { placeWords } from './places.ts';
 import { PHONE_STEPS, phaseOf, stageOf, stepState, stepsOf } from './procedure.ts';
@@ -33,6 +33,8 @@ import type {
   StageView,
   SuspectView,
 } from './view.ts';
+import { serviceRecord, WRITE_RECORD } from './visit/form.ts';
+import { rowViews } from './visit/row-views.ts';
 
 /** Calendar and time of day at an engine instant. */
 export function clockAt(session: CallSession, t_s: number): CalendarClock {
@@ -75,6 +77,7 @@ export function viewOf(session: CallSession, scene: CallView['scene']): CallView
     ...breachView(session),
     ended: session.ended,
     ...trainerView(session),
+    ...(call.kind === 'visit' ? { rows: rowViews(session) } : {}),
   };
 }
 
@@ -113,9 +116,9 @@ function stagesOf(session: CallSession): StageView[] {
 function partView(session: CallSession, place: Place, still: Message | undefined): PartView {
   const { person } = session.service;
   const { spec, call } = session.prepared;
-  const actions = ACTIONS.filter((a) => a.place === place && fits(a, spec) && !isWithheld(call, a.id)).map((a) =>
-    asOn(spec, a),
-  );
+  const actions = ACTIONS.filter(
+    (a) => a.place === place && fits(a, spec) && isOfCall(call, a.id) && !isWithheld(call, a.id),
+  ).map((a) => (a.id === WRITE_RECORD && call.kind === 'visit' ? serviceRecord(spec) : asOn(spec, a)));
   const all = place === 'house' ? [...actions, stateCause(person.notebook, spec)] : actions;
   return {
     id: place,

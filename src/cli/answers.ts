@@ -1,7 +1,7 @@
 /** `answers`: what each record answered and did, as rows for a spreadsheet. */
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
-import { loadRecord, prepareCall, problemLine, replay, shippedCalls } from '../calls/index.ts';
+import { allShipped, loadRecord, prepareCall, problemLine, replay } from '../calls/index.ts';
 import type { Learnt } from '../records/learnt/learnt.ts';
 import { learntCsv } from '../records/learnt/learnt-csv.ts';
 import { learntOfCall } from '../records/learnt/of-call.ts';
@@ -30,7 +30,7 @@ export async function answers(args: readonly string[]): Promise<number> {
       continue;
     }
     const name = values.call ?? record.value.call;
-    if (values.call === undefined && shippedCalls().every(({ id }) => id !== name)) {
+    if (values.call === undefined && allShipped().every(({ id }) => id !== name)) {
       refuse(file, `call "${name}" does not ship; name its file with --call FILE`);
       continue;
     }

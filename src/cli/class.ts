@@ -2,7 +2,7 @@
 import { readdirSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { type CallFile, COURSE, prepareCall, problemLine, shippedCalls } from '../calls/index.ts';
+import { allShipped, type CallFile, COURSE, prepareCall, problemLine } from '../calls/index.ts';
 import {
   type Cell,
   type ClassSheet,
@@ -34,7 +34,7 @@ export async function classOf(args: readonly string[]): Promise<number> {
   });
   const files = positionals.flatMap(filesIn);
   if (files.length === 0) throw new UsageError('class needs RECORDs, or folders of them');
-  const calls = new Map([...shippedCalls(), ...values.call.map(callIn)].map((call) => [call.id, prepareCall(call)]));
+  const calls = new Map([...allShipped(), ...values.call.map(callIn)].map((call) => [call.id, prepareCall(call)]));
   const counted: Counted[] = [];
   const all = files.map((file): Marked => {
     const who = basename(file).replace(/\.json$/, '');

@@ -1,11 +1,11 @@
 /** Finds calls, records and units for the command line: shipped ones by id, others by path. */
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import {
+  allShipped,
   type CallFile,
   type Checked,
   LARGEST_FILE_bytes,
   loadCall,
-  shippedCalls,
   shippedLibrary,
   tooLarge,
 } from '../calls/index.ts';
@@ -28,11 +28,11 @@ export function readText(path: string): Checked<string> {
 
 /** A call by its shipped id, or from a file. */
 export function findCall(name: string): Checked<CallFile> {
-  const shipped = shippedCalls().find((c) => c.id === name);
+  const shipped = allShipped().find((c) => c.id === name);
   if (shipped) return { ok: true, value: shipped };
   if (!existsSync(name)) {
     throw new UsageError(
-      `no call "${name}"; name a file, or one of ${shippedCalls()
+      `no call "${name}"; name a file, or one of ${allShipped()
         .map((c) => c.id)
         .join(', ')}`,
     );

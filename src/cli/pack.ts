@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { parseArgs } from 'node:util';
-import { type CallFile, prepareCall, problemLine, shippedCalls } from '../calls/index.ts';
+import { allShipped, type CallFile, prepareCall, problemLine } from '../calls/index.ts';
 import { BeyondLimit } from '../records/limits.ts';
 import { courseStructure } from '../records/package/cmi5-course.ts';
 import { activityOf, type Course, courseTitle, type PackedActivity } from '../records/package/course.ts';
@@ -80,7 +80,7 @@ export function packageOf(
   { platform, mode, language, page }: Choice,
 ): ReadonlyMap<string, Uint8Array | string> {
   const files = pageFiles(page);
-  const own = calls.filter((call) => shippedCalls().every(({ id }) => id !== call.id));
+  const own = calls.filter((call) => allShipped().every(({ id }) => id !== call.id));
   for (const call of own) files.set(fileOf(call.id), fileText(call));
   const activities = calls.map((call) => activityOf(prepareCall(call)));
   const course: Course = { title: courseTitle(activities), mode, activities, files: [...files.keys()].sort() };

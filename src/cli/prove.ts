@@ -1,13 +1,13 @@
 /** `prove`: is a call file whole and correct, and does playing it bear out what a call must do? */
 import { parseArgs } from 'node:util';
 import {
+  allShipped,
   type CallProof,
   loadCall,
   type Problem,
   prepareCall,
   problemLine,
   proveCall,
-  shippedCalls,
   shippedLibrary,
 } from '../calls/index.ts';
 import { findCall, readText } from './files.ts';
@@ -37,7 +37,7 @@ function proveFile(name: string): {
   readonly problems: readonly Problem[];
   readonly proof?: Omit<CallProof, 'problems'>;
 } {
-  const checked = shippedCalls().some((c) => c.id === name) ? findCall(name) : fromFile(name);
+  const checked = allShipped().some((c) => c.id === name) ? findCall(name) : fromFile(name);
   if (!checked.ok) return { problems: checked.problems };
   const { problems, ...proof } = proveCall(prepareCall(checked.value));
   return { problems, proof };

@@ -1,6 +1,6 @@
 /** `replay`: does a record come out at its claims? */
 import { parseArgs } from 'node:util';
-import { loadRecord, prepareCall, problemLine, replay as replayRecord, shippedCalls } from '../calls/index.ts';
+import { allShipped, loadRecord, prepareCall, problemLine, replay as replayRecord } from '../calls/index.ts';
 import { english } from './english.ts';
 import { findCall, readText } from './files.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
@@ -29,7 +29,7 @@ async function one(file: string, callName: string | undefined) {
   const record = text.ok ? loadRecord(text.value) : text;
   if (!record.ok) return refused(record.problems.map((p) => problemLine(file, p)).join(' | '));
   const name = callName ?? record.value.call;
-  if (callName === undefined && !shippedCalls().some((c) => c.id === name)) {
+  if (callName === undefined && !allShipped().some((c) => c.id === name)) {
     return refused(`call "${name}" does not ship; name its file with --call FILE`);
   }
   const call = findCall(name);

@@ -1,7 +1,7 @@
 /** `share` and `pack-set`: calls handed on, as the end of an address or as one file. */
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { type CallFile, type Problem, problemLine, shippedCalls, shippedLibrary } from '../calls/index.ts';
+import { allShipped, type CallFile, type Problem, problemLine, shippedLibrary } from '../calls/index.ts';
 import type { Message } from '../service/index.ts';
 import { callsIn, fileText, LONGEST_LINK, linkOf, readShared, type SharedFile, SURE_LINK } from '../share/index.ts';
 import { english } from './english.ts';
@@ -69,7 +69,7 @@ export async function packSet(args: readonly string[]): Promise<number> {
 
 /** A shipped call by its id, or what a file holds. Says what is wrong with it where something is. */
 async function sharedBy(name: string): Promise<SharedFile | undefined> {
-  const shipped = shippedCalls().find((call) => call.id === name);
+  const shipped = allShipped().find((call) => call.id === name);
   if (shipped) return shipped;
   const text = readText(name);
   if (!text.ok) {

@@ -1,6 +1,6 @@
 /** The list of calls. The page is built with what this comes to, without all it is made from (`tools/worked-out.ts`). */
-import { prepareCall, shippedCalls } from '../calls/index.ts';
+import { allShipped, prepareCall } from '../calls/index.ts';
 import { cardOf } from './card-of.ts';
 import type { CallCard } from './protocol.ts';
 
-export const CARDS: readonly CallCard[] = shippedCalls().map((call) => cardOf(prepareCall(call)));
+export const CARDS: readonly CallCard[] = allShipped().map((call) => cardOf(prepareCall(call)));

@@ -5,6 +5,7 @@
 import type { Guidance } from '../calls/guide.ts';
 import type { Droppable, HoodView } from '../calls/hood.ts';
 import type { Led } from '../calls/rungs.ts';
+import type { CallFile } from '../calls/schema.ts';
 import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView, StageId } from '../calls/view.ts';
 import type { Learnt } from '../records/learnt/learnt.ts';
 import type { Wall } from '../records/learnt/of-call.ts';
@@ -19,7 +20,7 @@ export interface CallCard {
   readonly title: LocalText;
   readonly summary: LocalText;
   /** How the trouble shows itself: by an alarm, or by what the household complains of. */
-  readonly kind: 'alarm' | 'complaint';
+  readonly kind: CallFile['kind'];
   readonly unit: string;
   readonly lot: LocalText;
   /** Minutes the reference solution takes. */

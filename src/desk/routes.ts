@@ -7,6 +7,8 @@ export type Route =
   /** `rung`: with which help the call is taken when it begins; alone when left out. */
   | { readonly screen: 'call'; readonly callId: string; readonly rung?: Rung }
   | { readonly screen: 'debrief'; readonly key: number }
+  /** The service record of a finished routine visit. */
+  | { readonly screen: 'record'; readonly key: number }
   /** With a seed everybody gets the same questions. */
   | { readonly screen: 'drills'; readonly seed?: number }
   | { readonly screen: 'round' }
@@ -23,7 +25,7 @@ export type Route =
   | { readonly screen: 'sheet'; readonly callId: string; readonly who: SheetOf };
 
 /**
- * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`, `#/take`, `#/take/LINK`,
+ * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/record/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`, `#/take`, `#/take/LINK`,
  * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`, `#/instructor`,
  * `#/home`, `#/home/card`;
  * anything else is the start.
@@ -34,7 +36,8 @@ export function readRoute(hash: string): Route {
     const rung = RUNGS.find((one) => one === how);
     return { screen, callId: rest, ...(rung === undefined ? {} : { rung }) };
   }
-  if (screen === 'debrief' && rest !== undefined && /^\d+$/.test(rest)) return { screen, key: Number(rest) };
+  if ((screen === 'debrief' || screen === 'record') && rest !== undefined && /^\d+$/.test(rest))
+    return { screen, key: Number(rest) };
   if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
   if (screen === 'class') return /^\d{1,6}$/.test(rest ?? '') ? { screen, record: Number(rest) } : { screen };
   if (screen === 'build') return /^\d{1,9}$/.test(rest ?? '') ? { screen, draft: Number(rest) } : { screen };
@@ -51,7 +54,7 @@ export function writeRoute(route: Route): string {
   if (route.screen === 'call')
     return `#/call/${route.callId}${(route.rung ?? 'alone') === 'alone' ? '' : `/${route.rung}`}`;
   if (route.screen === 'drills') return route.seed === undefined ? '#/drills' : `#/drills/${route.seed}`;
-  if (route.screen === 'debrief') return `#/debrief/${route.key}`;
+  if (route.screen === 'debrief' || route.screen === 'record') return `#/${route.screen}/${route.key}`;
   if (route.screen === 'class') return route.record === undefined ? '#/class' : `#/class/${route.record}`;
   if (route.screen === 'build') return route.draft === undefined ? '#/build' : `#/build/${route.draft}`;
   if (route.screen === 'home') return route.card ? '#/home/card' : '#/home';

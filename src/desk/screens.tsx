@@ -15,6 +15,17 @@ export function LaterScreen({ route }: { readonly route: Exclude<Route, { readon
           {({ DebriefScreen }) => <DebriefScreen recordKey={route.key} />}
         </Later>
       );
+    case 'record':
+      return (
+        <Later
+          key={`record/${route.key}`}
+          part={() => import('./visit/record.tsx')}
+          words="visit"
+          waiting="debrief.opening"
+        >
+          {({ RecordScreen }) => <RecordScreen recordKey={route.key} />}
+        </Later>
+      );
     case 'drills':
       return (
         <Later

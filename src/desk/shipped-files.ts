@@ -10,17 +10,18 @@ import { fetched } from './fetched.ts';
 type Files<T> = Readonly<Record<string, () => Promise<T>>>;
 
 const CALLS = import.meta.glob<CallFile>('../../scenarios/calls/*.json', { import: 'default' });
+const VISITS = import.meta.glob<CallFile>('../../scenarios/visits/*.json', { import: 'default' });
 export const UNITS = import.meta.glob<UnitSpec>('../../scenarios/units/*.json', { import: 'default' });
 export const HOUSEHOLDS = import.meta.glob<HouseholdSpec>('../../scenarios/households/*.json', { import: 'default' });
 
-/** The file of a call; undefined where no such call ships. */
-export function fetchCallFile(id: string): Promise<CallFile | undefined> {
-  return fileOf(CALLS, 'calls', id);
+/** The file of a call or a visit; undefined where none such ships. */
+export async function fetchCallFile(id: string): Promise<CallFile | undefined> {
+  return (await fileOf(CALLS, 'calls', id)) ?? fileOf(VISITS, 'visits', id);
 }
 
 /** Whether a call of this id ships with the page. */
 export function isShipped(id: string): boolean {
-  return pathOf('calls', id) in CALLS;
+  return pathOf('calls', id) in CALLS || pathOf('visits', id) in VISITS;
 }
 
 /** A unit and a household by their ids; undefined where one of them does not ship. */

@@ -88,7 +88,7 @@ const Card = fields({
   id: text,
   title: LocalText,
   summary: LocalText,
-  kind: oneOf('alarm', 'complaint'),
+  kind: oneOf('alarm', 'complaint', 'visit'),
   unit: text,
   lot: LocalText,
   minutes: finite,

@@ -1,6 +1,6 @@
 /** The checks that a diagnosis weighs: an action, or a few in a row whose last tells. */
 import { faultsOf } from '../faults/index.ts';
-import { ACTION_BY_ID, ACTIONS, type ActionDef, actionOn } from '../service/index.ts';
+import { ACTION_BY_ID, ACTIONS, type ActionDef, actionOn, isOfVisits } from '../service/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
 
 export interface Probe {
@@ -38,6 +38,7 @@ export function probesOf(spec: UnitSpec): readonly Probe[] {
   const single = ACTIONS.flatMap(({ id }) => actionOn(spec, id) ?? []).filter(
     (def) =>
       !def.form &&
+      !isOfVisits(def.id) &&
       !TOLD.has(def.id) &&
       !ONLY_IN_A_ROW.has(def.id) &&
       (def.group === 'look' || def.group === 'measure' || (def.group === 'operate' && shows.has(def.id))),

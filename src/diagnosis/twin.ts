@@ -7,6 +7,7 @@ import {
   type ActionDef,
   type Answers,
   arrive,
+  type Door,
   type Fill,
   hindrance,
   LOADS,
@@ -16,6 +17,7 @@ import {
   type Person,
   perform,
   type Service,
+  standAtDoor,
 } from '../service/index.ts';
 import { type Snapshot, snapshot, Unit, type UnitFault, type UnitSetup } from '../unit/index.ts';
 import type { Probe } from './probes.ts';
@@ -32,6 +34,8 @@ export interface Property {
   /** Whether the buzzer had been silenced when the phone rang. */
   readonly silenced: boolean;
   readonly answers: Answers;
+  /** Where the person stands at its door from the beginning, and nobody rang. */
+  readonly door?: Door;
   /** What the household tells when it is asked what went before. */
   readonly told?: readonly ToldFact[];
 }
@@ -55,7 +59,7 @@ export class Twin {
    * report stands where it stood.
    */
   constructor(property: Property, faults: readonly UnitFault[], from = property.left) {
-    const { setup, report_s, silenced, answers } = property;
+    const { setup, report_s, silenced, answers, door } = property;
     this.unit = new Unit({ ...setup, faults });
     if (from) this.unit.resume(from);
     this.unit.cutAt(report_s);
@@ -64,10 +68,12 @@ export class Twin {
       unit: this.unit,
       person: newPerson(),
       answers,
+      ...(door ? { label: door.label } : {}),
       seed: setup.seed,
       exact: true,
       now_ms: report_s * 1000,
     };
+    if (door) standAtDoor(this.service, door);
   }
 
   get person(): Person {
@@ -140,6 +146,7 @@ function copyOf(person: Person): Person {
   return {
     ...person,
     lids: new Set(person.lids),
+    buried: new Set(person.buried),
     locks: new Set(person.locks),
     load: new Set(person.load),
     notebook: [...person.notebook],

@@ -2,7 +2,7 @@
 import { BREAKERS, type BreakerName } from '../control/index.ts';
 import { PLACED_FAULTS } from '../faults/index.ts';
 import { type Readout, readout, type Unit } from '../unit/index.ts';
-import type { ActionDef, Answers, BreachId, Doing, Fill } from './action.ts';
+import type { ActionDef, Answers, BreachId, Doing, Door, Fill, Label } from './action.ts';
 import { type LiveFacts, learn } from './facts.ts';
 import { showing } from './instruments.ts';
 import { type Message, say } from './message.ts';
@@ -33,6 +33,8 @@ export interface Service {
   readonly unit: Unit;
   readonly person: Person;
   readonly answers: Answers;
+  /** On a routine visit: there the label is read and signed. */
+  readonly label?: Label;
   readonly seed: number;
   /** Whether instruments show the truth itself, without scatter or steps: for what a reading is expected to be. */
   readonly exact?: boolean;
@@ -130,6 +132,14 @@ export function arrive(service: Service, at_ms: number): void {
   person.place = 'house';
 }
 
+/** Stands the person at the door of a property that nobody called about. */
+export function standAtDoor(service: Service, { load, buried }: Door): void {
+  const { person } = service;
+  for (const id of load) person.load.add(id);
+  if (buried) person.buried.add(buried);
+  arrive(service, service.now_ms);
+}
+
 function makeDoing(service: Service, def: ActionDef, fill: Fill): Doing {
   const { unit, person } = service;
   let reading: Readout | undefined;
@@ -137,6 +147,7 @@ function makeDoing(service: Service, def: ActionDef, fill: Fill): Doing {
     unit,
     person,
     answers: service.answers,
+    ...(service.label ? { label: service.label } : {}),
     fill,
     wait(seconds) {
       letPass(service, service.now_ms + Math.round(seconds * 1000));

@@ -12,6 +12,20 @@ export interface Answers {
   readonly use: LocalText;
 }
 
+/** What the label inside the panel's door tells by date: day numbers as `dayNumber` counts them. */
+export interface Label {
+  readonly signed_day: number;
+  /** Day of engine time 0. */
+  readonly first_day: number;
+}
+
+/** How a routine visit begins: what rides along, which lid the lawn hides, what the label tells. */
+export interface Door {
+  readonly load: readonly LoadId[];
+  readonly buried?: LidId;
+  readonly label: Label;
+}
+
 export type Fill = Readonly<Record<string, string | readonly string[]>>;
 
 /** A life-safety step that was skipped. `words` tells what happened and what the rule is under `breach.<id>`. */
@@ -29,6 +43,7 @@ export interface Doing {
   readonly unit: Unit;
   readonly person: Person;
   readonly answers: Answers;
+  readonly label?: Label;
   readonly fill: Fill;
   /** Lets simulated time pass, in seconds; everything goes on meanwhile. */
   wait(seconds: number): void;

@@ -19,6 +19,7 @@ import { SAMPLE_ACTIONS } from './actions/samples.ts';
 import { TANK_ACTIONS } from './actions/tanks.ts';
 import { TRASH_TANK_ACTIONS } from './actions/trashTank.ts';
 import { TRUCK_ACTIONS } from './actions/truck.ts';
+import { VISIT_ACTIONS } from './actions/visits.ts';
 import { WIRING_ACTIONS } from './actions/wiring.ts';
 import { YARD_ACTIONS } from './actions/yard.ts';
 
@@ -43,6 +44,7 @@ export const ACTIONS: readonly ActionDef[] = [
   ...PUMP_ACTIONS,
   ...SAMPLE_ACTIONS,
   ...FLOAT_WIRE_ACTIONS,
+  ...VISIT_ACTIONS,
 ];
 
 export const ACTION_BY_ID: ReadonlyMap<string, ActionDef> = new Map(ACTIONS.map((a) => [a.id, a]));

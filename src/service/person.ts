@@ -64,6 +64,8 @@ export interface Person {
   madeSafe: boolean;
   fieldClear: boolean;
   readonly lids: Set<LidId>;
+  /** Lids that the lawn has grown over, and that nobody has dug up yet. */
+  readonly buried: Set<LidId>;
   readonly locks: Set<BreakerName>;
   readonly load: Set<LoadId>;
   housingOpen: boolean;
@@ -82,6 +84,7 @@ export function newPerson(): Person {
     madeSafe: false,
     fieldClear: false,
     lids: new Set(),
+    buried: new Set(),
     locks: new Set(),
     load: new Set(),
     housingOpen: false,

@@ -4,7 +4,7 @@
  */
 import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { type CallFile, shippedCalls } from '../calls/index.ts';
+import { allShipped, type CallFile } from '../calls/index.ts';
 import { doStep, type PersonAtPage, takeCall, withPointer } from './people.ts';
 import { type OpenApp, openStage, type Stage } from './stage.ts';
 
@@ -13,7 +13,7 @@ const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844, touch: true };
 
 function shipped(id: string): CallFile {
-  const call = shippedCalls().find((c) => c.id === id);
+  const call = allShipped().find((c) => c.id === id);
   if (!call) throw new Error(`no call ${id}`);
   return call;
 }

@@ -12,6 +12,7 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     meter: async () => (await import('./en-meter.ts')).ofMeter,
     instructor: async () => (await import('./en-instructor.ts')).ofInstructor,
     home: async () => (await import('./en-home.ts')).ofHome,
+    visit: async () => (await import('./en-visit.ts')).ofVisit,
   },
   es: {
     debrief: async () => (await import('./es-later.ts')).later,
@@ -23,5 +24,6 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     meter: async () => (await import('./es-meter.ts')).ofMeter,
     instructor: async () => (await import('./es-instructor.ts')).ofInstructor,
     home: async () => (await import('./es-home.ts')).ofHome,
+    visit: async () => (await import('./es-visit.ts')).ofVisit,
   },
 };

@@ -8,6 +8,7 @@ import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
 import type { ofMeter } from './en-meter.ts';
 import type { ofShare } from './en-share.ts';
+import type { ofVisit } from './en-visit.ts';
 
 export type Language = 'en' | 'es';
 
@@ -22,7 +23,8 @@ export type Key =
   | keyof typeof ofKept
   | keyof typeof ofMeter
   | keyof typeof ofInstructor
-  | keyof typeof ofHome;
+  | keyof typeof ofHome
+  | keyof typeof ofVisit;
 
 /** One language, loaded. */
 export interface Words {
@@ -32,9 +34,19 @@ export interface Words {
 
 /**
  * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class, a meter, a trainer, a
- * household and what is kept other things.
+ * household, a routine visit and what is kept other things.
  */
-export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'build' | 'meter' | 'instructor' | 'home';
+export type Extra =
+  | 'debrief'
+  | 'drills'
+  | 'share'
+  | 'kept'
+  | 'class'
+  | 'build'
+  | 'meter'
+  | 'instructor'
+  | 'home'
+  | 'visit';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {

@@ -16,6 +16,7 @@ import {
   resumeCall,
   shippedCalls,
   shippedLibrary,
+  shippedVisits,
   Trace,
   viewOf,
 } from '../../src/calls/index.ts';
@@ -301,6 +302,12 @@ describe('what is refused is spoken whole', () => {
       speakDebrief(session);
     },
   );
+
+  it.each(shippedVisits().map((visit) => [visit.id, visit] as const))('the routine visit %s', (_id, visit) => {
+    const session = playSolution(prepareCall(visit));
+    speakView(session);
+    speakDebrief(session);
+  });
 
   it('a record that does not come out at its claims', () => {
     const made = makeRecord(playSolution(prepared));

@@ -47,6 +47,7 @@ const FLAGS = idsOf<Flag['id']>({
   'told-to-open': true,
   'sprayed-uncleared': true,
   'over-limit': true,
+  'label-unsigned': true,
 });
 const PROOFS = idsOf<ProofId>({
   pressure: true,
@@ -92,6 +93,8 @@ const CURVES = idsOf<CurveId>({
 });
 const LINES = idsOf<ScoreLine['id']>({
   safety: true,
+  readings: true,
+  decisions: true,
   cause: true,
   mend: true,
   proof: true,
@@ -171,7 +174,7 @@ const JOINED: Readonly<Record<string, readonly string[]>> = {
   shows: FAULTS.map((f) => f.id),
   sound: SOUNDS,
   stage: [...stepsOf('alarm'), 'drive', 'closed'],
-  verdict: ['passed', 'failed', 'unsafe', 'gone-on'],
+  verdict: ['passed', 'failed', 'visit-passed', 'visit-failed', 'unsafe', 'gone-on'],
   word: [
     ...COLOURS,
     ...SMELLS.map((smell) => `smell-${smell}`),

@@ -11,6 +11,7 @@ import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
 import { ofMeter as enMeter } from '../../src/words/en-meter.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
+import { ofVisit as enVisit } from '../../src/words/en-visit.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
 import { es } from '../../src/words/es.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
@@ -22,6 +23,7 @@ import { ofKept as esKept } from '../../src/words/es-kept.ts';
 import { later as esLater } from '../../src/words/es-later.ts';
 import { ofMeter as esMeter } from '../../src/words/es-meter.ts';
 import { ofShare as esShare } from '../../src/words/es-share.ts';
+import { ofVisit as esVisit } from '../../src/words/es-visit.ts';
 import { type Speak, speak } from '../../src/words/speak.ts';
 import type { Words } from '../../src/words/words.ts';
 
@@ -39,6 +41,7 @@ export const ENGLISH: Words = {
     ...enMeter,
     ...enInstructor,
     ...enHome,
+    ...enVisit,
   },
 };
 export const SPANISH: Words = {
@@ -55,6 +58,7 @@ export const SPANISH: Words = {
     ...esMeter,
     ...esInstructor,
     ...esHome,
+    ...esVisit,
   },
 };
 

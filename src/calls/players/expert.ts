@@ -163,10 +163,18 @@ export class Expert {
       .slice(0, TRUCK_HOLDS);
   }
 
-  /** Finds, mends and proves on a site made safe; on a living property it also cleans what wears, as on every visit. */
+  /** Puts right what is wrong on a site made safe; on a living property it also cleans what wears, as on every visit. */
   onSite(): void {
     const { hand } = this;
     const living = hand.session.prepared.lived !== undefined;
+    const mended = this.putRight(living ? () => cleanWear(hand) : undefined);
+    if (living && mended.length === 0) cleanWear(hand);
+    leave(hand);
+  }
+
+  /** Finds, mends and proves; `besides` is done once with the first mend. Returns what was named and mended, by key. */
+  putRight(besides?: () => void): readonly string[] {
+    const { hand } = this;
     const mended = new Set<string>();
     for (let i = 0; i < MOST_MENDS && !hand.ended; i++) {
       const keys = this.find().filter((key) => !mended.has(key));
@@ -178,12 +186,11 @@ export class Expert {
         [...mended].flatMap((key) => placedFault(key).shownBy),
       );
       for (const key of keys) this.mend(key);
-      if (living && i === 0) cleanWear(hand);
+      if (i === 0) besides?.();
       proveCure(hand, [...mended]);
       if (this.quiet()) break;
     }
-    if (living && mended.size === 0) cleanWear(hand);
-    leave(hand);
+    return [...mended];
   }
 
   /** Lamp dark and nothing more likely left than what was mended. */

@@ -37,7 +37,7 @@ export function playPartsSwapper(session: CallSession): void {
     (f) => last && f.mendedBy.includes(last.id) && session.definition(last.id),
   );
   if (blamed) nameCause(hand, [blamed.key], []);
-  leave(hand, ['mended', 'parts']);
+  leave(hand, { lines: ['mended', 'parts'] });
 }
 
 function partsByPrice(session: CallSession): readonly ActionDef[] {
@@ -57,7 +57,7 @@ export function playRandom(session: CallSession, seed: number): void {
     if (def) hand.do(def.id, answers(def, seed, i));
   }
   if (!hand.ended) closeByPhone(hand);
-  if (!hand.ended) leave(hand, []);
+  if (!hand.ended) leave(hand, { lines: [] });
 }
 
 /** A form filled in by chance. */

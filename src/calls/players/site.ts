@@ -1,11 +1,12 @@
 /** What every careful visit has: the site made safe, the cure proved, the property left ready, the record and the talk. */
 
 import { type ProofId, placedFault } from '../../faults/index.ts';
-import { RECORD_LINES } from '../../service/index.ts';
+import { type Fill, RECORD_LINES } from '../../service/index.ts';
 import { floatsOf } from '../../unit/index.ts';
 import { isOverAlarm, isTooLow } from '../drawn-down.ts';
 import { proofsShown } from '../proof.ts';
 import { STATE_CAUSE } from '../session-actions.ts';
+import { WRITE_RECORD } from '../visit/form.ts';
 import type { Hand } from './hand.ts';
 
 const ALL_TOLD = ['what-was-wrong', 'what-alarm-means', 'keep-lids-shut'];
@@ -60,7 +61,7 @@ export function proveCure(hand: Hand, keys: readonly string[]): void {
         else lift('startStopFloat');
         break;
       case 'spray':
-        showSpray(hand, () => has('spray'));
+        showSpray(hand);
         break;
       case 'floats':
         for (const float of floatsOf(panel)) lift(float);
@@ -108,11 +109,12 @@ const PROVING: readonly ProofId[] = [
   'watched',
 ];
 
+const IN_FULL = ['reading.spray-full', 'reading.zone-full'];
+
 /** The field at work; with a tank too low to show it, once more after water was brought. */
-function showSpray(hand: Hand, shown: () => boolean): void {
+export function showSpray(hand: Hand): void {
   const look = hand.has('zone-pressure') ? 'zone-pressure' : 'look-at-field';
-  inHand(hand, look);
-  if (shown()) return;
+  if (inHand(hand, look)) return;
   if (!hand.session.service.person.lids.has('pump')) hand.do('open-lid:pump');
   hand.do('look-into-pump-tank');
   if (!isTooLow(hand.session.service)) return;
@@ -120,12 +122,13 @@ function showSpray(hand: Hand, shown: () => boolean): void {
   inHand(hand, look);
 }
 
-/** Looks at the field while it is dosed: in Hand where no dose runs, or one would end too soon. */
-function inHand(hand: Hand, id: string): void {
+/** Looks at the field while it is dosed: in Hand where no dose runs, or one would end too soon. Whether it works in full. */
+function inHand(hand: Hand, id: string): boolean {
   const runs = hand.session.service.unit.control.outputs.pumpRuns && id === 'look-at-field';
   if (!runs) hand.do('selector-hand');
-  hand.do(id);
+  const look = hand.do(id);
   if (!runs) hand.do('selector-auto');
+  return look?.outcome.notes.some(({ reading }) => IN_FULL.includes(reading.id)) ?? false;
 }
 
 /** Most five-minute runs in Hand that bring the water down. */
@@ -148,7 +151,7 @@ function lowerWater(hand: Hand): void {
 }
 
 /** Lids on, selector in Auto, alarm reset and watched; then the record, the talk, and away. */
-export function leave(hand: Hand, lines: readonly string[] = RECORD_LINES): void {
+export function leave(hand: Hand, record: Fill = { lines: [...RECORD_LINES] }): void {
   const { person, unit } = hand.session.service;
   for (const circuit of [...person.locks]) {
     hand.do(`unlock:${circuit}`);
@@ -159,7 +162,7 @@ export function leave(hand: Hand, lines: readonly string[] = RECORD_LINES): void
   for (const lid of [...person.lids]) hand.do(`close-lid:${lid}`);
   hand.do('reset-panel');
   hand.do('watch-panel');
-  hand.do('write-record', { lines: [...lines] });
+  hand.do(WRITE_RECORD, record);
   hand.do('tell-household', { told: ALL_TOLD });
   hand.do('leave-site');
 }

@@ -44,7 +44,7 @@ function missing(prepared: Prepared, unit: Unit): readonly SymptomId[] {
 const VISIT_ENDS_s = 4 * 3600;
 
 function healsItself(prepared: Prepared, unit: Unit): readonly Problem[] {
-  if (prepared.call.expected.decision !== 'visit') return [];
+  if (prepared.call.expected.decision !== 'visit' || prepared.call.kind === 'visit') return [];
   if (unitFaults(prepared).every(({ id }) => placedFault(id).family === 'use')) {
     return [
       {
@@ -101,6 +101,8 @@ function mendsWithheld(prepared: Prepared): readonly Problem[] {
 function dangers(solution: CallSession, unit: Unit): readonly Problem[] {
   const [breach] = solution.breaches;
   if (breach) return [skipped(solution, breach)];
+  // On a routine visit nobody is on the phone to be warned.
+  if (solution.prepared.call.kind === 'visit') return [];
   const open = unit.driveAt(unit.t).condition.lidGap > 0;
   const hazards = [
     ...(SYMPTOMS['sewage-out'](unit) ? ['sewage lies about'] : []),

@@ -60,7 +60,7 @@ export function* proving(prepared: Prepared, lived?: Lived): Generator<Stage, Ca
   yield 'look-alikes';
   const alikes = mends ? lookAlikes(solution, diagnosis) : [];
   yield 'shortcuts';
-  const short = mends ? shortcuts(prepared, trueFaults(solution)) : [];
+  const short = mends || prepared.call.kind === 'visit' ? shortcuts(prepared, trueFaults(solution)) : [];
   return {
     symptomsArise,
     solvedBy: expert.passed ? [...solved, 'expert'] : solved,

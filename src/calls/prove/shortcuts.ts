@@ -14,6 +14,10 @@ const BY_ROTE: readonly PlayerId[] = ['reset-only', 'parts-swapper', 'random'];
 /** Those that pass, of people who do not look and of the solution bent. */
 export function shortcuts(prepared: Prepared, truth: readonly string[]): readonly string[] {
   const probes = new Set(probesIn(prepared).flatMap((probe) => probe.acts.map((def) => def.id)));
+  if (prepared.call.kind === 'visit') {
+    const unread = prepared.call.solution.filter((step) => !probes.has(step.do));
+    return passes(prepared, unread) ? ['sign without looking'] : [];
+  }
   const passing = BY_ROTE.filter((player) => judged(play(prepared, player)).passed);
   const { solution } = prepared.call;
   const bent: readonly (readonly [string, readonly SolutionStep[]])[] = [

@@ -13,6 +13,8 @@ export function PropertyStep() {
   const { t, local } = desk;
   const { units = [], households = [] } = build.looked?.offered ?? {};
   const title = textAt(build.draft, 'title', 'en');
+  // A routine visit is written as a file; one that is opened here stays one.
+  const kinds = build.draft.kind === 'visit' ? (['visit'] as const) : (['alarm', 'complaint'] as const);
   return (
     <section class="card step" aria-labelledby="step-title">
       <StepTitle id="build.step.property" />
@@ -29,7 +31,7 @@ export function PropertyStep() {
         <ChoiceField
           path="kind"
           label={t('build.kind')}
-          options={(['alarm', 'complaint'] as const).map((id) => ({ id, name: t(`build.kind.${id}`) }))}
+          options={kinds.map((id) => ({ id, name: t(`build.kind.${id}`) }))}
         />
         <ChoiceField
           path="unit"

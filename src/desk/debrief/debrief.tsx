@@ -41,7 +41,7 @@ function Debrief({ debrief, recordKey }: { debrief: DebriefView; recordKey: numb
       <Bar subtitle={`${desk.t('title.debrief')} · ${desk.local(debrief.title)}`}>
         <Onward debrief={debrief} rung={saved ? rungTaken(saved) : 'alone'} assistance={assistance} />
       </Bar>
-      <LookBack debrief={debrief} assistance={assistance} place={place}>
+      <LookBack debrief={debrief} assistance={assistance} place={place} recordKey={recordKey}>
         <Prompts debrief={debrief} />
       </LookBack>
     </div>

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { StepReviewView } from '../../calls/lesson.ts';
 import type { Assistance, DebriefView } from '../../calls/view.ts';
+import { useLater } from '../use-later.ts';
 import { Costs, Flags, Score, Taught, Truth } from './cards.tsx';
 import { firstLook, Replay } from './replay.tsx';
 import { Steps } from './steps.tsx';
@@ -13,14 +14,17 @@ interface Props {
   /** Of a coached call only. */
   readonly assistance: Assistance | undefined;
   readonly place: ReviewPlace;
+  /** Where it lies on the shelf, if it does. */
+  readonly recordKey?: number;
   /** One card more, beside the others. */
   readonly children?: ComponentChildren;
 }
 
 /** A call that is over, from its outcome to what each step was worth: the same whoever took it. */
-export function LookBack({ debrief: judged, assistance, place, children }: Props) {
+export function LookBack({ debrief: judged, assistance, place, recordKey, children }: Props) {
   const [at_ms, setAt] = useState(firstLook(judged));
   const review = useReview(place);
+  const visits = useLater(judged.visit !== undefined, () => import('../visit/decisions.tsx'), 'visit');
   const debrief = { ...judged, done: marked(judged.done, review.steps) };
   const show = (ms: number) => {
     setAt(ms);
@@ -33,6 +37,7 @@ export function LookBack({ debrief: judged, assistance, place, children }: Props
       <Replay debrief={debrief} at_ms={at_ms} onSeek={setAt} />
       <div class="debrief-cards">
         <Truth debrief={debrief} />
+        {debrief.visit && visits && <visits.Decisions visit={debrief.visit} recordKey={recordKey} />}
         <Score debrief={debrief} assistance={assistance} />
         <Costs debrief={debrief} />
         <Flags debrief={debrief} />

@@ -40,7 +40,7 @@ export function CallCardView({ card, number, next, children }: Props) {
           {number !== undefined && <span class="call-number">{number}</span>}
           <span>{local(card.lot)}</span>
           <span class="time">
-            <Icon name="phone" /> {formatClock(card.starts.secondOfDay)}
+            <Icon name={card.kind === 'visit' ? 'sheet' : 'phone'} /> {formatClock(card.starts.secondOfDay)}
           </span>
         </p>
         <h3 id={titleId}>{local(card.title)}</h3>
@@ -78,7 +78,8 @@ function Ways({ card, next }: { card: CallCard; next: Rung | null }) {
     <>
       <div class="buttons">
         <WayButton card={card} rung={first} look="primary" />
-        <WayButton card={card} rung={second} look="secondary" />
+        {/* A coach helps to search; on a routine visit nothing is searched for yet. */}
+        {card.kind !== 'visit' && <WayButton card={card} rung={second} look="secondary" />}
       </div>
       {others.length > 0 && (
         <details class="other-ways">
@@ -113,10 +114,15 @@ function WayButton({ card, rung, look }: WayProps) {
       data-rung={rung}
       onClick={() => desk.go({ screen: 'call', callId: card.id, rung })}
     >
-      {desk.t(rung === 'coached' && look === 'secondary' ? 'start.coached' : wordsOf(rung))}
+      {desk.t(wayWords(card, rung, look))}
       <span class="vh">: {desk.local(card.title)}</span>
     </button>
   );
+}
+
+function wayWords({ kind }: CallCard, rung: Rung, look: WayProps['look']): Key {
+  if (kind === 'visit') return 'start.visits.make';
+  return rung === 'coached' && look === 'secondary' ? 'start.coached' : wordsOf(rung);
 }
 
 function wordsOf(rung: Rung): Key {

@@ -17,6 +17,9 @@ export function StartScreen() {
     void desk.session.leave().then(desk.refreshShelves);
   }, [desk]);
   const suggested = suggestedCall(desk);
+  const isVisit = ({ kind }: CallCard) => kind === 'visit';
+  const visits = desk.calls.value.filter(isVisit);
+  const calls = desk.calls.value.filter((card) => !isVisit(card));
   return (
     <div class="start">
       <Bar />
@@ -40,13 +43,24 @@ export function StartScreen() {
             </a>
           </div>
           <ul class="call-cards">
-            {nextFirst(desk.calls.value, suggested?.callId).map(({ card, number }) => (
+            {nextFirst(calls, suggested?.callId).map(({ card, number }) => (
               <CallCardView
                 key={card.id}
                 card={card}
                 number={number}
                 next={card.id === suggested?.callId ? suggested.rung : null}
               />
+            ))}
+          </ul>
+        </section>
+        <section class="calls" aria-labelledby="visits-title">
+          <div class="calls-head">
+            <h2 id="visits-title">{desk.t('start.visits')}</h2>
+            <p>{desk.t('start.visits.lead')}</p>
+          </div>
+          <ul class="call-cards">
+            {visits.map((card) => (
+              <CallCardView key={card.id} card={card} next={null} />
             ))}
           </ul>
         </section>

@@ -6,6 +6,8 @@ import { trueFaults } from '../../calls/flags.ts';
 import type { Judgement } from '../../calls/judge.ts';
 import { judged } from '../../calls/record.ts';
 import type { CallSession } from '../../calls/session.ts';
+import { listOf } from '../../calls/session-actions.ts';
+import { decisionsOf, writtenRecord } from '../../calls/visit/decisions.ts';
 import type { Interaction, Learnt, Performed } from './learnt.ts';
 
 /** What the clock on the wall tells, which no replay could. */
@@ -57,7 +59,11 @@ function interactionsOf(
           },
         ],
   );
-  return [...decision(session, after_s), ...cause(session, after_s), way(session), seen(flags), ...numbers];
+  const decided =
+    session.prepared.call.kind === 'visit'
+      ? visited(session)
+      : [...decision(session, after_s), ...cause(session, after_s)];
+  return [...decided, way(session), seen(flags), ...numbers];
 }
 
 /** Closed by phone, or how soon somebody drives out. Nothing where it did not come so far. */
@@ -78,6 +84,19 @@ function decision(session: CallSession, after_s: Readonly<Record<string, number>
       ...latency(after_s[done.def.id]),
     },
   ];
+}
+
+/** What a routine visit's record decided. */
+function visited(session: CallSession): readonly Interaction[] {
+  return decisionsOf(session).map(
+    ({ id, right }): Interaction => ({
+      id: `decision.${id}`,
+      kind: 'performance',
+      response: [...listOf(writtenRecord(session)?.action.fill?.[id])],
+      result: right ? 'correct' : 'incorrect',
+      weighting: 0,
+    }),
+  );
 }
 
 /** What was named as the cause; asked for where a visit is due. */

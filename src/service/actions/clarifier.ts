@@ -1,20 +1,17 @@
 /** At the clarifier: how high the sludge stands in it, and whether its way back is open. */
 import type { ActionDef, Doing } from '../action.ts';
+import { CLARIFIER_CLEAR_m, clearWater_m } from '../fullness.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { quantity, say } from '../message.ts';
 import { actionsAt, conditionOf, good, mendsAt, off } from './shared.ts';
 
-/** Clear water under the outlet that a clarifier should show, m (a foot: common practice, no source). */
-const CLEAR_m = 0.3;
-
 function coreClarifier(d: Doing): void {
-  const { straight_m, hopper_m } = d.unit.spec.plant.clarifier;
-  const clear_m = d.measure(INSTRUMENTS.core_m, Math.max(0, straight_m + hopper_m - d.read().blanket_m));
-  const limit = { limit: quantity('length_m', CLEAR_m, 0.01) };
+  const clear_m = d.measure(INSTRUMENTS.core_m, clearWater_m(d.unit.spec, d.read()));
+  const limit = { limit: quantity('length_m', CLARIFIER_CLEAR_m, 0.01) };
   d.note(
     say('note.blanket'),
     say('reading.blanket', { clear: quantity('length_m', clear_m, 0.01) }),
-    clear_m < CLEAR_m ? off('remark.blanket', limit) : good('remark.blanket', limit),
+    clear_m < CLARIFIER_CLEAR_m ? off('remark.blanket', limit) : good('remark.blanket', limit),
   );
 }
 

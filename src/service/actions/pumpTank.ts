@@ -93,12 +93,13 @@ function liftFloat(float: FloatName): ActionDef {
       }
       const alarm = !lamp ? 'word.lamp-dark' : litBefore ? 'word.lamp-lit-before' : 'word.lamp-lights';
       const held = was === 'heldDown';
+      const unheard = float === 'highWaterFloat' && was === 'down' && !lamp;
       d.note(
         say('note.lift', { float: name }),
         held
           ? say('reading.wont-rise')
           : say('reading.lifted', { pump: say(pumpRuns ? 'word.pump-runs' : 'word.pump-still'), alarm: say(alarm) }),
-        held ? off('remark.cord') : undefined,
+        held ? off('remark.cord') : unheard ? off('remark.alarm-wanted') : undefined,
       );
       if (d.unit.has(`float-flooded:${float}`)) {
         d.note(say('note.float', { float: name }), say('reading.heavy'), off('remark.heavy-float'));

@@ -1,14 +1,8 @@
 /** What is taken out of a chamber to be read: a test strip, a jar of liquor, sludge cores, a probed trash tank. */
-import {
-  type EffluentColour,
-  effluentColour,
-  type JarReading,
-  jarVerdict,
-  readJar,
-  type Spot,
-} from '../../plant/index.ts';
+import { type EffluentColour, effluentColour, type JarReading, jarVerdict, readJar } from '../../plant/index.ts';
 import type { ActionDef, Doing } from '../action.ts';
 import type { Core } from '../facts.ts';
+import { CORED, JAR_min, PUMP_SLUDGE_m, trashLimit_m } from '../fullness.ts';
 import { INSTRUMENTS } from '../instruments.ts';
 import { type Message, type Quantity, quantity, say } from '../message.ts';
 import type { Note } from '../person.ts';
@@ -47,8 +41,6 @@ function dipStrip(d: Doing): void {
   );
 }
 
-const JAR_min = 30;
-
 /** What the notebook says of a jar whose line was read at so many mL. */
 export function jarNote(
   jar: JarReading,
@@ -80,11 +72,6 @@ function settleJar(d: Doing): void {
   d.note(say('note.jar'), reading, remark);
 }
 
-/** Spots away from the pump, which stirs up what lies near it. */
-const CORED = ['inlet', 'middle', 'far'] as const satisfies readonly Spot[];
-/** Average that calls for pumping out soon, m (9 in: common practice, no source). */
-const PUMP_OUT_m = 0.23;
-
 function coreSludge(d: Doing): void {
   const { sediment_m } = d.read();
   const cores = CORED.map((spot): Core => ({ spot, sludge_m: d.measure(INSTRUMENTS.core_m, sediment_m[spot]) }));
@@ -92,24 +79,20 @@ function coreSludge(d: Doing): void {
   d.learn({ pumpTankCores: cores });
   const read = (m: number) => quantity('length_m', m, 0.01);
   const values = Object.fromEntries(cores.map((core) => [core.spot, read(core.sludge_m)]));
-  const limit = { limit: read(PUMP_OUT_m) };
+  const limit = { limit: read(PUMP_SLUDGE_m) };
   d.note(
     say('note.cores'),
     say('reading.cores', { ...values, mean: read(mean_m) }),
-    mean_m < PUMP_OUT_m ? good('remark.cores', limit) : off('remark.cores', limit),
+    mean_m < PUMP_SLUDGE_m ? good('remark.cores', limit) : off('remark.cores', limit),
   );
 }
 
-/** Share of the trash tank's depth that sludge and scum may fill together. Source: a trade journal, 2026. */
-const FULL_SHARE = 0.25;
-
 function probeTrash(d: Doing): void {
   const now = d.read();
-  const { outlet_m, floor_m } = d.unit.spec.plant.trash;
   const sludge_m = d.measure(INSTRUMENTS.core_m, now.trashSludge_m);
   const scum_m = d.measure(INSTRUMENTS.scum_m, now.trashScum_m);
   d.learn({ trashSludge_m: sludge_m, trashScum_m: scum_m });
-  const limit_m = FULL_SHARE * (outlet_m - floor_m);
+  const limit_m = trashLimit_m(d.unit.spec);
   const limit = { limit: quantity('length_m', limit_m, 0.01) };
   d.note(
     say('note.trash-solids'),

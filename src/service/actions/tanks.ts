@@ -26,7 +26,8 @@ function lidActions(lid: LidId): ActionDef[] {
       },
       {
         label: say('act.open-lid', { lid: name }),
-        hindered: (person) => (person.lids.has(lid) ? say('why.lid-open') : undefined),
+        hindered: (person) =>
+          person.buried.has(lid) ? say('why.lid-buried') : person.lids.has(lid) ? say('why.lid-open') : undefined,
       },
     ),
     make(

@@ -53,6 +53,7 @@ export const buildWords = {
   'build.kind': 'Begins with',
   'build.kind.alarm': 'an alarm',
   'build.kind.complaint': 'a complaint without an alarm',
+  'build.kind.visit': 'a routine visit',
   'build.unit': 'Unit',
   'build.household': 'Household',
   'build.start': 'The phone rings',

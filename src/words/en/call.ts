@@ -73,6 +73,7 @@ export const call = {
   'stage.drive': 'Load and drive out',
   'stage.safe': 'Make the site safe',
   'stage.find': 'Find the cause',
+  'stage.find.visit': 'Go through the checklist',
   'stage.cause': 'State the cause with evidence',
   'stage.mend': 'Mend it',
   'stage.prove': 'Prove the cure',

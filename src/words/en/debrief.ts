@@ -38,6 +38,8 @@ export const debrief = {
   'debrief.idle': '{m}',
   'debrief.value': '{v}',
   'score.safety': 'Life safety',
+  'score.readings': 'Readings and cleanings',
+  'score.decisions': 'Decisions of the record',
   'score.cause': 'Cause, with evidence',
   'score.mend': 'Right mend',
   'score.proof': 'Proof of the cure',

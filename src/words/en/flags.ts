@@ -40,4 +40,6 @@ export const flags = {
     'The pump ran before the spray field had been cleared. Heads come up without warning, and people or pets may stand in the water. Which actions can start the pump, and what belongs before each?',
   'flag.over-limit':
     'The call went over its limit of time or money. The time line shows each step’s cost beside what it could tell. Which step cost most, and which cheaper check would have told the same?',
+  'flag.label-unsigned':
+    'The label inside the panel was left without name and date. Whoever opens that door next sees no visit. Where would the next person look for it?',
 };

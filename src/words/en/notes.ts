@@ -67,6 +67,7 @@ export const notes = {
   'note.level': 'Pump tank level',
   'note.draw-down': 'Draw-down',
   'note.hose-in': 'Garden hose',
+  'note.label': 'Label in the door',
   'note.pump-sound': 'Pump, by ear',
   'note.weep-hole': 'Weep hole',
   'note.after-stop': 'After a stop',

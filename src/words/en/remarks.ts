@@ -64,6 +64,8 @@ export const remarks = {
   'remark.filter-drop': 'the filter holds little back',
   'remark.nothing-arrives': 'nothing gets as far as the filter',
   'remark.pump-out': 'lift by rope or pipe, never by the cord',
+  'remark.label': 'healthy air {low} to {high}',
+  'remark.alarm-wanted': 'up with no alarm: the float, its wire or the lamp',
   'remark.flap-shut': 'lets nothing out',
   'remark.flap-open': 'the line runs back',
   'remark.capacitor': 'rated: {c}; holds a charge, discharge it first',

@@ -31,6 +31,7 @@ export const units = {
   'unit.share': '{n}%',
   'unit.none': '{n}',
   'date.short': '{weekday} {day} {month}',
+  'date.full': '{day} {month} {year}',
   'weekday.0': 'Mon',
   'weekday.1': 'Tue',
   'weekday.2': 'Wed',

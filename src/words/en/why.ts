@@ -4,6 +4,8 @@ export const why = {
   'why.on-the-phone': 'Only on site: send a visit first.',
   'why.lid': 'Open the {lid} first.',
   'why.lid-open': 'It is open already.',
+  'why.lid-buried': 'The lawn has grown over it. Have buried lines marked, then probe for it from the house.',
+  'why.no-lid-buried': 'No lid lies buried here.',
   'why.lid-closed': 'It is closed already.',
   'why.locked': 'This circuit is locked out. Take the lock off first.',
   'why.not-locked': 'There is no lock on this circuit.',

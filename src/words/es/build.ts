@@ -53,6 +53,7 @@ export const buildWords = {
   'build.kind': 'Empieza con',
   'build.kind.alarm': 'una alarma',
   'build.kind.complaint': 'una queja sin alarma',
+  'build.kind.visit': 'una visita de rutina',
   'build.unit': 'Unidad',
   'build.household': 'Hogar',
   'build.start': 'Suena el teléfono',

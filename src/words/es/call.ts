@@ -74,6 +74,7 @@ export const call: Record<keyof typeof en, string> = {
   'stage.drive': 'Cargar y salir',
   'stage.safe': 'Asegurar el sitio',
   'stage.find': 'Hallar la causa',
+  'stage.find.visit': 'Seguir la lista de revisión',
   'stage.cause': 'Decir la causa con pruebas',
   'stage.mend': 'Reparar',
   'stage.prove': 'Comprobar el arreglo',

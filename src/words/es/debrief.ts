@@ -39,6 +39,8 @@ export const debrief: Record<keyof typeof en, string> = {
   'debrief.idle': '{m}',
   'debrief.value': '{v}',
   'score.safety': 'Seguridad de la vida',
+  'score.readings': 'Lecturas y limpiezas',
+  'score.decisions': 'Decisiones del informe',
   'score.cause': 'Causa, con pruebas',
   'score.mend': 'Reparación correcta',
   'score.proof': 'Comprobación del arreglo',

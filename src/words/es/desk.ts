@@ -9,6 +9,7 @@ export const desk: Record<keyof typeof en, string> = {
   'title.round': 'Ronda',
   'title.take': 'Avisos de un enlace o un archivo',
   'title.sheet': 'Hoja',
+  'title.record': 'Informe de servicio',
   'title.build': 'Preparar',
   'build.opening': 'Abriendo …',
   'start.build': 'Preparar: haga avisos propios',
@@ -62,6 +63,9 @@ export const desk: Record<keyof typeof en, string> = {
   'start.best.passed': 'Superado, mejor nota {score}',
   'start.best.failed': 'No superado, mejor nota {score}',
   'start.nextTime': 'Usted anotó:',
+  'start.visits': 'Visitas de rutina',
+  'start.visits.make': 'Hacer la visita',
+  'start.visits.lead': 'Nadie llamó: cada cámara, cada lectura, la limpieza y un informe que decide.',
   'start.drills': 'Ejercicios de dos minutos',
   'start.drills.lead':
     'Flotadores, línea de aire, frasco, tablero, medidor: una destreza cada vez, con respuesta al instante.',

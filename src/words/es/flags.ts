@@ -41,4 +41,6 @@ export const flags: Record<keyof typeof en, string> = {
     'La bomba trabajó antes de despejar el campo de aspersión. Los aspersores salen sin avisar, y puede haber personas o animales bajo el agua. ¿Qué acciones arrancan la bomba y qué va antes de cada una?',
   'flag.over-limit':
     'El aviso pasó su límite de tiempo o de dinero. La línea de tiempo muestra lo que costó cada paso junto a lo que podía decir. ¿Cuál costó más, y qué comprobación más barata decía lo mismo?',
+  'flag.label-unsigned':
+    'La etiqueta del tablero quedó sin nombre ni fecha. Quien abra esa puerta después no verá ninguna visita. ¿Dónde la buscaría la siguiente persona?',
 };

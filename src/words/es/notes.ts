@@ -68,6 +68,7 @@ export const notes: Record<keyof typeof en, string> = {
   'note.level': 'Nivel, tanque de bombeo',
   'note.draw-down': 'Abatimiento',
   'note.hose-in': 'Manguera del jardín',
+  'note.label': 'Etiqueta en la puerta',
   'note.pump-sound': 'Bomba, de oído',
   'note.weep-hole': 'Orificio de purga',
   'note.after-stop': 'Tras un paro',

@@ -65,6 +65,8 @@ export const remarks: Record<keyof typeof en, string> = {
   'remark.filter-drop': 'el filtro frena poco',
   'remark.nothing-arrives': 'no llega nada al filtro',
   'remark.pump-out': 'sacar por la cuerda o el tubo, nunca por el cordón',
+  'remark.label': 'aire sano de {low} a {high}',
+  'remark.alarm-wanted': 'arriba y sin alarma: el flotador, su cable o la luz',
   'remark.flap-shut': 'no deja salir nada',
   'remark.flap-open': 'la línea se regresa',
   'remark.capacitor': 'de placa: {c}; guarda carga, descargar antes',

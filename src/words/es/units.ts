@@ -32,6 +32,7 @@ export const units: Record<keyof typeof en, string> = {
   'unit.share': '{n}\u00a0%',
   'unit.none': '{n}',
   'date.short': '{weekday} {day} {month}',
+  'date.full': '{day} {month} {year}',
   'weekday.0': 'lun',
   'weekday.1': 'mar',
   'weekday.2': 'mié',

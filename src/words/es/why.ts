@@ -5,6 +5,8 @@ export const why: Record<keyof typeof en, string> = {
   'why.on-the-phone': 'Solo en el sitio: mande antes una visita.',
   'why.lid': 'Quite antes la {lid}.',
   'why.lid-open': 'Ya está abierta.',
+  'why.lid-buried': 'El césped la tapó. Haga marcar las líneas enterradas y luego sondee desde la casa.',
+  'why.no-lid-buried': 'Aquí no hay tapa enterrada.',
   'why.lid-closed': 'Ya está cerrada.',
   'why.locked': 'Este circuito está bloqueado. Quite antes el candado.',
   'why.not-locked': 'Este circuito no tiene candado.',

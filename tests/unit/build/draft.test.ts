@@ -123,8 +123,8 @@ describe('what is wrong with a draft', () => {
     const problems = problemsOf(newDraft(), library);
     expect(problems.filter(({ message }) => message !== 'nothing is written here').map(({ path }) => path)).toEqual([
       'id',
-      'faults',
       'solution',
+      'faults',
     ]);
     expect(problems.map(({ path }) => path)).toContain('title.es');
   });

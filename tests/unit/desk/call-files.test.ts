@@ -1,6 +1,14 @@
 import { readdirSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { lotsOf, prepareCall, shippedCalls, shippedLibrary, shippedRound } from '../../../src/calls/index.ts';
+import {
+  allShipped,
+  lotsOf,
+  prepareCall,
+  shippedCalls,
+  shippedLibrary,
+  shippedRound,
+  shippedVisits,
+} from '../../../src/calls/index.ts';
 import { fetchCall } from '../../../src/desk/call-files.ts';
 import { CARDS } from '../../../src/desk/cards.ts';
 import { fetchLots } from '../../../src/desk/round-files.ts';
@@ -11,12 +19,13 @@ function filesIn(folder: string): readonly string[] {
   return files.map((name) => name.replace(/\.json$/, '')).sort();
 }
 
-it.each(shippedCalls().map((call) => [call.id, call] as const))('%s is fetched as it was checked', async (id, call) => {
+it.each(allShipped().map((call) => [call.id, call] as const))('%s is fetched as it was checked', async (id, call) => {
   expect(await fetchCall(id)).toEqual(prepareCall(call));
 });
 
 it.each([
   ['calls', shippedCalls().map(({ id }) => id)],
+  ['visits', shippedVisits().map(({ id }) => id)],
   ['units', [...shippedLibrary().units.keys()]],
   ['households', [...shippedLibrary().households.keys()]],
 ] as const)('no file of %s lies there that was not checked', (folder, checked) => {
@@ -28,8 +37,8 @@ it('a call that does not ship is not there, whatever its name looks like', async
   expect(await fetchCall('../units/u1')).toBeUndefined();
 });
 
-it('the list has a card for every call, in the order in which they are best taken', () => {
-  expect(CARDS.map(({ id }) => id)).toEqual(shippedCalls().map(({ id }) => id));
+it('the list has a card for every call, in the order in which they are best taken, and then for every routine visit', () => {
+  expect(CARDS.map(({ id }) => id)).toEqual(allShipped().map(({ id }) => id));
 });
 
 it('the lots of the round are fetched as they were checked', async () => {

@@ -1,0 +1,4 @@
+import { visit } from './es/visit.ts';
+
+/** What only a routine visit says, in Spanish. */
+export const ofVisit = visit;

@@ -1,5 +1,6 @@
 /** A call on paper: what a trainee may know when the phone rings, and all that a trainer needs beside them. */
 import { placeWords } from '../calls/places.ts';
+import type { CallFile } from '../calls/schema.ts';
 import { CallSession } from '../calls/session.ts';
 import { faultName } from '../calls/session-actions.ts';
 import { type Prepared, unitFaults } from '../calls/setup.ts';
@@ -9,6 +10,7 @@ import { clockAt } from '../calls/viewOf.ts';
 import { type LocalText, type Message, say } from '../service/index.ts';
 
 export interface TraineeSheet {
+  readonly kind: CallFile['kind'];
   readonly title: LocalText;
   readonly summary: LocalText;
   readonly lot: LocalText;
@@ -72,6 +74,6 @@ export function trainerSheet(prepared: Prepared): TrainerSheet {
 }
 
 function sheetOf(session: CallSession): TraineeSheet {
-  const { title, summary, lot, report } = session.prepared.call;
-  return { title, summary, lot, rings: clockAt(session, session.now_ms / 1000), said: report.said };
+  const { kind, title, summary, lot, report } = session.prepared.call;
+  return { kind, title, summary, lot, rings: clockAt(session, session.now_ms / 1000), said: report.said };
 }

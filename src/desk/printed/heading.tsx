@@ -16,7 +16,11 @@ export function Heading({ sheet, who }: { sheet: TraineeSheet; who: SheetOf }) {
       </p>
       <ScreenTitle>{local(sheet.title)}</ScreenTitle>
       <p>
-        <strong>{t('sheet.rings', { when: formatMoment(desk.words.value, sheet.rings) })}</strong>
+        <strong>
+          {t(sheet.kind === 'visit' ? 'sheet.visited' : 'sheet.rings', {
+            when: formatMoment(desk.words.value, sheet.rings),
+          })}
+        </strong>
         <br />
         {local(sheet.summary)}
       </p>

@@ -10,6 +10,8 @@ export function TrainerPaper({ sheet }: { sheet: TrainerSheet }) {
   const { t, local } = desk;
   const speak = desk.speak.value;
   const soon = sheet.urgency.map((id) => t(`urgency.${id}`)).join(' / ');
+  const decided = sheet.decision === 'close' ? t('sheet.close') : t('sheet.visit', { when: soon });
+  const expected = sheet.kind === 'visit' ? t('sheet.routine') : decided;
   return (
     <>
       <Heading sheet={sheet} who="trainer" />
@@ -37,8 +39,7 @@ export function TrainerPaper({ sheet }: { sheet: TrainerSheet }) {
       <section>
         <h2>{t('sheet.expected')}</h2>
         <p>
-          {sheet.decision === 'close' ? t('sheet.close') : t('sheet.visit', { when: soon })}{' '}
-          {t('sheet.pass', { n: sheet.pass })}
+          {expected} {t('sheet.pass', { n: sheet.pass })}
         </p>
       </section>
       <section>

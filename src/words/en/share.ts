@@ -39,6 +39,8 @@ export const share = {
     'The trainer’s sheet tells what is wrong and how it is found. Leave it closed if you are going to take the call yourself.',
   'sheet.reveal': 'Show it',
   'sheet.rings': 'The phone rings: {when}',
+  'sheet.visited': 'At the door: {when}',
+  'sheet.routine': 'The whole checklist, and a record whose every decision is right.',
   'sheet.said': 'What the caller says',
   'sheet.phone': 'By phone',
   'sheet.site': 'On site',

@@ -44,6 +44,8 @@ export const share: Record<keyof typeof en, string> = {
     'La hoja del instructor dice qué está mal y cómo se encuentra. Déjela cerrada si usted va a atender el aviso.',
   'sheet.reveal': 'Mostrarla',
   'sheet.rings': 'Suena el teléfono: {when}',
+  'sheet.visited': 'En la puerta: {when}',
+  'sheet.routine': 'Toda la lista de revisión y un informe con cada decisión correcta.',
   'sheet.said': 'Lo que dice quien llama',
   'sheet.phone': 'Por teléfono',
   'sheet.site': 'En el sitio',

@@ -66,9 +66,13 @@ export function rowsWanted(prepared: Prepared): readonly RowDef[] {
   })).filter(({ wants }) => wants.length > 0);
 }
 
-/** Whether an action stands on the checklist of a routine visit. */
+/** What stands between the alarms that are made, and shows that the lamp stays out. */
+const BETWEEN: readonly string[] = ['reset-panel', 'watch-panel'];
+
+/** Whether an action stands on the checklist of a routine visit, or between its lines. */
 export function isListed(prepared: Prepared, id: string): boolean {
-  return prepared.call.kind === 'visit' && ROWS.some(({ wants }) => wants.some((ids) => ids.includes(id)));
+  if (prepared.call.kind !== 'visit') return false;
+  return BETWEEN.includes(id) || ROWS.some(({ wants }) => wants.some((ids) => ids.includes(id)));
 }
 
 export function rowsOf({ prepared, done }: CallSession): readonly Row[] {

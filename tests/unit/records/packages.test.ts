@@ -1,9 +1,8 @@
 /**
- * Packages by the letter of what they are to be. The schemas of the standards carry no licence to be kept here, and no package
- * that brings them is fit to be depended on, so the structure is checked rule by rule, with the section beside each.
+ * Packages by the letter of what they are to be, rule by rule with the section beside each. The schemas of the standards carry no
+ * licence to be kept here: those of SCORM are fetched where that goes (`scorm-schemas.test.ts`).
  */
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
@@ -16,6 +15,7 @@ import { pack, packageOf } from '../../../src/cli/pack.ts';
 import { zipOf } from '../../../src/cli/zip.ts';
 import { readLaunched } from '../../../src/records/package/entry.ts';
 import type { Platform } from '../../../src/records/package/platforms.ts';
+import { builtPage } from './built-page.ts';
 import { all, inner, readXml } from './read-xml.ts';
 import { prepared } from './taken.ts';
 
@@ -28,14 +28,7 @@ const OWN: CallFile = {
 
 let folder = '';
 beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'underlawn-pack-'));
-  mkdirSync(join(folder, 'page/assets'), { recursive: true });
-  mkdirSync(join(folder, 'page/.vite'));
-  writeFileSync(join(folder, 'page/.vite/manifest.json'), '{}');
-  writeFileSync(join(folder, 'page/assets/b.js'), 'b');
-  writeFileSync(join(folder, 'page/assets/a.css'), 'a');
-  const start = readFileSync('src/index.html', 'utf8');
-  writeFileSync(join(folder, 'page/index.html'), start);
+  folder = builtPage();
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -1,6 +1,5 @@
 /** `class`: records replayed and put on one sheet, as a table or as CSV. */
-import { readdirSync, statSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { type CallFile, COURSE, prepareCall, problemLine, shippedCalls } from '../calls/index.ts';
 import {
@@ -15,7 +14,7 @@ import {
 import type { Message } from '../service/index.ts';
 import { type Counted, type Regrets, regretsOf } from './class-regret.ts';
 import { english } from './english.ts';
-import { findCall, readText } from './files.ts';
+import { filesIn, findCall, readText } from './files.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
 
 /** Steps with most regret that the text names. */
@@ -69,18 +68,6 @@ function asJson(sheet: ClassSheet, regrets: Regrets | undefined): object {
     cells: [...row.cells].map(([call, cell]) => [call, cellOf(cell)]),
   }));
   return { ...sheet, rows, ...(regrets ? { regret: regrets.dearest } : {}) };
-}
-
-function filesIn(path: string): readonly string[] {
-  try {
-    if (!statSync(path).isDirectory()) return [path];
-  } catch {
-    throw new UsageError(`${path} cannot be read; check the path`);
-  }
-  return readdirSync(path)
-    .filter((name) => name.endsWith('.json'))
-    .sort()
-    .map((name) => join(path, name));
 }
 
 function callIn(file: string): CallFile {

@@ -96,6 +96,8 @@ export interface Store extends Claims {
   /** What is known of the quiz's skills, in no order. */
   cards(): Promise<QuizCard[]>;
   putCard(card: QuizCard): Promise<void>;
+  /** The mock exam that was sat last, to say how it stands. */
+  sitting(): Promise<unknown>;
   /** The mock exam to go on with or to look at again, as `takeProgress` a call; whoever takes it checks it. */
   takeSitting(): Promise<unknown>;
   /** Throws `HeldElsewhere` as `putProgress`. */
@@ -282,6 +284,7 @@ export function storeOver(
     dropMoment: (key) => drop('moments', key),
     cards: async () => (await list('cards', QuizCard)).map(([, value]) => value),
     putCard: async (card) => void (await put('cards', card, cardKey(card))),
+    sitting: async () => (await quietly(one('exam', Sitting, EXAM), undefined))?.kept,
     takeSitting: async () => (await take('exam', Sitting, EXAM))?.kept,
     putSitting: (kept, savedAt) =>
       writeHeld(EXAM, ['exam'], async (at) => {

@@ -7,6 +7,7 @@ import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
 import type { ofMeter } from './en-meter.ts';
+import type { ofQuiz } from './en-quiz.ts';
 import type { ofShare } from './en-share.ts';
 
 export type Language = 'en' | 'es';
@@ -16,6 +17,7 @@ export type Key =
   | keyof typeof en
   | keyof typeof later
   | keyof typeof ofDrills
+  | keyof typeof ofQuiz
   | keyof typeof ofShare
   | keyof typeof ofClass
   | keyof typeof ofBuild
@@ -31,10 +33,20 @@ export interface Words {
 }
 
 /**
- * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class, a meter, a trainer, a
+ * Texts that a call does without: a debrief and a coach say more; drills, a quiz, calls from elsewhere, a class, a meter, a trainer, a
  * household and what is kept other things.
  */
-export type Extra = 'debrief' | 'drills' | 'share' | 'kept' | 'class' | 'build' | 'meter' | 'instructor' | 'home';
+export type Extra =
+  | 'debrief'
+  | 'drills'
+  | 'quiz'
+  | 'share'
+  | 'kept'
+  | 'class'
+  | 'build'
+  | 'meter'
+  | 'instructor'
+  | 'home';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {

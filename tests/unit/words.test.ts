@@ -25,7 +25,18 @@ describe('the dictionaries', () => {
     expect((await loadWords('es')).texts['part.panel']).toBe('Tablero');
     expect((await loadWords('en')).texts['shows.line-split']).toBeUndefined();
     expect((await loadWords('en', 'debrief')).texts['drills.begin']).toBeUndefined();
-    const all = ['debrief', 'drills', 'share', 'kept', 'class', 'build', 'meter', 'instructor', 'home'] as const;
+    const all = [
+      'debrief',
+      'drills',
+      'quiz',
+      'share',
+      'kept',
+      'class',
+      'build',
+      'meter',
+      'instructor',
+      'home',
+    ] as const;
     for (const [words, course] of [[ENGLISH, en] as const, [SPANISH, es] as const]) {
       const { texts } = await loadWords(words.language, ...all);
       // What a course platform makes the page say comes with what launches it.

@@ -9,25 +9,31 @@ interface Props {
   readonly ask: NumberAsked;
   readonly given: Given | null;
   readonly onAnswer: (value: number) => void;
+  /** In an exam, where nothing is told yet: the number so far, taken as it is typed. */
+  readonly chosen?: number | null;
+  readonly onTyped?: (value: number | null) => void;
 }
 
 /** A number to type, with either decimal mark. */
-export function NumberAnswer({ ask, given, onAnswer }: Props) {
+export function NumberAnswer({ ask, given, onAnswer, chosen = null, onTyped }: Props) {
   const desk = useDesk();
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useState(chosen === null ? '' : String(chosen));
   const [wanting, setWanting] = useState(false);
-  const value = Number(typed.trim().replace(',', '.'));
   const check = () => {
-    const isNumber = typed.trim() !== '' && Number.isFinite(value);
-    setWanting(!isNumber);
-    if (isNumber) onAnswer(value);
+    const value = numberIn(typed);
+    setWanting(value === null);
+    if (value !== null) onAnswer(value);
+  };
+  const type = (text: string) => {
+    setTyped(text);
+    onTyped?.(numberIn(text));
   };
   return (
     <form
       class="number-answer"
       onSubmit={(event) => {
         event.preventDefault();
-        if (given === null) check();
+        if (given === null && onTyped === undefined) check();
       }}
     >
       <label>
@@ -40,14 +46,15 @@ export function NumberAnswer({ ask, given, onAnswer }: Props) {
           readOnly={given !== null}
           aria-invalid={wanting}
           aria-describedby={wanting ? 'number-missing' : undefined}
-          onInput={(event) => setTyped(event.currentTarget.value)}
+          onInput={(event) => type(event.currentTarget.value)}
         />
       </label>
-      {given === null ? (
+      {given === null && onTyped === undefined && (
         <button type="submit" class="primary">
           {desk.t('drills.check')}
         </button>
-      ) : (
+      )}
+      {given !== null && (
         <p class="option-mark right">
           <Icon name="check" /> {desk.t('drills.wanted')}: {formatNumber(desk.words.value, ask.value, 0)}{' '}
           {desk.speak.value(ask.unit)}
@@ -60,4 +67,10 @@ export function NumberAnswer({ ask, given, onAnswer }: Props) {
       )}
     </form>
   );
+}
+
+/** What was typed as a number, with either decimal mark. */
+function numberIn(typed: string): number | null {
+  const value = Number(typed.trim().replace(',', '.'));
+  return typed.trim() !== '' && Number.isFinite(value) ? value : null;
 }

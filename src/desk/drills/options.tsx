@@ -8,10 +8,12 @@ interface Props {
   readonly ask: Choice;
   readonly given: Given | null;
   readonly onAnswer: (id: string) => void;
+  /** In an exam, where nothing is told yet: what is chosen so far, and can be changed. */
+  readonly chosen?: string | null;
 }
 
 /** The answers as buttons; while the focus is among them, their numbers choose too. */
-export function Options({ ask, given, onAnswer }: Props) {
+export function Options({ ask, given, onAnswer, chosen }: Props) {
   const { t } = useDesk();
   const byNumber = (event: KeyboardEvent) => {
     const option = event.ctrlKey || event.altKey || event.metaKey ? undefined : ask.options[Number(event.key) - 1];
@@ -21,7 +23,8 @@ export function Options({ ask, given, onAnswer }: Props) {
     <>
       <ol class="drill-options" aria-label={t('drills.answers')} onKeyDown={byNumber}>
         {ask.options.map((option, i) => {
-          const mark = given === null ? '' : markOf(option.id, ask.right, given.answer);
+          const mark =
+            given !== null ? markOf(option.id, ask.right, given.answer) : option.id === chosen ? 'chosen' : '';
           return (
             <li key={option.id}>
               <button
@@ -29,6 +32,7 @@ export function Options({ ask, given, onAnswer }: Props) {
                 class={`drill-option ${mark}`}
                 data-option={option.id}
                 aria-disabled={given !== null}
+                aria-pressed={chosen === undefined || given !== null ? undefined : option.id === chosen}
                 onClick={() => onAnswer(option.id)}
               >
                 <span class="number" aria-hidden="true">
@@ -39,7 +43,7 @@ export function Options({ ask, given, onAnswer }: Props) {
                 </span>
                 {mark !== '' && mark !== 'other' && (
                   <span class="option-mark">
-                    <Icon name={mark === 'right' ? 'check' : 'cross'} />
+                    <Icon name={mark === 'wrong' ? 'cross' : 'check'} />
                     {t(mark === 'right' ? 'drills.wanted' : 'drills.yours')}
                   </span>
                 )}

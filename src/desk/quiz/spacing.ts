@@ -9,6 +9,9 @@ import type { QuizCard } from '../stored.ts';
 
 const scheduler = fsrs({ enable_fuzz: false });
 
+/** A skill is due once it is less likely still known than this. */
+export const DUE_recall = scheduler.parameters.request_retention;
+
 function cardOf({ due, last, stability, difficulty, scheduled_d, steps, reps, lapses, state }: QuizCard): CardInput {
   // Days since the last answer are worked out anew; the package wants the field until its next version.
   const elapsed_days = 0;

@@ -37,10 +37,10 @@ export function statistics(args: readonly string[]): number {
 }
 
 function printForms(forms: readonly FormStatistics[]): void {
-  for (const { exam, form, unit, n, size, found } of forms) {
-    print(`exam ${exam}, form ${form}, unit ${unit}: N = ${n}, ${size} questions`);
+  for (const { exam, form, unit, n, items, found } of forms) {
+    print(`exam ${exam}, form ${form}, unit ${unit}: N = ${n}, ${items.length} questions`);
     if (found) {
-      printWhole(found.whole, size);
+      printWhole(found.whole, items.length);
       for (const item of found.items) printItem(item, n);
     } else print(`  nothing is told of a question from fewer than ${LEAST_ANSWERS} answers`);
   }

@@ -53,7 +53,7 @@ export interface FormStatistics {
   readonly unit: string;
   /** Files; one is one sitting. */
   readonly n: number;
-  readonly size: number;
+  readonly items: readonly Item[];
   /** Not there while there are too few answers. */
   readonly found: { readonly whole: Whole; readonly items: readonly ItemStatistics[] } | null;
 }
@@ -74,7 +74,7 @@ function statisticsOf(files: readonly AnswersFile[]): FormStatistics[] {
   if (first === undefined) return [];
   const { exam, form, unit, items } = first;
   const n = files.length;
-  const about = { exam, form, unit, n, size: items.length };
+  const about = { exam, form, unit, n, items: items.map(({ skill, seed }) => ({ skill, seed })) };
   if (n < LEAST_ANSWERS) return [{ ...about, found: null }];
   const matrix = files.map((file) => file.items.map(({ right }) => right));
   return [

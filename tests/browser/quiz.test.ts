@@ -7,6 +7,7 @@ import { checked, type Drill } from '../../src/quiz/drill.ts';
 import { formOf } from '../../src/quiz/exam.ts';
 import { drill } from '../../src/quiz/index.ts';
 import { rightAnswer } from '../../src/quiz/right.ts';
+import { readSheet } from '../../src/records/angoff-sheet.ts';
 import { speak } from '../../src/words/speak.ts';
 import { answerTo, MOCK, sat } from '../unit/quiz/sat.ts';
 import { ENGLISH } from '../unit/spoken.ts';
@@ -314,6 +315,10 @@ inBrowser('the class screen', () => {
     await page.locator('[data-statistics-csv]').click();
     const csv = readFileSync(await (await download).path(), 'utf8');
     expect(csv.trim().split('\r\n').length).toBe(31);
+    const judges = page.waitForEvent('download');
+    await page.locator(`[data-judges="${FORM}"]`).click();
+    const sheet = readSheet(readFileSync(await (await judges).path(), 'utf8').replaceAll(/,(?=\r\n)/g, ',0.7'));
+    expect(sheet.ok && sheet.value.items).toEqual(QUESTIONS.map(({ skill, seed }) => `${skill}-${seed}`));
     expect(errors).toEqual([]);
     await close();
   });

@@ -2,8 +2,11 @@ import '../css/questions.css';
 import { useMemo } from 'preact/hooks';
 import type { AnswersFile } from '../../quiz/answers.ts';
 import type { Drill } from '../../quiz/drill.ts';
+import type { Item } from '../../quiz/exam.ts';
 import { drill } from '../../quiz/index.ts';
 import { type FormStatistics, formStatistics, type ItemStatistics, LEAST_ANSWERS } from '../../quiz/item-statistics.ts';
+import { angoffSheet } from '../../records/angoff-sheet.ts';
+import { questionOf as inWords } from '../../records/qti/question.ts';
 import { statisticsCsv } from '../../records/statistics-csv.ts';
 import type { Message } from '../../service/message.ts';
 import { formatNumber } from '../../words/measure.ts';
@@ -44,7 +47,7 @@ export function Questions({ answers }: { readonly answers: readonly AnswersFile[
   );
 }
 
-function Form({ form: { form, unit, n, size, found } }: { readonly form: FormStatistics }) {
+function Form({ form: { form, unit, n, items, found } }: { readonly form: FormStatistics }) {
   const { t } = useDesk();
   const digits = useDigits();
   const title = t('stats.form', { form: String(form), unit, n });
@@ -56,7 +59,7 @@ function Form({ form: { form, unit, n, size, found } }: { readonly form: FormSta
       ) : (
         <>
           <ul class="form-facts">
-            <li>{t('stats.mean', { mean: digits(found.whole.mean), m: size })}</li>
+            <li>{t('stats.mean', { mean: digits(found.whole.mean), m: items.length })}</li>
             <li>{t('stats.sd', { sd: digits(found.whole.sd) })}</li>
             <li>{t('stats.sem', { sem: digits(found.whole.sem) })}</li>
             <li>{t('stats.kr20', { r: digits(found.whole.kr20) })}</li>
@@ -84,7 +87,29 @@ function Form({ form: { form, unit, n, size, found } }: { readonly form: FormSta
           </section>
         </>
       )}
+      <JudgesSheet form={form} unit={unit} items={items} />
     </>
+  );
+}
+
+/** Its questions on a sheet for judges, who say of each how likely somebody who is just good enough gets it right. */
+function JudgesSheet({ form, unit, items }: Pick<FormStatistics, 'form' | 'unit' | 'items'>) {
+  const { t, speak, words } = useDesk();
+  const sheet = () => {
+    const questions = items.flatMap((item) => {
+      const asked = questionOf(item, unit);
+      return asked === undefined ? [] : inWords(asked, words.value.language, speak.value);
+    });
+    handOverText(`judges-${form}.csv`, UTF8_MARK + angoffSheet(items, questions), 'text/csv');
+  };
+  return (
+    <div class="judges">
+      <button type="button" class="secondary" data-judges={form} onClick={sheet}>
+        <Icon name="sheet" /> {t('stats.judges')}
+        <span class="vh">: {t('stats.formNumber', { form: String(form) })}</span>
+      </button>
+      <p class="small">{t('stats.judges.about')}</p>
+    </div>
   );
 }
 
@@ -134,7 +159,7 @@ function Row({ item, n, unit }: RowProps) {
   );
 }
 
-function questionOf({ skill, seed }: ItemStatistics, unit: string): Drill | undefined {
+function questionOf({ skill, seed }: Item, unit: string): Drill | undefined {
   const spec = UNITS.find(({ id }) => id === unit);
   return spec && drill(skill, seed, spec);
 }

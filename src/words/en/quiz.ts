@@ -116,5 +116,9 @@ export const quiz = {
   'stats.note':
     '“Agrees with the rest” is the correlation with the right answers to all other questions. Unanswered is wrong. A file is one sitting.',
   'stats.licence': 'This judges questions, not people, and does not make the exam fit to license anybody.',
+  'stats.judges': 'Sheet for judges',
+  'stats.formNumber': 'form {form}',
+  'stats.judges.about':
+    'Each judge writes beside every question how likely somebody who is just good enough gets it right; the command line makes a cut of them.',
   'stats.csv': 'Download as CSV',
 };

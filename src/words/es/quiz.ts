@@ -117,5 +117,9 @@ export const quiz: Record<keyof typeof en, string> = {
   'stats.note':
     '«Coincide con el resto» es la correlación con los aciertos en todas las demás preguntas. Sin contestar cuenta como mal. Un archivo es un examen hecho.',
   'stats.licence': 'Esto juzga preguntas, no personas, y no hace que el examen sirva para dar licencias.',
+  'stats.judges': 'Hoja para jueces',
+  'stats.formNumber': 'forma {form}',
+  'stats.judges.about':
+    'Cada juez escribe junto a cada pregunta cuán probable es que la acierte quien sabe apenas lo suficiente; la línea de comandos saca de ello un corte.',
   'stats.csv': 'Descargar como CSV',
 };

@@ -12,7 +12,7 @@ const orderly = Array.from({ length: 32 }, (_, n) => sat(5, (place) => place < n
 describe('statistics of a form', () => {
   it('tell nothing of a question under 30 answers, and so many there are', () => {
     const [few] = formStatistics(orderly.slice(0, LEAST_ANSWERS - 1));
-    expect(few).toMatchObject({ exam: 'mock', form: 5, unit: 'u1', n: 29, size: 30, found: null });
+    expect(few).toMatchObject({ exam: 'mock', form: 5, unit: 'u1', n: 29, items: formOf(MOCK, 5), found: null });
     expect(
       statisticsCsv(few ? [few] : [])
         .trim()

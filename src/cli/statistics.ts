@@ -37,8 +37,8 @@ export function statistics(args: readonly string[]): number {
 }
 
 function printForms(forms: readonly FormStatistics[]): void {
-  for (const { exam, form, unit, n, items, found } of forms) {
-    print(`exam ${exam}, form ${form}, unit ${unit}: N = ${n}, ${items.length} questions`);
+  for (const { exam, form, unit, units, n, items, found } of forms) {
+    print(`exam ${exam}, form ${form}, unit ${unit}, units ${units}: N = ${n}, ${items.length} questions`);
     if (found) {
       printWhole(found.whole, items.length);
       for (const item of found.items) printItem(item, n);

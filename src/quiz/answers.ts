@@ -21,6 +21,8 @@ export const answersSchema = z.strictObject({
   form: seed,
   unit: identifier,
   language: z.enum(['en', 'es']),
+  /** Units that the page spoke when it began. */
+  units: z.enum(['us', 'si']),
   /** Minutes that were given, with those that were added; null without a clock. */
   minutes: z.nullable(z.number().check(z.positive())),
   /** Time that the exam was open. */

@@ -2,7 +2,7 @@
 import { Draws } from './draws.ts';
 import type { Skill } from './drill.ts';
 import type { ExamFile } from './exam-schema.ts';
-import { skillsOf, TOPICS, type Topic, topicOf } from './topics.ts';
+import { skillsOf, TOPIC_OF, TOPICS, type Topic } from './topics.ts';
 
 /** One question of a form: with the unit it makes the drill. */
 export interface Item {
@@ -51,7 +51,7 @@ export function scoreOf(items: readonly { readonly skill: Skill; readonly right:
     passed: all.right >= pass * all.of - 1e-9,
     topics: TOPICS.map((topic) => ({
       topic,
-      ...counted(items.filter(({ skill }) => topicOf(skill) === topic)),
+      ...counted(items.filter(({ skill }) => TOPIC_OF[skill] === topic)),
     })).filter(({ of }) => of > 0),
   };
 }

@@ -51,6 +51,7 @@ export interface FormStatistics {
   readonly exam: string;
   readonly form: number;
   readonly unit: string;
+  readonly units: AnswersFile['units'];
   /** Files; one is one sitting. */
   readonly n: number;
   readonly items: readonly Item[];
@@ -63,7 +64,14 @@ export function formStatistics(files: readonly AnswersFile[]): readonly FormStat
   const forms = new Map<string, AnswersFile[]>();
   for (const file of files) {
     // An exam that was changed since, or has questions of another version, is another form.
-    const key = JSON.stringify([file.exam, file.form, file.unit, file.items.map(({ skill, seed }) => [skill, seed])]);
+    // One in other units has other numbers.
+    const key = JSON.stringify([
+      file.exam,
+      file.form,
+      file.unit,
+      file.units,
+      file.items.map(({ skill, seed }) => [skill, seed]),
+    ]);
     forms.set(key, [...(forms.get(key) ?? []), file]);
   }
   return [...forms.values()].sort((a, b) => b.length - a.length).flatMap(statisticsOf);
@@ -72,9 +80,9 @@ export function formStatistics(files: readonly AnswersFile[]): readonly FormStat
 function statisticsOf(files: readonly AnswersFile[]): FormStatistics[] {
   const [first] = files;
   if (first === undefined) return [];
-  const { exam, form, unit, items } = first;
+  const { exam, form, unit, units, items } = first;
   const n = files.length;
-  const about = { exam, form, unit, n, items: items.map(({ skill, seed }) => ({ skill, seed })) };
+  const about = { exam, form, unit, units, n, items: items.map(({ skill, seed }) => ({ skill, seed })) };
   if (n < LEAST_ANSWERS) return [{ ...about, found: null }];
   const matrix = files.map((file) => file.items.map(({ right }) => right));
   return [

@@ -1,6 +1,6 @@
 /** What a practice asks next: weak spots first, what was never asked mixed in, skills and topics taking turns. */
 import type { Skill } from './drill.ts';
-import { topicOf } from './topics.ts';
+import { TOPIC_OF } from './topics.ts';
 
 /** How a skill stands on the unit that is practised on. */
 export interface Standing {
@@ -24,7 +24,7 @@ export function nextSkill(all: readonly Standing[], asked: readonly Skill[]): Sk
   const wanted = freshFirst ? [...fresh, ...due] : [...due, ...fresh];
   const last = asked.at(-1);
   const otherSkill = ({ skill }: Standing) => skill !== last;
-  const otherTopic = ({ skill }: Standing) => last === undefined || topicOf(skill) !== topicOf(last);
+  const otherTopic = ({ skill }: Standing) => last === undefined || TOPIC_OF[skill] !== TOPIC_OF[last];
   const found =
     wanted.find(otherTopic) ??
     wanted.find(otherSkill) ??

@@ -14,19 +14,15 @@ export const TOPICS = [
 ] as const;
 export type Topic = (typeof TOPICS)[number];
 
-const TOPIC_OF: Readonly<Record<Skill, Topic>> = {
+export const TOPIC_OF = {
   floats: 'hydraulics',
   'air-line': 'air',
   jar: 'solids',
   panel: 'diagnosis',
   meter: 'electrical',
-};
-
-export function topicOf(skill: Skill): Topic {
-  return TOPIC_OF[skill];
-}
+} as const satisfies Record<Skill, Topic>;
 
 /** The skills that ask about a topic. */
 export function skillsOf(topic: Topic): readonly Skill[] {
-  return SKILLS.filter((skill) => topicOf(skill) === topic);
+  return SKILLS.filter((skill) => TOPIC_OF[skill] === topic);
 }

@@ -2,7 +2,7 @@
 import type { Checked } from '../calls/check.ts';
 import type { Problem } from '../calls/problems.ts';
 import type { Item } from '../quiz/exam.ts';
-import { topicOf } from '../quiz/topics.ts';
+import { TOPIC_OF } from '../quiz/topics.ts';
 import { csvOf } from './csv.ts';
 import type { Question } from './qti/question.ts';
 import { readCsv } from './read-csv.ts';
@@ -16,7 +16,7 @@ export function angoffSheet(items: readonly Item[], questions: readonly Question
     if (question === undefined) return [];
     const { answers, right } = inWords(question);
     const { prompt, shown } = question;
-    return [[i + 1, topicOf(skill), `${skill}-${seed}`, prompt, shown.join(' | '), answers, right, '']];
+    return [[i + 1, TOPIC_OF[skill], `${skill}-${seed}`, prompt, shown.join(' | '), answers, right, '']];
   });
   return csvOf([COLUMNS, ...rows]);
 }

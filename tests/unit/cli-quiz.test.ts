@@ -34,7 +34,7 @@ describe('statistics', () => {
   it('reads a folder, tells of each question with N beside it, and claims nothing of a licence', async () => {
     const { code, out } = await said(statistics, folder);
     expect(code).toBe(0);
-    expect(out).toContain('exam mock, form 5, unit u1: N = 30, 30 questions');
+    expect(out).toContain('exam mock, form 5, unit u1, units us: N = 30, 30 questions');
     expect(out).toMatch(/KR-20 0\.9\d, KR-21 0\.9\d, SEM \d\.\d\d/);
     expect(out.match(/: N = 30, p /g)).toHaveLength(30);
     expect(out).toContain('does not make the exam fit to license anybody');

@@ -47,10 +47,10 @@ export function Questions({ answers }: { readonly answers: readonly AnswersFile[
   );
 }
 
-function Form({ form: { form, unit, n, items, found } }: { readonly form: FormStatistics }) {
+function Form({ form: { form, unit, units, n, items, found } }: { readonly form: FormStatistics }) {
   const { t } = useDesk();
   const digits = useDigits();
-  const title = t('stats.form', { form: String(form), unit, n });
+  const title = t('stats.form', { form: String(form), unit, units: t(`bar.units.${units}`), n });
   return (
     <>
       <h3>{title}</h3>

@@ -1,23 +1,25 @@
 import { useState } from 'preact/hooks';
 import type { NumberAsked } from '../../quiz/drill.ts';
+import type { Answer } from '../../quiz/right.ts';
 import { formatNumber } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import type { Given } from './use-round.ts';
 
 interface Props {
   readonly ask: NumberAsked;
-  readonly given: Given | null;
+  readonly answer: Answer | null;
+  readonly judged: boolean;
+  /** What the button says that gives the answer. */
+  readonly confirm: string;
   readonly onAnswer: (value: number) => void;
-  /** In an exam, where nothing is told yet: the number so far, taken as it is typed. */
-  readonly chosen?: number | null;
-  readonly onTyped?: (value: number | null) => void;
+  /** Where there is no such button: what is typed counts at once, and where that is no number this is called. */
+  readonly onBlank?: (() => void) | undefined;
 }
 
 /** A number to type, with either decimal mark. */
-export function NumberAnswer({ ask, given, onAnswer, chosen = null, onTyped }: Props) {
+export function NumberAnswer({ ask, answer, judged, confirm, onAnswer, onBlank }: Props) {
   const desk = useDesk();
-  const [typed, setTyped] = useState(chosen === null ? '' : String(chosen));
+  const [typed, setTyped] = useState(answer === null ? '' : String(answer));
   const [wanting, setWanting] = useState(false);
   const check = () => {
     const value = numberIn(typed);
@@ -26,14 +28,17 @@ export function NumberAnswer({ ask, given, onAnswer, chosen = null, onTyped }: P
   };
   const type = (text: string) => {
     setTyped(text);
-    onTyped?.(numberIn(text));
+    if (onBlank === undefined) return;
+    const value = numberIn(text);
+    if (value === null) onBlank();
+    else onAnswer(value);
   };
   return (
     <form
       class="number-answer"
       onSubmit={(event) => {
         event.preventDefault();
-        if (given === null && onTyped === undefined) check();
+        if (!judged && onBlank === undefined) check();
       }}
     >
       <label>
@@ -43,18 +48,18 @@ export function NumberAnswer({ ask, given, onAnswer, chosen = null, onTyped }: P
           inputMode="decimal"
           autocomplete="off"
           value={typed}
-          readOnly={given !== null}
+          readOnly={judged}
           aria-invalid={wanting}
           aria-describedby={wanting ? 'number-missing' : undefined}
           onInput={(event) => type(event.currentTarget.value)}
         />
       </label>
-      {given === null && onTyped === undefined && (
+      {!judged && onBlank === undefined && (
         <button type="submit" class="primary">
-          {desk.t('drills.check')}
+          {confirm}
         </button>
       )}
-      {given !== null && (
+      {judged && (
         <p class="option-mark right">
           <Icon name="check" /> {desk.t('drills.wanted')}: {formatNumber(desk.words.value, ask.value, 0)}{' '}
           {desk.speak.value(ask.unit)}

@@ -65,7 +65,7 @@ const TIMES = [1, 1.5, 2];
 const LARGEST_FORM = 999_999_999;
 
 function Exam({ unit, form, sitting, onBegin, onExam }: Props) {
-  const { t, local } = useDesk();
+  const { t, local, settings } = useDesk();
   const [number, setNumber] = useState(String(form));
   const [minutes, setMinutes] = useState<number | null>(MOCK.minutes);
   const [wrong, setWrong] = useState(false);
@@ -73,7 +73,7 @@ function Exam({ unit, form, sitting, onBegin, onExam }: Props) {
   const begin = () => {
     const whole = /^\d{1,9}$/.test(number.trim()) && Number(number) <= LARGEST_FORM;
     setWrong(!whole);
-    if (whole) onBegin({ form: Number(number), unit, minutes });
+    if (whole) onBegin({ form: Number(number), unit, units: settings.value.units, minutes });
   };
   return (
     <section class="card" aria-labelledby="quiz-exam">

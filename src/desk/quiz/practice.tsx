@@ -1,9 +1,9 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { UnitSpec } from '../../unit/spec.ts';
 import { useDesk } from '../desk.ts';
+import { Item } from '../drills/item.tsx';
 import { Icon } from '../icons.tsx';
-import { ItemView } from './item.tsx';
-import { Told } from './told.tsx';
+import { promptId, Told } from './told.tsx';
 import { type Cards, PRACTICE_LENGTH, type Practice, usePractice } from './use-practice.ts';
 
 interface Props {
@@ -45,8 +45,16 @@ export function PracticeScreen({ spec, seed, cards, onCards, onEnd }: Props) {
           {t('drills.end')}
         </button>
       </div>
-      <ItemView key={number} drill={drill} given={given} onAnswer={(one) => void practice.answer(one)} prompt={prompt}>
-        <div role="status">{given !== null && <Told drill={drill} unit={spec.id} given={given} />}</div>
+      <Item
+        key={number}
+        drill={drill}
+        answer={given?.answer ?? null}
+        judged={given !== null}
+        onAnswer={(one) => void practice.answer(one)}
+        prompt={prompt}
+        promptId={promptId(drill)}
+      >
+        <Told drill={drill} unit={spec.id} given={given} />
         {given !== null && (
           <button
             type="button"
@@ -57,7 +65,7 @@ export function PracticeScreen({ spec, seed, cards, onCards, onEnd }: Props) {
             {t(last ? 'drills.toEnd' : 'drills.next')} <Icon name="arrow" />
           </button>
         )}
-      </ItemView>
+      </Item>
     </main>
   );
 }

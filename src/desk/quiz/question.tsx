@@ -1,11 +1,12 @@
 import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { useDesk } from '../desk.ts';
 import { TimeLeft } from '../drills/clock.tsx';
+import { Item } from '../drills/item.tsx';
 import { Icon } from '../icons.tsx';
 import { Switch } from '../switch.tsx';
-import { ItemView } from './item.tsx';
 import { drillOf, type Sitting, withItem } from './sitting.ts';
 import { toldOf, withClock, withMore, withoutClock } from './time.ts';
+import { promptId } from './told.tsx';
 
 interface Props {
   readonly sitting: Sitting;
@@ -59,13 +60,15 @@ export function Question({ sitting, left_s, change, onHandIn, onLeave }: Props) 
       <p class="quiz-told" role="status">
         {told === undefined ? '' : t('quiz.sit.left', { n: told })}
       </p>
-      <ItemView
+      <Item
         key={at}
         drill={asked}
-        given={null}
-        open={{ chosen: item.given, onBlank: () => change((one) => withItem(one, { given: null })) }}
+        answer={item.given}
+        judged={false}
         onAnswer={(given) => change((one) => withItem(one, { given }))}
+        onBlank={() => change((one) => withItem(one, { given: null }))}
         prompt={prompt}
+        promptId={promptId(asked)}
       >
         <div class="quiz-ways">
           <button type="button" class="secondary" aria-disabled={at === 0} onClick={() => at > 0 && go(at - 1)}>
@@ -87,7 +90,7 @@ export function Question({ sitting, left_s, change, onHandIn, onLeave }: Props) 
             {t(at + 1 < items.length ? 'quiz.sit.next' : 'quiz.sit.handIn')} <Icon name="arrow" />
           </button>
         </div>
-      </ItemView>
+      </Item>
       <Places sitting={sitting} onGo={go} />
     </main>
   );

@@ -4,12 +4,12 @@ import { scoreOf } from '../../quiz/exam.ts';
 import { rightAnswer } from '../../quiz/right.ts';
 import { quantity } from '../../service/message.ts';
 import { useDesk } from '../desk.ts';
+import { Item } from '../drills/item.tsx';
 import { handOver } from '../hand-over.ts';
 import { CautionSign, Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
-import { ItemView } from './item.tsx';
 import { answersOf, judged, type Sitting } from './sitting.ts';
-import { Told } from './told.tsx';
+import { promptId, Told } from './told.tsx';
 import { TopicBars } from './topic-bars.tsx';
 
 interface Props {
@@ -124,8 +124,8 @@ function Again({ item: { drill, given }, unit }: Pick<ReviewedProps, 'item' | 'u
       ? { answer: '', right: false, why: checked(drill, rightAnswer(drill)).why }
       : { answer: given, ...checked(drill, given) };
   return (
-    <ItemView drill={drill} given={told} onAnswer={() => {}} level="h4" open={{ chosen: given, onBlank: () => {} }}>
+    <Item drill={drill} answer={given} judged onAnswer={() => {}} promptId={promptId(drill)} level="h4">
       <Told drill={drill} unit={unit} given={told} blank={given === null} />
-    </ItemView>
+    </Item>
   );
 }

@@ -15,6 +15,8 @@ const SittingShape = fields({
   exam: text,
   form: finite,
   unit: text,
+  /** Units that the page spoke when it began. */
+  units: oneOf('us', 'si'),
   /** Share of right answers to pass with. */
   pass: finite,
   /** Minutes given, with those that were added; null without a clock. */
@@ -33,12 +35,13 @@ export type SatItem = Sitting['items'][number];
 export interface Chosen {
   readonly form: number;
   readonly unit: string;
+  readonly units: AnswersFile['units'];
   readonly minutes: number | null;
 }
 
-export function begun(exam: ExamFile, { form, unit, minutes }: Chosen): Sitting {
+export function begun(exam: ExamFile, { form, unit, units, minutes }: Chosen): Sitting {
   const items = formOf(exam, form).map((item) => ({ ...item, given: null, marked: false, seconds: 0 }));
-  return { exam: exam.id, form, unit, pass: exam.pass, minutes, used_s: 0, at: 0, items, handedIn: false };
+  return { exam: exam.id, form, unit, units, pass: exam.pass, minutes, used_s: 0, at: 0, items, handedIn: false };
 }
 
 /** What was kept, where this page can go on with it. */
@@ -81,11 +84,11 @@ export function judged(sitting: Sitting) {
 
 /** The file that is handed to a trainer. Times to the second: no more is known of them. */
 export function answersOf(sitting: Sitting, language: AnswersFile['language']): AnswersFile {
-  const { exam, form, unit, minutes, used_s } = sitting;
+  const { exam, form, unit, units, minutes, used_s } = sitting;
   return {
     kind: 'underlawn-answers',
     version: 1,
-    ...{ exam, form, unit, language, minutes, used_s: Math.round(used_s) },
+    ...{ exam, form, unit, units, language, minutes, used_s: Math.round(used_s) },
     items: judged(sitting).map((item) => ({
       ...{ skill: item.skill, seed: item.seed, given: item.given, right: item.right },
       seconds: Math.round(item.seconds),

@@ -1,14 +1,13 @@
 import type { Drill } from '../../quiz/drill.ts';
 import { useDesk } from '../desk.ts';
 import type { Given } from '../drills/use-round.ts';
-import { Icon } from '../icons.tsx';
-import { Said } from '../screen.tsx';
+import { Verdict } from '../drills/verdict.tsx';
 import { unitBy } from './units.ts';
 
 interface Props {
   readonly drill: Drill;
   readonly unit: string;
-  readonly given: Given;
+  readonly given: Given | null;
   /** Nothing was answered. */
   readonly blank?: boolean;
 }
@@ -19,18 +18,17 @@ export function Told({ drill, unit, given, blank = false }: Props) {
   const spec = unitBy(unit);
   return (
     <>
-      <div class={given.right ? 'told right' : 'told wrong'}>
-        <p class="strong">
-          <Icon name={given.right ? 'check' : blank ? 'minus' : 'cross'} />{' '}
-          {t(given.right ? 'drills.right' : blank ? 'quiz.told.blank' : 'drills.wrong')}
+      <Verdict checked={given} blank={blank} />
+      {given !== null && (
+        <p class="small">
+          {t('quiz.source', { unit: spec === undefined ? unit : local(spec.name), id: `${drill.skill} ${drill.seed}` })}
         </p>
-        <p>
-          <Said message={given.why} />
-        </p>
-      </div>
-      <p class="small">
-        {t('quiz.source', { unit: spec === undefined ? unit : local(spec.name), id: `${drill.skill} ${drill.seed}` })}
-      </p>
+      )}
     </>
   );
+}
+
+/** An id for the heading of a question, where several stand on one page. */
+export function promptId({ skill, seed }: Drill): string {
+  return `prompt-${skill}-${seed}`;
 }

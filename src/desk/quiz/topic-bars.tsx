@@ -26,7 +26,7 @@ export function TopicBars({ caption, bars, line, lineSays }: Props) {
       <tbody>
         {bars.map(({ topic, share, more }) => (
           <tr key={topic} data-topic={topic}>
-            <th scope="row">{t(`quiz.topic.${topic}`)}</th>
+            <th scope="row">{t(`drills.topic.${topic}`)}</th>
             <td class="topic-bar" aria-hidden="true">
               <span class="track">
                 {share !== undefined && (

@@ -19,15 +19,6 @@ export const quiz = {
   'quiz.back': 'To the quiz',
   'quiz.end.next': 'What went wrong comes back first.',
 
-  'quiz.topic.hydraulics': 'Water levels and floats',
-  'quiz.topic.air': 'Air and oxygen',
-  'quiz.topic.solids': 'Settling and sludge',
-  'quiz.topic.disinfection': 'Disinfection',
-  'quiz.topic.electrical': 'Wiring and meters',
-  'quiz.topic.diagnosis': 'From symptom to cause',
-  'quiz.topic.safety': 'Safety',
-  'quiz.topic.records': 'Records and rules',
-
   'quiz.exam': 'Mock exam',
   'quiz.exam.about': '{n} questions by topic; {pass} % right passes. Nothing is told before it is handed in.',
   'quiz.exam.form': 'Form number',
@@ -85,7 +76,6 @@ export const quiz = {
   'quiz.result.wrong': 'wrong',
   'quiz.result.blank': 'not answered',
   'quiz.result.item': '{n}. {skill}: {state}',
-  'quiz.told.blank': 'Not answered',
   'quiz.source': 'Source: worked out by the simulation on “{unit}”. Question {id}.',
   'quiz.licence': 'Practice, not a licence exam',
   'quiz.licence.text':
@@ -94,7 +84,7 @@ export const quiz = {
   'stats.title': 'Questions of mock exams',
   'stats.about':
     'From the answers that were handed in: how hard each question is, and how well it tells those who know more from the others.',
-  'stats.form': 'Form {form}, unit {unit}: N = {n}',
+  'stats.form': 'Form {form}, unit {unit}, {units}: N = {n}',
   'stats.few': '{n} of {least} answers. Under {least} nothing is told of a question.',
   'stats.mean': 'Mean {mean} of {m}',
   'stats.sd': 'spread {sd}',

@@ -20,15 +20,6 @@ export const quiz: Record<keyof typeof en, string> = {
   'quiz.back': 'Al cuestionario',
   'quiz.end.next': 'Lo que salió mal vuelve primero.',
 
-  'quiz.topic.hydraulics': 'Niveles de agua y flotadores',
-  'quiz.topic.air': 'Aire y oxígeno',
-  'quiz.topic.solids': 'Asentamiento y lodo',
-  'quiz.topic.disinfection': 'Desinfección',
-  'quiz.topic.electrical': 'Cableado y medidores',
-  'quiz.topic.diagnosis': 'Del síntoma a la causa',
-  'quiz.topic.safety': 'Seguridad',
-  'quiz.topic.records': 'Registros y reglas',
-
   'quiz.exam': 'Examen de práctica',
   'quiz.exam.about': '{n} preguntas por tema; con {pass} % bien se aprueba. Nada se dice antes de entregarlo.',
   'quiz.exam.form': 'Número de la forma',
@@ -86,7 +77,6 @@ export const quiz: Record<keyof typeof en, string> = {
   'quiz.result.wrong': 'mal',
   'quiz.result.blank': 'sin contestar',
   'quiz.result.item': '{n}. {skill}: {state}',
-  'quiz.told.blank': 'Sin contestar',
   'quiz.source': 'Fuente: calculada por la simulación de «{unit}». Pregunta {id}.',
   'quiz.licence': 'Práctica, no un examen de licencia',
   'quiz.licence.text':
@@ -95,7 +85,7 @@ export const quiz: Record<keyof typeof en, string> = {
   'stats.title': 'Preguntas de exámenes de práctica',
   'stats.about':
     'De las respuestas entregadas: lo difícil que es cada pregunta, y lo bien que distingue a quienes saben más.',
-  'stats.form': 'Forma {form}, unidad {unit}: N = {n}',
+  'stats.form': 'Forma {form}, unidad {unit}, {units}: N = {n}',
   'stats.few': '{n} de {least} respuestas. Con menos de {least} nada se dice de una pregunta.',
   'stats.mean': 'Media {mean} de {m}',
   'stats.sd': 'dispersión {sd}',

@@ -15,7 +15,7 @@ import { loadAnswers } from '../../../src/quiz/answers.ts';
 import { SPECS } from '../../control/panels.ts';
 import { answerTo, MOCK, sat } from '../quiz/sat.ts';
 
-const fresh = begun(MOCK, { form: 7, unit: 'u1', minutes: 60 });
+const fresh = begun(MOCK, { form: 7, unit: 'u1', units: 'us', minutes: 60 });
 /** As the store gives it back. */
 const kept = (sitting: unknown) => JSON.parse(JSON.stringify(sitting));
 
@@ -54,7 +54,7 @@ describe('an exam that is sat', () => {
     const answers = answersOf(sitting, 'es');
     const read = loadAnswers(JSON.stringify(answers), () => SPECS.u1);
     expect(read).toEqual({ ok: true, value: answers });
-    expect(answers).toMatchObject({ form: 7, unit: 'u1', language: 'es', minutes: 60, used_s: 600 });
+    expect(answers).toMatchObject({ form: 7, unit: 'u1', language: 'es', units: 'us', minutes: 60, used_s: 600 });
     expect(answers.items.map(({ skill, seed }) => [skill, seed])).toEqual(
       sat(7, () => null).items.map(({ skill, seed }) => [skill, seed]),
     );

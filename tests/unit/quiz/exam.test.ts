@@ -3,7 +3,7 @@ import { SKILLS } from '../../../src/quiz/drill.ts';
 import { formOf, scoreOf } from '../../../src/quiz/exam.ts';
 import { drill } from '../../../src/quiz/index.ts';
 import { loadExam } from '../../../src/quiz/load-exam.ts';
-import { skillsOf, TOPICS, topicOf } from '../../../src/quiz/topics.ts';
+import { skillsOf, TOPIC_OF, TOPICS, type Topic } from '../../../src/quiz/topics.ts';
 import { SPECS } from '../../control/panels.ts';
 import { MOCK } from './sat.ts';
 
@@ -13,7 +13,7 @@ describe('a form of the mock exam', () => {
   it('has so many questions of each topic as the blueprint says, in whatever order', () => {
     for (const form of FORMS) {
       for (const topic of TOPICS) {
-        const asked = form.filter(({ skill }) => topicOf(skill) === topic);
+        const asked = form.filter(({ skill }) => TOPIC_OF[skill] === topic);
         expect(asked.length).toBe(MOCK.topics[topic] ?? 0);
         // The skills of a topic take turns.
         const times = skillsOf(topic).map((skill) => asked.filter((one) => one.skill === skill).length);
@@ -36,7 +36,7 @@ describe('a form of the mock exam', () => {
   });
 
   it('asks about every topic that any question asks about', () => {
-    const asked = new Set(SKILLS.map(topicOf));
+    const asked = new Set<Topic>(SKILLS.map((skill) => TOPIC_OF[skill]));
     expect(TOPICS.filter((topic) => MOCK.topics[topic] !== undefined)).toEqual(TOPICS.filter((one) => asked.has(one)));
   });
 });

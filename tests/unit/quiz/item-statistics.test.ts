@@ -21,14 +21,16 @@ describe('statistics of a form', () => {
     expect(formStatistics(orderly.slice(0, LEAST_ANSWERS))[0]?.found).not.toBeNull();
   });
 
-  it('keep forms apart, also where only the questions differ', () => {
+  it('keep forms apart, also where only the questions or the units differ', () => {
     const other = sat(6, () => true);
     const [first] = orderly;
     const changed = { ...other, form: 5 };
-    const forms = formStatistics([...orderly, other, ...(first ? [changed] : [])]);
+    const inSi = first ? [{ ...first, units: 'si' as const }] : [];
+    const forms = formStatistics([...orderly, other, changed, ...inSi]);
     expect(forms.map(({ form, n }) => [form, n])).toEqual([
       [5, 32],
       [6, 1],
+      [5, 1],
       [5, 1],
     ]);
   });
@@ -73,8 +75,8 @@ describe('statistics of a form', () => {
 
   it('go to a spreadsheet with N beside each, the right answer starred', () => {
     const [head, first] = statisticsCsv(formStatistics(orderly)).split('\r\n');
-    expect(head).toBe('exam,form,unit,place,topic,skill,seed,n,omitted,p,r_corrected,flags,answers');
-    expect(first).toMatch(/^mock,5,u1,1,[\w-]+,[\w-]+,\d+,32,0,0\.969,/);
+    expect(head).toBe('exam,form,unit,units,place,topic,skill,seed,n,omitted,p,r_corrected,flags,answers');
+    expect(first).toMatch(/^mock,5,u1,us,1,[\w-]+,[\w-]+,\d+,32,0,0\.969,/);
     expect(first).toContain('* 31');
   });
 });

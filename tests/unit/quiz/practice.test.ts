@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SKILLS, type Skill } from '../../../src/quiz/drill.ts';
 import { nextSkill, type Standing } from '../../../src/quiz/practice.ts';
-import { topicOf } from '../../../src/quiz/topics.ts';
+import { TOPIC_OF } from '../../../src/quiz/topics.ts';
 
 const due = (skill: Skill, recall: number): Standing => ({ skill, seen: true, due: true, recall });
 const later = (skill: Skill, recall: number): Standing => ({ skill, seen: true, due: false, recall });
@@ -43,7 +43,7 @@ describe('the next skill of a practice', () => {
     skills.forEach((skill, i) => {
       expect(skill).not.toBe(skills[i - 1]);
       const before = skills[i - 1];
-      if (before !== undefined) expect(topicOf(skill)).not.toBe(topicOf(before));
+      if (before !== undefined) expect(TOPIC_OF[skill]).not.toBe(TOPIC_OF[before]);
     });
     expect(asked([due('jar', 0.5)], 3)).toEqual(['jar', 'jar', 'jar']);
   });

@@ -33,6 +33,7 @@ export function sat(form: number, right: (place: number) => boolean | null): Ans
     form,
     unit: 'u1',
     language: 'en',
+    units: 'us',
     minutes: 60,
     used_s: 1200,
     items: formOf(MOCK, form).map(({ skill, seed }, place) => {

@@ -54,7 +54,7 @@ export function PracticeScreen({ spec, seed, cards, onCards, onEnd }: Props) {
         prompt={prompt}
         promptId={promptId(drill)}
       >
-        <Told drill={drill} unit={spec.id} given={given} />
+        <Told drill={drill} unit={spec.id} checked={given} />
         {given !== null && (
           <button
             type="button"

@@ -119,13 +119,10 @@ function Reviewed({ place, item, unit }: ReviewedProps) {
 
 function Again({ item: { drill, given }, unit }: Pick<ReviewedProps, 'item' | 'unit'>) {
   // Of what was left out the right answer is explained.
-  const told =
-    given === null
-      ? { answer: '', right: false, why: checked(drill, rightAnswer(drill)).why }
-      : { answer: given, ...checked(drill, given) };
+  const told = checked(drill, given ?? rightAnswer(drill));
   return (
     <Item drill={drill} answer={given} judged onAnswer={() => {}} promptId={promptId(drill)} level="h4">
-      <Told drill={drill} unit={unit} given={told} blank={given === null} />
+      <Told drill={drill} unit={unit} checked={told} blank={given === null} />
     </Item>
   );
 }

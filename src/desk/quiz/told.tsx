@@ -1,25 +1,24 @@
-import type { Drill } from '../../quiz/drill.ts';
+import type { Checked, Drill } from '../../quiz/drill.ts';
 import { useDesk } from '../desk.ts';
-import type { Given } from '../drills/use-round.ts';
 import { Verdict } from '../drills/verdict.tsx';
 import { unitBy } from './units.ts';
 
 interface Props {
   readonly drill: Drill;
   readonly unit: string;
-  readonly given: Given | null;
+  readonly checked: Checked | null;
   /** Nothing was answered. */
   readonly blank?: boolean;
 }
 
 /** What an answer was worth, why, and where that is from. */
-export function Told({ drill, unit, given, blank = false }: Props) {
+export function Told({ drill, unit, checked, blank = false }: Props) {
   const { t, local } = useDesk();
   const spec = unitBy(unit);
   return (
     <>
-      <Verdict checked={given} blank={blank} />
-      {given !== null && (
+      <Verdict checked={checked} blank={blank} />
+      {checked !== null && (
         <p class="small">
           {t('quiz.source', { unit: spec === undefined ? unit : local(spec.name), id: `${drill.skill} ${drill.seed}` })}
         </p>

@@ -1,11 +1,10 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { checked, type Drill, SKILLS, type Skill } from '../../quiz/drill.ts';
+import { type Checked, checked, type Drill, SKILLS, type Skill } from '../../quiz/drill.ts';
 import { drill } from '../../quiz/index.ts';
 import { nextSkill } from '../../quiz/practice.ts';
 import type { Answer } from '../../quiz/right.ts';
 import type { UnitSpec } from '../../unit/spec.ts';
 import { type Desk, useDesk } from '../desk.ts';
-import type { Given } from '../drills/use-round.ts';
 import { cardKey } from '../store.ts';
 import type { QuizCard } from '../stored.ts';
 import { answered, standingOf } from './spacing.ts';
@@ -27,7 +26,7 @@ export interface Practice {
   readonly drill: Drill;
   /** From 1. */
   readonly number: number;
-  readonly given: Given | null;
+  readonly given: (Checked & { readonly answer: Answer }) | null;
   readonly answers: readonly { readonly skill: Skill; readonly right: boolean }[];
   answer(answer: Answer): Promise<void>;
   next(): void;
@@ -39,7 +38,7 @@ export function usePractice(spec: UnitSpec, seed: number, first: Cards, onCards:
   const cards = useRef(first);
   const taken = useRef(false);
   const [turn, setTurn] = useState(0);
-  const [given, setGiven] = useState<Given | null>(null);
+  const [given, setGiven] = useState<Practice['given']>(null);
   const [answers, setAnswers] = useState<Practice['answers']>([]);
   const asked = useMemo(() => {
     const standings = standingsOf(cards.current, spec.id, desk.wallClock());

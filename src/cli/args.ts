@@ -16,3 +16,10 @@ export function number(name: string, text: string, least: number): number {
   }
   return value;
 }
+
+/** A whole number from an option, at least `least`. */
+export function whole(name: string, text: string, least: number): number {
+  const value = number(name, text, least);
+  if (!Number.isInteger(value)) throw new UsageError(`--${name} ${text}: write a whole number`);
+  return value;
+}

@@ -1,8 +1,8 @@
 /** `class`: records replayed and put on one sheet, as a table or as CSV. */
-import { readdirSync, statSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
-import { allShipped, type CallFile, COURSE, prepareCall, problemLine } from '../calls/index.ts';
+import { allShipped, type CallFile, COURSE, type Problem, prepareCall, problemLine } from '../calls/index.ts';
+import { isAnswers } from '../quiz/answers.ts';
 import {
   type Cell,
   type ClassSheet,
@@ -15,8 +15,11 @@ import {
 import type { Message } from '../service/index.ts';
 import { type Counted, type Regrets, regretsOf } from './class-regret.ts';
 import { english } from './english.ts';
-import { findCall, readText } from './files.ts';
+import { filesIn, findCall, readText } from './files.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
+
+/** Why the answers of a mock exam are not on the sheet. */
+const ANSWERS: Problem = { path: 'kind', message: 'answers of a mock exam', mend: 'have `statistics` read them' };
 
 /** Steps with most regret that the text names. */
 const MOST_DEAR = 10;
@@ -39,7 +42,9 @@ export async function classOf(args: readonly string[]): Promise<number> {
   const all = files.map((file): Marked => {
     const who = basename(file).replace(/\.json$/, '');
     const text = readText(file);
-    if (!text.ok) return { state: 'refused', who, otherEngine: false, problems: text.problems };
+    const refused = (problems: readonly Problem[]): Marked => ({ state: 'refused', who, otherEngine: false, problems });
+    if (!text.ok) return refused(text.problems);
+    if (isAnswers(text.value)) return refused([ANSWERS]);
     const one = marked({ who, text: text.value }, (id) => calls.get(id));
     if (one.state === 'counts') counted.push({ marked: one, text: text.value });
     return one;
@@ -69,18 +74,6 @@ function asJson(sheet: ClassSheet, regrets: Regrets | undefined): object {
     cells: [...row.cells].map(([call, cell]) => [call, cellOf(cell)]),
   }));
   return { ...sheet, rows, ...(regrets ? { regret: regrets.dearest } : {}) };
-}
-
-function filesIn(path: string): readonly string[] {
-  try {
-    if (!statSync(path).isDirectory()) return [path];
-  } catch {
-    throw new UsageError(`${path} cannot be read; check the path`);
-  }
-  return readdirSync(path)
-    .filter((name) => name.endsWith('.json'))
-    .sort()
-    .map((name) => join(path, name));
 }
 
 function callIn(file: string): CallFile {

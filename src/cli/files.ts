@@ -1,5 +1,6 @@
 /** Finds calls, records and units for the command line: shipped ones by id, others by path. */
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import {
   allShipped,
   type CallFile,
@@ -39,4 +40,17 @@ export function findCall(name: string): Checked<CallFile> {
   }
   const text = readText(name);
   return text.ok ? loadCall(text.value, shippedLibrary()) : text;
+}
+
+/** A file, or the JSON files of a folder by their names. */
+export function filesIn(path: string): readonly string[] {
+  try {
+    if (!statSync(path).isDirectory()) return [path];
+  } catch {
+    throw new UsageError(`${path} cannot be read; check the path`);
+  }
+  return readdirSync(path)
+    .filter((name) => name.endsWith('.json'))
+    .sort()
+    .map((name) => join(path, name));
 }

@@ -9,7 +9,7 @@ import { itemPackage } from '../records/qti/package.ts';
 import { questionOf } from '../records/qti/question.ts';
 import { speak } from '../words/speak.ts';
 import { loadWords } from '../words/words.ts';
-import { number, oneOf } from './args.ts';
+import { oneOf, whole } from './args.ts';
 import { GOOD, print, printJson, UsageError } from './output.ts';
 import { zipOf } from './zip.ts';
 
@@ -51,10 +51,4 @@ export async function items(args: readonly string[]): Promise<number> {
   if (values.json) printJson({ out, as: version, items: questions.map(({ id }) => id) });
   else print(`${out}: ${version}, ${count} questions`);
   return GOOD;
-}
-
-function whole(name: string, text: string, least: number): number {
-  const value = number(name, text, least);
-  if (!Number.isInteger(value)) throw new UsageError(`--${name} ${text}: write a whole number`);
-  return value;
 }

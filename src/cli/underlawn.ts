@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 /** The command line: the same engine without a page. Exit 0 good, 1 the thing checked is bad, 2 called wrongly. */
+import { angoff } from './angoff.ts';
 import { answers } from './answers.ts';
 import { classOf } from './class.ts';
 import { course } from './course.ts';
@@ -16,6 +17,7 @@ import { run } from './run.ts';
 import { series } from './series.ts';
 import { packSet, share } from './share.ts';
 import { solve } from './solve.ts';
+import { statistics } from './statistics.ts';
 
 const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promise<number>>> = {
   run,
@@ -32,6 +34,8 @@ const VERBS: Readonly<Record<string, (args: readonly string[]) => number | Promi
   'pack-set': packSet,
   class: classOf,
   answers,
+  statistics,
+  angoff,
   pack,
   items,
 };
@@ -59,6 +63,10 @@ const HELP = `underlawn VERB ...   (every verb takes --json)
       each cost over the best from the same facts: slow, seconds to a minute a record
   answers RECORD ... [--call FILE]
       what each record answered and did, as rows for a spreadsheet
+  statistics ANSWERS|FOLDER ... [--csv]
+      what a class answered in mock exams, question by question: difficulty, how well each tells people apart, reliability
+  angoff --seed N [--exam FILE] [--unit U] [--language en|es] [--units us|si] [--csv] | SHEET.csv ... [--csv]
+      a sheet for judges of a form of the exam, --csv to fill in; or the cut that filled sheets ask for
   pack CALL ... --as scorm12|scorm2004|cmi5 -o FILE.zip [--mode graded|practice] [--language en|es]
       calls as a package for a course platform, with the page that shows them
   items --as qti22|qti3 -o FILE.zip [--seed N] [--count N] [--skill S ...] [--language en|es] [--units us|si]

@@ -11,6 +11,8 @@ export const KEPT = [
   'brought',
   'drafts',
   'moments',
+  'cards',
+  'exam',
   'unread',
 ] as const;
 export type Kept = (typeof KEPT)[number];

@@ -26,6 +26,9 @@ const STEPS: readonly ((db: Database, tx: Upgrade) => unknown)[] = [
   },
   (db) => db.createObjectStore('drafts', { autoIncrement: true }),
   (db) => db.createObjectStore('moments', { autoIncrement: true }),
+  (db) => {
+    for (const shelf of ['cards', 'exam']) db.createObjectStore(shelf);
+  },
 ];
 const VERSION = STEPS.length;
 

@@ -11,6 +11,8 @@ export type Route =
   | { readonly screen: 'record'; readonly key: number }
   /** With a seed everybody gets the same questions. */
   | { readonly screen: 'drills'; readonly seed?: number }
+  /** `form`: of the mock exam, the same for everybody with the number. */
+  | { readonly screen: 'quiz'; readonly form?: number }
   | { readonly screen: 'round' }
   /** A trainer's window, beside the one in which a trainee works. */
   | { readonly screen: 'instructor' }
@@ -25,7 +27,8 @@ export type Route =
   | { readonly screen: 'sheet'; readonly callId: string; readonly who: SheetOf };
 
 /**
- * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/record/NUMBER`, `#/drills`, `#/drills/SEED`, `#/round`, `#/take`, `#/take/LINK`,
+ * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/record/NUMBER`, `#/drills`, `#/drills/SEED`, `#/quiz`, `#/quiz/FORM`, `#/round`,
+ * `#/take`, `#/take/LINK`,
  * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`, `#/instructor`,
  * `#/home`, `#/home/card`;
  * anything else is the start.
@@ -39,6 +42,7 @@ export function readRoute(hash: string): Route {
   if ((screen === 'debrief' || screen === 'record') && rest !== undefined && /^\d+$/.test(rest))
     return { screen, key: Number(rest) };
   if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
+  if (screen === 'quiz') return /^\d{1,9}$/.test(rest ?? '') ? { screen, form: Number(rest) } : { screen };
   if (screen === 'class') return /^\d{1,6}$/.test(rest ?? '') ? { screen, record: Number(rest) } : { screen };
   if (screen === 'build') return /^\d{1,9}$/.test(rest ?? '') ? { screen, draft: Number(rest) } : { screen };
   if (screen === 'home') return rest === 'card' ? { screen, card: true } : { screen };
@@ -55,6 +59,7 @@ export function writeRoute(route: Route): string {
     return `#/call/${route.callId}${(route.rung ?? 'alone') === 'alone' ? '' : `/${route.rung}`}`;
   if (route.screen === 'drills') return route.seed === undefined ? '#/drills' : `#/drills/${route.seed}`;
   if (route.screen === 'debrief' || route.screen === 'record') return `#/${route.screen}/${route.key}`;
+  if (route.screen === 'quiz') return route.form === undefined ? '#/quiz' : `#/quiz/${route.form}`;
   if (route.screen === 'class') return route.record === undefined ? '#/class' : `#/class/${route.record}`;
   if (route.screen === 'build') return route.draft === undefined ? '#/build' : `#/build/${route.draft}`;
   if (route.screen === 'home') return route.card ? '#/home/card' : '#/home';

@@ -37,6 +37,12 @@ export function LaterScreen({ route }: { readonly route: Exclude<Route, { readon
           {({ DrillsScreen }) => <DrillsScreen seed={route.seed} />}
         </Later>
       );
+    case 'quiz':
+      return (
+        <Later key={`quiz/${route.form}`} part={() => import('./quiz/quiz.tsx')} words="quiz" waiting="brought.opening">
+          {({ QuizScreen }) => <QuizScreen form={route.form} />}
+        </Later>
+      );
     case 'round':
       return (
         <Later key="round" part={() => import('./round/round.tsx')} words="debrief" waiting="round.opening">

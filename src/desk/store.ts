@@ -3,7 +3,19 @@ import { type Claims, openClaims } from './claims.ts';
 import { inDatabase, type WithoutStore } from './database.ts';
 import { EngineError } from './engine.ts';
 import type { Shape } from './shape.ts';
-import { Brought, DraftEntry, DrillCount, Finished, Line, Moment, Progress, Round, Settings } from './stored.ts';
+import {
+  Brought,
+  DraftEntry,
+  DrillCount,
+  Finished,
+  Line,
+  Moment,
+  Progress,
+  QuizCard,
+  Round,
+  Settings,
+  Sitting,
+} from './stored.ts';
 
 /** What went wrong with the store, for one visible line each. */
 export type StoreTrouble = WithoutStore | 'unread' | 'missed' | 'full' | 'failed';
@@ -22,6 +34,13 @@ export interface Change {
   readonly shelf: Kept;
   readonly key?: Key;
   readonly value: unknown;
+}
+
+/** Where the one exam lies; no call has such an id. */
+export const EXAM = 'quiz/exam';
+
+export function cardKey({ skill, unit }: Pick<QuizCard, 'skill' | 'unit'>): string {
+  return `${skill}/${unit}`;
 }
 
 /** Another tab has taken over what this one was writing to: it must not write any more. */
@@ -74,6 +93,17 @@ export interface Store extends Claims {
   moments(): Promise<MomentEntry[]>;
   addMoment(moment: Moment): Promise<void>;
   dropMoment(key: number): Promise<void>;
+  /** What is known of the quiz's skills, in no order. */
+  cards(): Promise<QuizCard[]>;
+  putCard(card: QuizCard): Promise<void>;
+  /** The mock exam that was sat last, to say how it stands. */
+  sitting(): Promise<unknown>;
+  /** The mock exam to go on with or to look at again, as `takeProgress` a call; whoever takes it checks it. */
+  takeSitting(): Promise<unknown>;
+  /** Throws `HeldElsewhere` as `putProgress`. */
+  putSitting(kept: unknown, savedAt: number): Promise<void>;
+  /** Keeps an exam aside that this page cannot read. */
+  setSittingAside(): Promise<void>;
   everything(): Promise<Contents>;
   /** Makes the changes that are decided upon what is there, all or none. Throws where it cannot. */
   merge(decide: (there: Contents) => readonly Change[]): Promise<void>;
@@ -252,13 +282,23 @@ export function storeOver(
     moments: async () => (await list('moments', Moment)).map(([key, value]) => ({ ...value, key: Number(key) })),
     addMoment: async (moment) => void (await put('moments', moment)),
     dropMoment: (key) => drop('moments', key),
+    cards: async () => (await list('cards', QuizCard)).map(([, value]) => value),
+    putCard: async (card) => void (await put('cards', card, cardKey(card))),
+    sitting: async () => (await quietly(one('exam', Sitting, EXAM), undefined))?.kept,
+    takeSitting: async () => (await take('exam', Sitting, EXAM))?.kept,
+    putSitting: (kept, savedAt) =>
+      writeHeld(EXAM, ['exam'], async (at) => {
+        await at.put('exam', { version: 1, savedAt, kept }, EXAM);
+      }),
+    setSittingAside: () => setAside('exam', EXAM),
     everything: () => backing.run(KEPT, 'readonly', everythingAt),
     merge: (decide) =>
       backing.run([...KEPT, 'holders'], 'readwrite', async (at) => {
         for (const { shelf, key, value } of decide(await everythingAt(at))) {
           await at.put(shelf, value, key);
           // A tab that has it open is not to write over it.
-          if (key !== undefined && (shelf === 'progress' || shelf === 'round')) await at.put('holders', tab, key);
+          if (key !== undefined && (shelf === 'progress' || shelf === 'round' || shelf === 'exam'))
+            await at.put('holders', tab, key);
         }
       }),
   };

@@ -126,6 +126,34 @@ export const Round = fields({
 });
 export type Round = ShapeOf<typeof Round>;
 
+/** What is likely still known of a skill on a unit, and when it is to be asked again. */
+export const QuizCard = fields({
+  version: oneOf(1),
+  skill: text,
+  unit: text,
+  /** Wall time at which it is due, and of the last answer, ms. */
+  due: finite,
+  last: finite,
+  stability: finite,
+  difficulty: finite,
+  scheduled_d: finite,
+  steps: finite,
+  reps: finite,
+  lapses: finite,
+  state: oneOf(0, 1, 2, 3),
+});
+export type QuizCard = ShapeOf<typeof QuizCard>;
+
+/** The mock exam that was sat last, still open or handed in. */
+export const Sitting = fields({
+  version: oneOf(1),
+  /** Wall time of the save, ms: to tell which of two is the later. */
+  savedAt: finite,
+  /** As the quiz gave it out: whoever takes it up checks it. */
+  kept: anything,
+});
+export type Sitting = ShapeOf<typeof Sitting>;
+
 /** What a first visit starts with: the first of the reader's languages that Underlawn speaks, else English. */
 export function firstSettings(languages: readonly string[]): Settings {
   const spoken = languages.map((one) => one.slice(0, 2).toLowerCase()).find((one) => one === 'en' || one === 'es');

@@ -14,3 +14,8 @@ function field(value: Value): string {
 function unarmed(text: string): string {
   return /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
 }
+
+/** A number to the digits that a table shows; empty where there is none. */
+export function thousandths(value: number | undefined): Value {
+  return value === undefined ? '' : Math.round(value * 1000) / 1000;
+}

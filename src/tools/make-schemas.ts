@@ -5,12 +5,19 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { z } from 'zod';
 import { schemas } from '../calls/schemas.ts';
+import { answersSchema } from '../quiz/answers.ts';
+import { examSchema } from '../quiz/exam-schema.ts';
 import { setSchema } from '../share/index.ts';
 
 export function main(args: readonly string[]): number {
   const check = args.includes('--check');
   let stale = 0;
-  for (const [name, schema] of Object.entries({ ...schemas, set: setSchema })) {
+  for (const [name, schema] of Object.entries({
+    ...schemas,
+    set: setSchema,
+    exam: examSchema,
+    answers: answersSchema,
+  })) {
     const file = `scenarios/${name}.schema.json`;
     // Files are written by people, so what counts is what goes in, before defaults are filled.
     const text = `${JSON.stringify(z.toJSONSchema(schema, { io: 'input' }), null, 2)}\n`;

@@ -5,6 +5,7 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
   en: {
     debrief: async () => (await import('./en-later.ts')).later,
     drills: async () => (await import('./en-drills.ts')).ofDrills,
+    quiz: async () => (await import('./en-quiz.ts')).ofQuiz,
     share: async () => (await import('./en-share.ts')).ofShare,
     kept: async () => (await import('./en-kept.ts')).ofKept,
     class: async () => (await import('./en-class.ts')).ofClass,
@@ -17,6 +18,7 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
   es: {
     debrief: async () => (await import('./es-later.ts')).later,
     drills: async () => (await import('./es-drills.ts')).ofDrills,
+    quiz: async () => (await import('./es-quiz.ts')).ofQuiz,
     share: async () => (await import('./es-share.ts')).ofShare,
     kept: async () => (await import('./es-kept.ts')).ofKept,
     class: async () => (await import('./es-class.ts')).ofClass,

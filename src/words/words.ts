@@ -7,6 +7,7 @@ import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
 import type { ofMeter } from './en-meter.ts';
+import type { ofQuiz } from './en-quiz.ts';
 import type { ofShare } from './en-share.ts';
 import type { ofVisit } from './en-visit.ts';
 
@@ -17,6 +18,7 @@ export type Key =
   | keyof typeof en
   | keyof typeof later
   | keyof typeof ofDrills
+  | keyof typeof ofQuiz
   | keyof typeof ofShare
   | keyof typeof ofClass
   | keyof typeof ofBuild
@@ -33,12 +35,13 @@ export interface Words {
 }
 
 /**
- * Texts that a call does without: a debrief and a coach say more; drills, calls from elsewhere, a class, a meter, a trainer, a
- * household, a routine visit and what is kept other things.
+ * Texts that a call does without: a debrief and a coach say more; drills, a quiz, calls from elsewhere, a class, a meter, a
+ * trainer, a household, a routine visit and what is kept other things.
  */
 export type Extra =
   | 'debrief'
   | 'drills'
+  | 'quiz'
   | 'share'
   | 'kept'
   | 'class'

@@ -20,14 +20,14 @@ import { asAction } from '../../src/calls/solution.ts';
 import type { Port } from '../../src/desk/class/crew.ts';
 import { Marker } from '../../src/desk/class/marker.ts';
 import { markAll, workersFor } from '../../src/desk/class/pool.ts';
-import type { MarkRequest } from '../../src/desk/class/protocol.ts';
+import type { MarkReply, MarkRequest } from '../../src/desk/class/protocol.ts';
 import { reviewEach, type ToReview } from '../../src/desk/class/review-pool.ts';
 import { asSaved } from '../../src/desk/class/saved-record.ts';
 import type { Review } from '../../src/desk/debrief/review-shape.ts';
 import { Expert } from '../../src/desk/expert-answer.ts';
 import type { ExpertRequest } from '../../src/desk/expert-protocol.ts';
 import { draw } from '../../src/plant/index.ts';
-import { type Handed, type Marked, regretIn } from '../../src/records/index.ts';
+import { type Handed, regretIn } from '../../src/records/index.ts';
 import { ACTIONS, fits } from '../../src/service/index.ts';
 
 const RECORDS = 200;
@@ -153,9 +153,9 @@ function playRoundabout(session: CallSession, seed: number): void {
   if (!session.ended) throw new Error(`${call.id} does not come to its end`);
 }
 
-function markedBy(workers: number, handed: readonly Handed[]): Promise<readonly Marked[]> {
+function markedBy(workers: number, handed: readonly Handed[]): Promise<readonly MarkReply[]> {
   return new Promise((done) => {
-    const came: Marked[] = [];
+    const came: MarkReply[] = [];
     markAll(handed, {
       start: inThread,
       workers,

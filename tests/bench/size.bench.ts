@@ -19,10 +19,10 @@ const LIMIT_kB = { shell: 60, call: 260 };
 
 /**
  * Loaded on no way into a call taken by oneself: renderers and environments nobody asks for, the other language, close-ups,
- * a coach, a trainer, the round, calls from elsewhere or being made, the sheet of a class, a course platform, what comes after.
+ * a coach, a trainer, the round, the drills and the quiz, calls from elsewhere or being made, the sheet of a class, a course platform, what comes after.
  */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|share|kept|class|build|meter|instructor))\.ts$|Closeup\.ts$|^desk\/(?:copy|class|build|instructor|platform|elsewhere|debrief|drills|round|brought|printed|call\/(?:coach|meter))\//;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|quiz|share|kept|class|build|meter|instructor))\.ts$|Closeup\.ts$|^desk\/(?:copy|class|build|instructor|platform|elsewhere|debrief|drills|quiz|round|brought|printed|call\/(?:coach|meter))\//;
 /**
  * Of the workers: what takes up a call that was left or came from elsewhere, what is asked of one that has ended, the round
  * and its data, a guide, a trainer's view, and what these share; a coach, who replays the records of a class and who proves a

@@ -179,11 +179,13 @@ inBrowser('the drills', () => {
           };
         }),
     );
-    expect(found.version).toBe(7);
+    expect(found.version).toBe(8);
     expect(found.shelves).toEqual([
       'brought',
+      'cards',
       'drafts',
       'drills',
+      'exam',
       'finished',
       'holders',
       'lines',

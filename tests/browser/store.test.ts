@@ -57,6 +57,7 @@ function leaveVersion(version: number): void {
     if (version > 3) db.createObjectStore('brought');
     if (version > 4) db.createObjectStore('holders');
     if (version > 5) db.createObjectStore('drafts', { autoIncrement: true });
+    if (version > 6) db.createObjectStore('moments', { autoIncrement: true });
     const at = (shelf: string) => opening.transaction?.objectStore(shelf);
     const title = { en: 'Night', es: 'Noche' };
     const saved = { version: 1, callId: 'storm-light', mode: 'practice', record: { engine: '1' }, now_ms: 0, title };
@@ -77,6 +78,8 @@ function leaveVersion(version: number): void {
       at('brought')?.put({ version: 1, card: { ...card, starts }, text: '{}', from: 'link', broughtAt: 1 }, 'my-call');
     }
     if (version > 5) at('drafts')?.put({ version: 1, savedAt: 1, draft: {} });
+    const from = { version: 1, callId: 'storm-light', savedAt: 1, stage: 'ask', clock, saved };
+    if (version > 6) at('moments')?.put({ version: 1, name: 'here', keptAt: 1, from });
   };
   opening.onsuccess = () => opening.result.close();
 }
@@ -101,7 +104,7 @@ function openNewer(page: Page): Promise<{ version: number; settings: unknown }> 
 }
 
 inBrowser('the store of the browser', () => {
-  it.each([1, 2, 3, 4, 6])('of version %i is taken over with all that lay in it', async (version) => {
+  it.each([1, 2, 3, 4, 6, 7])('of version %i is taken over with all that lay in it', async (version) => {
     const { page, errors, close } = await openApp(DESK);
     await page.addInitScript(leaveVersion, version);
     await page.reload();
@@ -115,7 +118,8 @@ inBrowser('the store of the browser', () => {
     expect(copy.round).toEqual(version > 2 ? [{ version: 1, savedAt: 0, kept: { engine: '1', lots: [] } }] : []);
     expect(copy.brought).toHaveLength(version > 3 ? 1 : 0);
     expect(copy.drafts).toHaveLength(version > 5 ? 1 : 0);
-    expect(copy.moments).toEqual([]);
+    expect(copy.moments).toHaveLength(version > 6 ? 1 : 0);
+    expect([copy.cards, copy.exam]).toEqual([[], []]);
     expect(copy.unread).toEqual([]);
     expect(await page.locator('.troubles').count()).toBe(0);
     expect(errors).toEqual([]);

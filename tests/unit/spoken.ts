@@ -10,6 +10,7 @@ import { ofInstructor as enInstructor } from '../../src/words/en-instructor.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
 import { ofMeter as enMeter } from '../../src/words/en-meter.ts';
+import { ofQuiz as enQuiz } from '../../src/words/en-quiz.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
 import { ofVisit as enVisit } from '../../src/words/en-visit.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
@@ -22,6 +23,7 @@ import { ofInstructor as esInstructor } from '../../src/words/es-instructor.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
 import { later as esLater } from '../../src/words/es-later.ts';
 import { ofMeter as esMeter } from '../../src/words/es-meter.ts';
+import { ofQuiz as esQuiz } from '../../src/words/es-quiz.ts';
 import { ofShare as esShare } from '../../src/words/es-share.ts';
 import { ofVisit as esVisit } from '../../src/words/es-visit.ts';
 import { type Speak, speak } from '../../src/words/speak.ts';
@@ -33,6 +35,7 @@ export const ENGLISH: Words = {
     ...en,
     ...enLater,
     ...enDrills,
+    ...enQuiz,
     ...enShare,
     ...enKept,
     ...enClass,
@@ -50,6 +53,7 @@ export const SPANISH: Words = {
     ...es,
     ...esLater,
     ...esDrills,
+    ...esQuiz,
     ...esShare,
     ...esKept,
     ...esClass,

@@ -28,6 +28,7 @@ describe('the dictionaries', () => {
     const all = [
       'debrief',
       'drills',
+      'quiz',
       'share',
       'kept',
       'class',

@@ -3,8 +3,9 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import { ScreenTitle } from '../screen.tsx';
+import { useLater } from '../use-later.ts';
 import { Choose } from './choose.tsx';
-import { held, sheetOf } from './held.ts';
+import { answersIn, held, sheetOf } from './held.ts';
 import { Missed } from './missed.tsx';
 import { OneByOne } from './one-by-one.tsx';
 import { RecordDebrief } from './record-debrief.tsx';
@@ -32,6 +33,8 @@ export function ClassScreen({ record }: { record: number | undefined }) {
       ),
     [records, course],
   );
+  const answers = useMemo(() => answersIn(records), [records]);
+  const questions = useLater(answers.length > 0, () => import('./questions.tsx'), 'quiz');
   const opened = record === undefined ? undefined : records[record];
   if (opened?.marked.state === 'counts') {
     const { who, text, marked } = opened;
@@ -55,6 +58,7 @@ export function ClassScreen({ record }: { record: number | undefined }) {
             {sheet.refused.length > 0 && <NotCounted refused={sheet.refused} />}
           </div>
         )}
+        {questions && <questions.Questions answers={answers} />}
         {records.length > 0 && <OneByOne />}
       </main>
     </div>

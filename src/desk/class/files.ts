@@ -11,8 +11,8 @@ export interface Chosen {
   readonly marked?: Refused;
 }
 
-/** A record as the debrief hands it out, and a browser that already has one of that name. */
-const AS_HANDED_OUT = /^[\w-]+\.record(?: ?\(\d+\))?$/;
+/** A record as the debrief hands it out, or answers as the quiz does, and a browser that already has one of that name. */
+const AS_HANDED_OUT = /^[\w-]+\.(?:record|answers)(?: ?\(\d+\))?$/;
 
 /**
  * Whose record a file is: its name says so. One that is still named as it was handed out names only its call; where it lies in

@@ -3,9 +3,11 @@
 import '../resume.ts';
 import { loadRecord } from '../../calls/loadRecord.ts';
 import type { Prepared } from '../../calls/setup.ts';
+import { isAnswers, loadAnswers } from '../../quiz/answers.ts';
 import { type Handed, type Marked, marked } from '../../records/marked.ts';
 import type { Message } from '../../service/message.ts';
 import { callBy } from '../call-files.ts';
+import { UNITS } from '../drills/units.ts';
 import { EngineError } from '../engine.ts';
 import { isShipped } from '../shipped-files.ts';
 import type { MarkReply, MarkRequest } from './protocol.ts';
@@ -24,8 +26,9 @@ export class Marker {
     else this.tell(await this.mark(request.handed));
   }
 
-  private async mark(handed: Handed): Promise<Marked> {
+  private async mark(handed: Handed): Promise<MarkReply> {
     try {
+      if (isAnswers(handed.text)) return sat(handed);
       const loaded = loadRecord(handed.text);
       const prepared = loaded.ok ? await this.callOf(loaded.value.call) : undefined;
       return marked(handed, () => prepared);
@@ -47,4 +50,12 @@ export class Marker {
 
 function unmarked(who: string, why: Message): Marked {
   return { state: 'refused', who, otherEngine: false, why, problems: [] };
+}
+
+/** Answers of a mock exam, each worked out again. */
+function sat({ who, text }: Handed): MarkReply {
+  const answers = loadAnswers(text, (id) => UNITS.find((unit) => unit.id === id));
+  return answers.ok
+    ? { state: 'answers', who, answers: answers.value }
+    : { state: 'refused', who, otherEngine: false, problems: answers.problems };
 }

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { inMinutes } from '../debrief/step.tsx';
-import { useDesk } from '../desk.ts';
+import { type Desk, useDesk } from '../desk.ts';
 import { type Held, held } from './held.ts';
 import { Name, titleOf } from './names.tsx';
+import type { MarkReply } from './protocol.ts';
 import { regretOf } from './reviews.ts';
 import { Verdict } from './sheet.tsx';
 
@@ -46,8 +47,7 @@ export function OneByOne() {
 
 function One({ held: { file, who, marked }, at }: { readonly held: Held; readonly at: number }) {
   const desk = useDesk();
-  const regret = marked.state === 'counts' ? regretOf(marked) : undefined;
-  const call = marked.call === undefined ? '' : titleOf(desk, marked.call);
+  const call = whatOf(desk, marked);
   return (
     <tr>
       <th scope="row">{file}</th>
@@ -56,16 +56,38 @@ function One({ held: { file, who, marked }, at }: { readonly held: Held; readonl
       </td>
       <td>{call}</td>
       <td>
-        {marked.state === 'counts' ? (
-          <span class="class-outcome">
-            <Verdict passed={marked.passed} at={at} who={who} call={call} />
-            <span>{desk.t('class.score', { n: Math.round(marked.score) })}</span>
-            {regret !== undefined && <span>{desk.t('steps.regret.of', { m: inMinutes(regret) })}</span>}
-          </span>
-        ) : (
-          desk.t('class.refused.short')
-        )}
+        <Outcome marked={marked} at={at} who={who} call={call} />
       </td>
     </tr>
+  );
+}
+
+/** The call, or the form of a mock exam. */
+function whatOf(desk: Desk, marked: MarkReply): string {
+  if (marked.state === 'answers') return desk.t('class.answers', { form: String(marked.answers.form) });
+  return marked.call === undefined ? '' : titleOf(desk, marked.call);
+}
+
+interface OutcomeProps {
+  readonly marked: MarkReply;
+  readonly at: number;
+  readonly who: string;
+  readonly call: string;
+}
+
+function Outcome({ marked, at, who, call }: OutcomeProps) {
+  const { t } = useDesk();
+  if (marked.state === 'refused') return <>{t('class.refused.short')}</>;
+  if (marked.state === 'answers') {
+    const { items } = marked.answers;
+    return <>{t('class.answers.right', { n: items.filter(({ right }) => right).length, m: items.length })}</>;
+  }
+  const regret = regretOf(marked);
+  return (
+    <span class="class-outcome">
+      <Verdict passed={marked.passed} at={at} who={who} call={call} />
+      <span>{t('class.score', { n: Math.round(marked.score) })}</span>
+      {regret !== undefined && <span>{t('steps.regret.of', { m: inMinutes(regret) })}</span>}
+    </span>
   );
 }

@@ -1,5 +1,5 @@
 /** Has the records of a class replayed by a few workers side by side. */
-import type { Handed, Marked } from '../../records/marked.ts';
+import type { Handed } from '../../records/marked.ts';
 import type { Message } from '../../service/message.ts';
 import { type Lost, type Port, setToWork } from './crew.ts';
 import type { MarkReply, MarkRequest } from './protocol.ts';
@@ -27,7 +27,7 @@ interface Parts {
   readonly workers: number;
   readonly brought: ReadonlyMap<string, string>;
   /** What came of the record at this place; every one is heard once, in whatever order. */
-  readonly heard: (at: number, marked: Marked) => void;
+  readonly heard: (at: number, marked: MarkReply) => void;
 }
 
 /** Gives the way to end it early: nothing is heard any more then. */
@@ -48,7 +48,7 @@ export function markAll(handed: readonly Handed[], { start, workers, brought, he
   });
 }
 
-function givenUp(who: string, why: Lost): Marked {
+function givenUp(who: string, why: Lost): MarkReply {
   const said: Message = { id: WHY[why] };
   return { state: 'refused', who, otherEngine: false, why: said, problems: [] };
 }

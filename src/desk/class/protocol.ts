@@ -1,4 +1,5 @@
 /** What the page and the workers that replay a class's records say to each other: one record at a time, one answer each. */
+import type { AnswersFile } from '../../quiz/answers.ts';
 import type { Handed, Marked } from '../../records/marked.ts';
 
 export type MarkRequest =
@@ -6,4 +7,11 @@ export type MarkRequest =
   | { readonly kind: 'brought'; readonly texts: ReadonlyMap<string, string> }
   | { readonly kind: 'mark'; readonly handed: Handed };
 
-export type MarkReply = Marked;
+/** What somebody answered in a mock exam: no record of a call, and counted by itself. */
+export interface Sat {
+  readonly state: 'answers';
+  readonly who: string;
+  readonly answers: AnswersFile;
+}
+
+export type MarkReply = Marked | Sat;

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Marked } from '../../records/marked.ts';
 import type { Message } from '../../service/message.ts';
 import type { Desk } from '../desk.ts';
 import { type Chosen, readChosen } from './files.ts';
 import { type Held, held } from './held.ts';
 import { markAll, startMarker, workersFor } from './pool.ts';
+import type { MarkReply } from './protocol.ts';
 
 export interface Marking {
   /** Of so many records so many were replayed; `reading` before that is known. */
@@ -37,7 +37,7 @@ export function useMarking(desk: Desk): Marking {
   }
 
   function replay(chosen: readonly Chosen[], brought: ReadonlyMap<string, string>): void {
-    const came = new Map<number, Marked>(chosen.flatMap(({ marked }, at) => (marked ? [[at, marked]] : [])));
+    const came = new Map<number, MarkReply>(chosen.flatMap(({ marked }, at) => (marked ? [[at, marked]] : [])));
     const open = chosen.flatMap(({ marked }, at) => (marked ? [] : [at]));
     const progress = () => setRunning({ done: came.size, of: chosen.length });
     const settle = (message: () => Message) => {
@@ -46,7 +46,7 @@ export function useMarking(desk: Desk): Marking {
       setRunning(null);
       setSaid(message());
     };
-    const whole = () => settle(() => doneWith(chosen.length));
+    const whole = () => settle(() => doneWith([...came.values()]));
     progress();
     if (open.length === 0) {
       whole();
@@ -83,11 +83,16 @@ export function useMarking(desk: Desk): Marking {
   };
 }
 
-function heldOf({ file, who, text }: Chosen, marked: Marked | undefined): Held[] {
+function heldOf({ file, who, text }: Chosen, marked: MarkReply | undefined): Held[] {
   return marked ? [{ file, who, text, marked }] : [];
 }
 
-function doneWith(n: number): Message {
-  const c = held.peek().filter(({ marked }) => marked.state === 'counts').length;
-  return { id: 'class.done', values: { n, c, r: held.peek().length - c } };
+/** How it came out: the records of calls, and the answers of mock exams, where there are such. */
+function doneWith(came: readonly MarkReply[]): Message {
+  const count = (state: MarkReply['state']) => held.peek().filter(({ marked }) => marked.state === state).length;
+  const n = came.filter(({ state }) => state !== 'answers').length;
+  const a: Message = { id: 'class.done.answers', values: { n: count('answers') } };
+  if (n === 0) return a;
+  const done: Message = { id: 'class.done', values: { n, c: count('counts'), r: count('refused') } };
+  return n < came.length ? { id: 'class.done.both', values: { a: done, b: a } } : done;
 }

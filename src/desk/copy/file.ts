@@ -2,7 +2,19 @@ import type { Message } from '../../service/message.ts';
 import { KEPT, type Kept } from '../backing.ts';
 import { anything, fields, type Shape, type ShapeOf, text } from '../shape.ts';
 import type { Contents } from '../store.ts';
-import { Brought, DraftEntry, DrillCount, Finished, Line, Moment, Progress, Round, Settings } from '../stored.ts';
+import {
+  Brought,
+  DraftEntry,
+  DrillCount,
+  Finished,
+  Line,
+  Moment,
+  Progress,
+  QuizCard,
+  Round,
+  Settings,
+  Sitting,
+} from '../stored.ts';
 import { whereWrong } from './where-wrong.ts';
 
 /** Something set aside: off which shelf, and what lay there. */
@@ -18,12 +30,14 @@ export const SHAPES = {
   brought: Brought,
   drafts: DraftEntry,
   moments: Moment,
+  cards: QuizCard,
+  exam: Sitting,
   unread: Unread,
 } as const satisfies Record<Kept, Shape<unknown>>;
 
 type Lists = { readonly [K in Kept]: readonly ShapeOf<(typeof SHAPES)[K]>[] };
 
-const VERSION = 3;
+const VERSION = 4;
 
 /** All that a browser keeps, as one file. `version` goes up with whatever an older page could not take in. */
 export interface CopyFile extends Lists {
@@ -59,9 +73,14 @@ export function readCopy(json: string, file: string): { readonly copy: CopyFile 
   if (kind !== 'underlawn-copy') return wrong('copy.wrong.kind');
   if (typeof version === 'number' && version > VERSION) return wrong('copy.wrong.newer');
   const at = (path: string, wants: string) => wrong('copy.wrong.value', { path, wants: { id: `copy.wants.${wants}` } });
-  if (version !== 1 && version !== 2 && version !== VERSION) return at('version', 'other');
-  // The first version knew of no calls that are being made, the second of no moments to begin from.
-  const lists = { ...(version < 2 ? { drafts: [] } : {}), ...(version < 3 ? { moments: [] } : {}), ...rest };
+  if (version !== 1 && version !== 2 && version !== 3 && version !== VERSION) return at('version', 'other');
+  // The first version knew of no calls that are being made, the second of no moments to begin from, the third of no quiz.
+  const lists = {
+    ...(version < 2 ? { drafts: [] } : {}),
+    ...(version < 3 ? { moments: [] } : {}),
+    ...(version < 4 ? { cards: [], exam: [] } : {}),
+    ...rest,
+  };
   for (const shelf of KEPT) {
     const list: unknown = lists[shelf as keyof typeof lists];
     if (!Array.isArray(list)) return at(shelf, 'list');

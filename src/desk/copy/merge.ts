@@ -1,6 +1,6 @@
 import type { Message } from '../../service/message.ts';
 import type { Kept } from '../backing.ts';
-import type { Change, Contents } from '../store.ts';
+import { type Change, type Contents, cardKey, EXAM } from '../store.ts';
 import type { Brought, Progress, Settings } from '../stored.ts';
 import { type CopyFile, SHAPES } from './file.ts';
 
@@ -30,6 +30,8 @@ export function mergeCopy(there: Contents, copy: CopyFile): Merged {
   for (const one of copy.lines) merging.inPlace('lines', one.family ?? one.callId, one, (kept) => kept.savedAt ?? 0);
   for (const one of copy.round) merging.inPlace('round', 'round', one, (kept) => kept.savedAt);
   for (const one of copy.brought) merging.inPlace('brought', one.card.id, one, (kept) => kept.broughtAt);
+  for (const one of copy.cards) merging.inPlace('cards', cardKey(one), one, (kept) => kept.last);
+  for (const one of copy.exam) merging.inPlace('exam', EXAM, one, (kept) => kept.savedAt);
   for (const shelf of ['finished', 'drills', 'drafts', 'moments', 'unread'] as const) merging.addUp(shelf, copy[shelf]);
   return merging;
 }
@@ -55,7 +57,7 @@ class Merging implements Merged {
   }
 
   /** One of which there can be only one in its place. */
-  inPlace<S extends 'progress' | 'lines' | 'round' | 'brought'>(
+  inPlace<S extends 'progress' | 'lines' | 'round' | 'brought' | 'cards' | 'exam'>(
     shelf: S,
     key: string,
     one: CopyFile[S][number],
@@ -103,7 +105,8 @@ function gains(here: unknown, one: unknown): boolean {
 function nameOf(shelf: Kept, one: unknown): Message {
   if (shelf === 'progress') return { id: 'copy.what.progress', values: { title: (one as Progress).saved.title } };
   if (shelf === 'brought') return { id: 'copy.what.brought', values: { title: (one as Brought).card.title } };
-  return { id: shelf === 'round' ? 'copy.what.round' : 'copy.what.line' };
+  if (shelf === 'lines') return { id: 'copy.what.line' };
+  return { id: `copy.what.${shelf}` };
 }
 
 /** The same text for the same value, however its fields are ordered. */

@@ -1,33 +1,44 @@
 import { useState } from 'preact/hooks';
 import type { NumberAsked } from '../../quiz/drill.ts';
+import type { Answer } from '../../quiz/right.ts';
 import { formatNumber } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import type { Given } from './use-round.ts';
 
 interface Props {
   readonly ask: NumberAsked;
-  readonly given: Given | null;
+  readonly answer: Answer | null;
+  readonly judged: boolean;
+  /** What the button says that gives the answer. */
+  readonly confirm: string;
   readonly onAnswer: (value: number) => void;
+  /** Where there is no such button: what is typed counts at once, and where that is no number this is called. */
+  readonly onBlank?: (() => void) | undefined;
 }
 
 /** A number to type, with either decimal mark. */
-export function NumberAnswer({ ask, given, onAnswer }: Props) {
+export function NumberAnswer({ ask, answer, judged, confirm, onAnswer, onBlank }: Props) {
   const desk = useDesk();
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useState(answer === null ? '' : String(answer));
   const [wanting, setWanting] = useState(false);
-  const value = Number(typed.trim().replace(',', '.'));
   const check = () => {
-    const isNumber = typed.trim() !== '' && Number.isFinite(value);
-    setWanting(!isNumber);
-    if (isNumber) onAnswer(value);
+    const value = numberIn(typed);
+    setWanting(value === null);
+    if (value !== null) onAnswer(value);
+  };
+  const type = (text: string) => {
+    setTyped(text);
+    if (onBlank === undefined) return;
+    const value = numberIn(text);
+    if (value === null) onBlank();
+    else onAnswer(value);
   };
   return (
     <form
       class="number-answer"
       onSubmit={(event) => {
         event.preventDefault();
-        if (given === null) check();
+        if (!judged && onBlank === undefined) check();
       }}
     >
       <label>
@@ -37,17 +48,18 @@ export function NumberAnswer({ ask, given, onAnswer }: Props) {
           inputMode="decimal"
           autocomplete="off"
           value={typed}
-          readOnly={given !== null}
+          readOnly={judged}
           aria-invalid={wanting}
           aria-describedby={wanting ? 'number-missing' : undefined}
-          onInput={(event) => setTyped(event.currentTarget.value)}
+          onInput={(event) => type(event.currentTarget.value)}
         />
       </label>
-      {given === null ? (
+      {!judged && onBlank === undefined && (
         <button type="submit" class="primary">
-          {desk.t('drills.check')}
+          {confirm}
         </button>
-      ) : (
+      )}
+      {judged && (
         <p class="option-mark right">
           <Icon name="check" /> {desk.t('drills.wanted')}: {formatNumber(desk.words.value, ask.value, 0)}{' '}
           {desk.speak.value(ask.unit)}
@@ -60,4 +72,10 @@ export function NumberAnswer({ ask, given, onAnswer }: Props) {
       )}
     </form>
   );
+}
+
+/** What was typed as a number, with either decimal mark. */
+function numberIn(typed: string): number | null {
+  const value = Number(typed.trim().replace(',', '.'));
+  return typed.trim() !== '' && Number.isFinite(value) ? value : null;
 }

@@ -3,7 +3,7 @@ import type { UnitSpec } from '../../unit/spec.ts';
 const FILES = import.meta.glob<UnitSpec>('../../../scenarios/units/*.json', { eager: true, import: 'default' });
 
 /** The shipped units, which take turns. They are taken as they are: a test holds them against their schema. */
-const UNITS = Object.values(FILES);
+export const UNITS = Object.values(FILES);
 
 export function unitOfTurn(turn: number): UnitSpec {
   const unit = UNITS[turn % UNITS.length];

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
@@ -30,7 +31,11 @@ export function StartScreen() {
             <ScreenTitle>{desk.t('start.title')}</ScreenTitle>
             <p>{desk.t('start.lead')}</p>
           </div>
-          <Door id="drills" />
+          <Door id="drills">
+            <a class="secondary" href="#/quiz">
+              {desk.t('start.quiz.open')} <Icon name="arrow" />
+            </a>
+          </Door>
           <Door id="round" />
           <LeftOff />
         </section>
@@ -116,7 +121,7 @@ function nextFirst(cards: readonly CallCard[], next: string | undefined) {
 }
 
 /** The way to another screen, and what it is for. */
-function Door({ id }: { id: 'drills' | 'round' }) {
+function Door({ id, children }: { id: 'drills' | 'round'; children?: ComponentChildren }) {
   const { t } = useDesk();
   return (
     <section class="card door" aria-labelledby={`${id}-title`}>
@@ -125,6 +130,7 @@ function Door({ id }: { id: 'drills' | 'round' }) {
       <a class="secondary" href={`#/${id}`}>
         {t(`start.${id}.open`)} <Icon name="arrow" />
       </a>
+      {children}
     </section>
   );
 }

@@ -85,7 +85,14 @@ export const PACKAGES: Readonly<Record<Folder, readonly string[]>> = {
   yard: ['pixi.js'],
   sound: [],
   words: [],
-  desk: [...CORE_PACKAGES, 'preact', '@preact/signals', 'idb', '@fontsource-variable/atkinson-hyperlegible-next'],
+  desk: [
+    ...CORE_PACKAGES,
+    'preact',
+    '@preact/signals',
+    'idb',
+    'ts-fsrs',
+    '@fontsource-variable/atkinson-hyperlegible-next',
+  ],
   cli: [...CORE_PACKAGES, 'fflate', 'node:'],
   tools: ['*'],
 };

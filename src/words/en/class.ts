@@ -1,7 +1,7 @@
 /** The sheet of a class: records replayed, who passed what, what was missed, what does not count and why. */
 export const classWords = {
   'class.lead':
-    'The records of a class on one sheet. Every record is done again here, step by step: what comes out counts, not what the file claims.',
+    'The records of a class on one sheet, and what its mock exams tell of their questions. Every record is done again here, step by step: what comes out counts, not what the file claims.',
   'class.stays':
     'Nothing leaves this browser and nothing is kept: the sheet is gone when the page is closed or loaded anew. Take it along as CSV.',
   'class.names':
@@ -14,6 +14,10 @@ export const classWords = {
   'class.progress': '{n} of {m} replayed',
   'class.cancel': 'Stop',
   'class.done': '{n} {n:record|records} replayed. On the sheet: {c} that {c:counts|count}, {r} that {r:does|do} not.',
+  'class.done.answers': 'In the statistics: the answers of {n} mock {n:exam|exams}.',
+  'class.done.both': '{a} {b}',
+  'class.answers': 'Mock exam, form {form}',
+  'class.answers.right': '{n} of {m} right',
   'class.halted': 'Stopped. {n} of {m} were replayed and are on the sheet.',
   'class.nothing': 'No new record among these files: a record ends in .json.',
   'class.sheet': 'The sheet',

@@ -3,7 +3,7 @@ import type { classWords as en } from '../en/class.ts';
 /** La hoja de un grupo. */
 export const classWords: Record<keyof typeof en, string> = {
   'class.lead':
-    'Los registros de un grupo en una hoja. Cada registro se repite aquí, paso a paso: cuenta lo que resulta, no lo que el archivo dice.',
+    'Los registros de un grupo en una hoja, y lo que sus exámenes de práctica dicen de las preguntas. Cada registro se repite aquí, paso a paso: cuenta lo que resulta, no lo que el archivo dice.',
   'class.stays':
     'Nada sale de este navegador y nada se guarda: la hoja se pierde al cerrar o recargar la página. Llévesela como CSV.',
   'class.names':
@@ -17,6 +17,10 @@ export const classWords: Record<keyof typeof en, string> = {
   'class.cancel': 'Detener',
   'class.done':
     '{n} {n:registro repetido|registros repetidos}. En la hoja: {c} que {c:cuenta|cuentan}, {r} que no {r:cuenta|cuentan}.',
+  'class.done.answers': 'En las estadísticas: las respuestas de {n} {n:examen|exámenes} de práctica.',
+  'class.done.both': '{a} {b}',
+  'class.answers': 'Examen de práctica, forma {form}',
+  'class.answers.right': '{n} de {m} bien',
   'class.halted': 'Detenido. {n} de {m} se repitieron y están en la hoja.',
   'class.nothing': 'No hay ningún registro nuevo entre estos archivos: un registro termina en .json.',
   'class.sheet': 'La hoja',

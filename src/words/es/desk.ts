@@ -6,6 +6,7 @@ export const desk: Record<keyof typeof en, string> = {
   'title.call': 'Aviso',
   'title.debrief': 'Repaso',
   'title.drills': 'Ejercicios',
+  'title.quiz': 'Cuestionario',
   'title.round': 'Ronda',
   'title.take': 'Avisos de un enlace o un archivo',
   'title.sheet': 'Hoja',
@@ -70,6 +71,7 @@ export const desk: Record<keyof typeof en, string> = {
   'start.drills.lead':
     'Flotadores, línea de aire, frasco, tablero, medidor: una destreza cada vez, con respuesta al instante.',
   'start.drills.open': 'Abrir los ejercicios',
+  'start.quiz.open': 'Cuestionario y examen',
   'start.licence.title': 'Practicar aquí no es una licencia',
   'start.licence.1': 'Primero van la norma local, las instrucciones del fabricante y el técnico con licencia.',
   'start.licence.2': 'Partes con tensión: desconectar, bloquear y comprobar que no hay tensión.',

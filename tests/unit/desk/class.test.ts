@@ -1,12 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { type CallFile, makeRecord, play, prepareCall, shippedCalls } from '../../../src/calls/index.ts';
 import { readChosen, whoOf } from '../../../src/desk/class/files.ts';
-import { type Held, renamed, sheetOf } from '../../../src/desk/class/held.ts';
+import { answersIn, type Held, renamed, sheetOf } from '../../../src/desk/class/held.ts';
 import { Marker } from '../../../src/desk/class/marker.ts';
 import { LONGEST_ms, type MarkPort, markAll, workersFor } from '../../../src/desk/class/pool.ts';
 import type { MarkReply, MarkRequest } from '../../../src/desk/class/protocol.ts';
 import type { Handed, Marked } from '../../../src/records/marked.ts';
 import { fileText } from '../../../src/share/index.ts';
+import { sat } from '../quiz/sat.ts';
 import { speakAll } from '../spoken.ts';
 
 const storm = shippedCalls().find((c) => c.id === 'storm-light') as CallFile;
@@ -55,7 +56,7 @@ class Port implements MarkPort {
 
 function begin(names: readonly string[], workers: number) {
   const ports: Port[] = [];
-  const came = new Map<number, Marked>();
+  const came = new Map<number, MarkReply>();
   const cancel = markAll(
     names.map((who) => ({ who, text: '' })),
     {
@@ -163,6 +164,20 @@ describe('a worker of a class', () => {
     });
   });
 
+  it('takes answers of a mock exam for what they are, each worked out again, and no call of the sheet', async () => {
+    const answers = sat(5, (place) => place % 2 === 0);
+    const found = await markedBy(JSON.stringify(answers));
+    expect(found).toEqual({ state: 'answers', who: 'K.', answers });
+    const held: Held = { file: 'K.json', who: 'K.', text: '', marked: found };
+    expect(answersIn([held])).toEqual([answers]);
+    expect(sheetOf([held], [])).toMatchObject({ all: [], rows: [], counted: 0, refused: [] });
+    const forged = { ...answers, items: answers.items.map((item) => ({ ...item, right: true })) };
+    expect(await markedBy(JSON.stringify(forged))).toMatchObject({
+      state: 'refused',
+      problems: answers.items.flatMap(({ right }, i) => (right ? [] : { path: `items[${i}].right` })),
+    });
+  });
+
   it('says what is wrong with what is no record', async () => {
     const broken = { ...JSON.parse(recordOf(storm)), seed: 'one' };
     expect(await markedBy(JSON.stringify(broken))).toMatchObject({ state: 'refused', problems: [{ path: 'seed' }] });
@@ -179,6 +194,7 @@ describe('chosen files', () => {
     ['monday/sunny-line/K.json', 'K'],
     ['monday/K/sunny-line.record.json', 'K'],
     ['monday/K/sunny-line.record (2).json', 'K'],
+    ['monday/K/mock-7.answers.json', 'K'],
     ['monday/sunny-line.record.json', 'sunny-line.record'],
     ['7.JSON', '7'],
   ])('%s is a record of %s', (path, who) => {

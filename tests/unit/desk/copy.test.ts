@@ -20,6 +20,9 @@ const card = {
   starts: { secondOfDay: 1, month: 1 },
 };
 
+const forgetting = { stability: 2, difficulty: 5, scheduled_d: 2, steps: 0, lapses: 0, state: 2 };
+const quizCard = { version: 1, unit: 'u1', due: 1, ...forgetting };
+
 /** Anything a browser could hold, of so few values that a copy often meets the same or another in its place. */
 const anyContents: fc.Arbitrary<Contents> = fc
   .record({
@@ -44,9 +47,13 @@ const anyContents: fc.Arbitrary<Contents> = fc
     brought: fc.option(fc.record({ text: fc.constantFrom('{}', '{ }'), broughtAt: when })),
     drafts: fc.array(fc.record({ savedAt: when, draft: fc.constantFrom('{}', 'x') }), { maxLength: 3 }),
     moments: fc.array(fc.record({ name: fc.constantFrom('a', 'b'), keptAt: when }), { maxLength: 3 }),
+    cards: fc.uniqueArray(fc.record({ skill: fc.constantFrom('jar', 'meter'), last: when, reps: when }), {
+      selector: (one) => one.skill,
+    }),
+    exam: fc.option(fc.record({ savedAt: when, kept: when })),
     unread: fc.array(fc.record({ value: when }), { maxLength: 2 }),
   })
-  .map(({ settings, progress, finished, lines, drills, round, brought, drafts, moments, unread }) => ({
+  .map(({ settings, progress, finished, lines, drills, round, brought, drafts, moments, cards, exam, unread }) => ({
     settings:
       settings === null ? [] : [{ key: 'settings', value: { version: 1, units: 'us', sound: true, ...settings } }],
     progress: progress.map((one) => ({ key: one.callId, value: { version: 1, clock, saved, ...one } })),
@@ -66,6 +73,8 @@ const anyContents: fc.Arbitrary<Contents> = fc
     brought: brought === null ? [] : [{ key: 'my-call', value: { version: 1, card, from: 'link', ...brought } }],
     drafts: unique(drafts).map((one, key) => ({ key, value: { version: 1, ...one } })),
     moments: unique(moments).map((one, key) => ({ key, value: { version: 1, from: left, ...one } })),
+    cards: cards.map((one) => ({ key: `${one.skill}/u1`, value: { ...quizCard, ...one } })),
+    exam: exam === null ? [] : [{ key: 'quiz/exam', value: { version: 1, ...exam } }],
     unread: unique(unread).map((one, key) => ({ key, value: { shelf: 'lines', key: 'x', ...one } })),
   }));
 
@@ -131,7 +140,7 @@ describe('a copy of all that a browser keeps', () => {
           for (const one of copy[shelf]) expect(there).toContainEqual(withoutReview(one));
         }
         const told = mergeCopy(here, copy).later.filter(({ from }) => from === 'here').length;
-        const kept = ['progress', 'lines', 'round', 'brought'] as const;
+        const kept = ['progress', 'lines', 'round', 'brought', 'cards', 'exam'] as const;
         const missing = kept.flatMap((shelf) =>
           copy[shelf].filter((one) => !values(after, shelf).some((there) => same(there, one) || sameFile(there, one))),
         );
@@ -194,7 +203,7 @@ describe('a copy of all that a browser keeps', () => {
 describe('a file that is brought back', () => {
   const good = {
     kind: 'underlawn-copy',
-    version: 3,
+    version: 4,
     madeAt: 1,
     ...Object.fromEntries(KEPT.map((shelf) => [shelf, []])),
   };
@@ -207,7 +216,7 @@ describe('a file that is brought back', () => {
     ['no JSON', 'nonsense', { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
     ['a bare value', 'null', { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
     ['a record', { kind: 'underlawn-record', version: 1 }, { id: 'copy.wrong.kind', values: { file: 'mine.json' } }],
-    ['of a newer page', { ...good, version: 4 }, { id: 'copy.wrong.newer', values: { file: 'mine.json' } }],
+    ['of a newer page', { ...good, version: 5 }, { id: 'copy.wrong.newer', values: { file: 'mine.json' } }],
     ['of no version', { ...good, version: 'one' }, at('version', 'other')],
     ['without a list', { ...good, lines: undefined }, at('lines', 'list')],
     [
@@ -248,8 +257,10 @@ describe('a file that is brought back', () => {
     });
   });
 
-  it('is taken from a page that knew of no calls being made, and from one that knew of no moments to begin from', () => {
-    const { moments: _moments, ...second } = { ...good, moments: [], version: 2 };
+  it('is taken from pages that knew of no calls being made, of no moments to begin from, of no quiz', () => {
+    const { cards: _cards, exam: _exam, ...third } = { ...good, cards: [], exam: [], version: 3 };
+    expect(readCopy(JSON.stringify(third), 'mine.json')).toEqual({ copy: good });
+    const { moments: _moments, ...second } = { ...third, moments: [], version: 2 };
     expect(readCopy(JSON.stringify(second), 'mine.json')).toEqual({ copy: good });
     const { drafts: _drafts, ...first } = { ...second, drafts: [], version: 1 };
     expect(readCopy(JSON.stringify(first), 'mine.json')).toEqual({ copy: good });

@@ -9,6 +9,8 @@ const ROUTES: readonly Route[] = [
   { screen: 'debrief', key: 12 },
   { screen: 'drills' },
   { screen: 'drills', seed: 40 },
+  { screen: 'quiz' },
+  { screen: 'quiz', form: 41 },
   { screen: 'round' },
   { screen: 'instructor' },
   { screen: 'take' },

@@ -7,6 +7,7 @@ import {
   type Finished,
   firstSettings,
   type Progress,
+  type QuizCard,
 } from '../../../src/desk/stored.ts';
 import { saved } from './saved.ts';
 
@@ -41,6 +42,27 @@ describe('the store without a database', () => {
     await store.dropProgress('sunny-line');
     expect(await store.progress()).toEqual([]);
     expect(trouble.mock.calls).toEqual([['memory']]);
+  });
+
+  it('keeps what is known of each skill on each unit, and the mock exam that was sat last', async () => {
+    const store = await openStore(() => {});
+    const card = (skill: string, unit: string, reps: number): QuizCard => ({
+      ...{ version: 1, skill, unit, due: 9, last: 8, stability: 2, difficulty: 5 },
+      ...{ scheduled_d: 2, steps: 0, reps, lapses: 0, state: 2 },
+    });
+    for (const one of [card('jar', 'u1', 1), card('jar', 'u2', 1), card('jar', 'u1', 2)]) await store.putCard(one);
+    expect((await store.cards()).map(({ unit, reps }) => [unit, reps])).toEqual([
+      ['u1', 2],
+      ['u2', 1],
+    ]);
+    expect(await store.takeSitting()).toBeUndefined();
+    await store.putSitting({ form: 3 }, 5);
+    expect(await store.takeSitting()).toEqual({ form: 3 });
+    await store.setSittingAside();
+    expect(await store.takeSitting()).toBeUndefined();
+    expect((await store.everything()).unread).toMatchObject([
+      { value: { shelf: 'exam', value: { kept: { form: 3 } } } },
+    ]);
   });
 
   it('keeps calls that are being made, the last one kept first, and each in its own place', async () => {

@@ -1,0 +1,55 @@
+import type { ComponentChildren, Ref } from 'preact';
+import type { Drill } from '../../quiz/drill.ts';
+import type { Answer } from '../../quiz/right.ts';
+import { useDesk } from '../desk.ts';
+import { Said } from '../screen.tsx';
+import { FigureView } from './figure.tsx';
+import { NumberAnswer } from './number.tsx';
+import { Options } from './options.tsx';
+
+interface AnswerProps {
+  /** What has been answered so far. */
+  readonly answer: Answer | null;
+  /** Whether it is shown which answer was right; until then an answer may be changed. */
+  readonly judged: boolean;
+  readonly onAnswer: (answer: Answer) => void;
+  /** In an exam, where what is typed counts at once: the answer is taken back. */
+  readonly onBlank?: () => void;
+}
+
+interface ItemProps extends AnswerProps {
+  readonly drill: Drill;
+  readonly prompt?: Ref<HTMLHeadingElement>;
+  /** Where several stand on one page, each has its own. */
+  readonly promptId?: string;
+  readonly level?: 'h2' | 'h4';
+  /** Stands under the question. */
+  readonly status?: ComponentChildren;
+  /** Comes after the answers: what was right, the way on. */
+  readonly children?: ComponentChildren;
+}
+
+/** One question with its figure, and how it is answered. It judges nothing by itself. */
+export function Item(props: ItemProps) {
+  const { drill, prompt, promptId = 'drill-prompt', level: Heading = 'h2', status, children, ...answering } = props;
+  const { t } = useDesk();
+  return (
+    <div class="drill-room">
+      <section class="card drill-figure" aria-label={t('drills.textTwin')}>
+        <FigureView figure={drill.figure} />
+      </section>
+      <section class="card drill-question" aria-labelledby={promptId}>
+        <Heading id={promptId} ref={prompt ?? null} tabIndex={-1} class="prompt">
+          <Said message={drill.prompt} />
+        </Heading>
+        {status}
+        {drill.ask.kind === 'choice' ? (
+          <Options ask={drill.ask} {...answering} />
+        ) : (
+          <NumberAnswer ask={drill.ask} confirm={t('drills.check')} {...answering} />
+        )}
+        {children}
+      </section>
+    </div>
+  );
+}

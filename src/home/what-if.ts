@@ -10,6 +10,7 @@ import type { UnitFault, UnitSetup, UnitSpec } from '../unit/index.ts';
 import { effectsOf } from './effects.ts';
 import { type Life, lived } from './life.ts';
 import { SCENARIOS, type ScenarioId } from './scenarios.ts';
+import { SEASONS, type SeasonId } from './seasons.ts';
 import { type Spell, spellsOf } from './spells.ts';
 
 export interface Asked {
@@ -19,6 +20,7 @@ export interface Asked {
   /** Days that are looked at once it has begun. */
   readonly span_d: number;
   readonly seed: number;
+  readonly season: SeasonId;
 }
 
 export interface WhatIf {
@@ -39,8 +41,6 @@ const DAY_s = 86_400;
 export const BEGINS_s = 2 * DAY_s + 8 * 3600;
 /** Later than any end, s. */
 const NEVER_s = 1e9;
-/** Water in the tanks, degC: a mild season, the same throughout (convention). */
-const MILD_C = 20;
 /** Looks: each hour, and over longer spans each third (convention). */
 const HOUR_s = 3600;
 const LONG_d = 60;
@@ -72,7 +72,7 @@ function overAt(scenario: ScenarioId): number {
 }
 
 /** A property, with the scenario where one is given; rain falls on both twins. */
-function setupWith({ spec, household, seed, scenario: asked }: Asked, scenario?: ScenarioId): UnitSetup {
+function setupWith({ spec, household, seed, season, scenario: asked }: Asked, scenario?: ScenarioId): UnitSetup {
   const { rain } = SCENARIOS[asked];
   const storms = rain
     ? [{ start_s: BEGINS_s, end_s: BEGINS_s + rain.hours * 3600, rain_mmh: rain.depth_mm / rain.hours }]
@@ -89,7 +89,7 @@ function setupWith({ spec, household, seed, scenario: asked }: Asked, scenario?:
     // In the twin they lie ahead for good: who foresees the same faults steps alike, so that the two are one until it begins.
     faults: faultsOf(asked, scenario === undefined ? NEVER_s : BEGINS_s),
     seed,
-    weather: steadyWeather(MILD_C, storms),
+    weather: steadyWeather(SEASONS[season], storms),
   };
 }
 

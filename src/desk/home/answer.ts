@@ -36,8 +36,8 @@ export async function answerHome(request: HomeRequest, progress: (share: number)
       return { kind: 'open', scene, units, households };
     }
     case 'what-if': {
-      const { scenario, span_d } = request;
-      const came = drained(whatIf({ scenario, spec, household, span_d, seed: SEED }), progress);
+      const { scenario, season, span_d } = request;
+      const came = drained(whatIf({ scenario, spec, household, season, span_d, seed: SEED }), progress);
       return { kind: 'what-if', came: shownOf(came, spec.panel.ultraviolet) };
     }
     case 'month': {

@@ -2,6 +2,7 @@
 import type { Chlorine } from '../../home/month.ts';
 import type { QuantityId } from '../../home/quantities.ts';
 import type { ScenarioId } from '../../home/scenarios.ts';
+import type { SeasonId } from '../../home/seasons.ts';
 import type { Scene } from '../../scene/types.ts';
 import type { LocalText, Message } from '../../service/message.ts';
 
@@ -17,7 +18,13 @@ export interface Named {
 
 export type HomeRequest =
   | { readonly kind: 'open'; readonly home: Home }
-  | { readonly kind: 'what-if'; readonly home: Home; readonly scenario: ScenarioId; readonly span_d: number }
+  | {
+      readonly kind: 'what-if';
+      readonly home: Home;
+      readonly scenario: ScenarioId;
+      readonly season: SeasonId;
+      readonly span_d: number;
+    }
   | { readonly kind: 'month'; readonly home: Home };
 
 /** A quantity of both twins over time, thinned out for a small drawing. */

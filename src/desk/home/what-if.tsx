@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { SCENARIO_IDS, SCENARIOS, type ScenarioId } from '../../home/scenarios.ts';
+import { SEASON_IDS, type SeasonId } from '../../home/seasons.ts';
 import { useDesk } from '../desk.ts';
 import { Said } from '../screen.tsx';
 import { useHome } from './ask.ts';
@@ -15,6 +16,7 @@ export function WhatIfPart(choices: HomeChoices) {
   const desk = useDesk();
   const { t } = desk;
   const [scenario, setScenario] = useState<ScenarioId>('power');
+  const [season, setSeason] = useState<SeasonId>('mild');
   const [span, setSpan] = useState<Span>(spanOf('power'));
   const life = useHome<Extract<HomeRequest, { kind: 'what-if' }>>(desk);
   return (
@@ -25,7 +27,7 @@ export function WhatIfPart(choices: HomeChoices) {
         class="home-fields"
         onSubmit={(event) => {
           event.preventDefault();
-          life.ask({ kind: 'what-if', home: choices.home, scenario, span_d: Number(span) });
+          life.ask({ kind: 'what-if', home: choices.home, scenario, season, span_d: Number(span) });
         }}
       >
         <Choice
@@ -38,6 +40,12 @@ export function WhatIfPart(choices: HomeChoices) {
           }}
         />
         <Choices {...choices} />
+        <Choice
+          label={t('home.whatif.season')}
+          value={season}
+          options={SEASON_IDS.map((id) => ({ id, name: t(`home.season.${id}`) }))}
+          onChange={setSeason}
+        />
         <Choice
           label={t('home.whatif.span')}
           value={span}

@@ -5,13 +5,14 @@ import { shippedLibrary } from '../../../src/calls/index.ts';
 import { strayOf } from '../../../src/home/effects.ts';
 import type { QuantityId } from '../../../src/home/quantities.ts';
 import { LOAD_gCl, SCENARIO_IDS, SCENARIOS, type ScenarioId } from '../../../src/home/scenarios.ts';
+import type { SeasonId } from '../../../src/home/seasons.ts';
 import type { SignId } from '../../../src/home/signs.ts';
 import { BEGINS_s, type WhatIf, whatIf } from '../../../src/home/what-if.ts';
 import { speakAll } from '../spoken.ts';
 import { DAY, family, HOUR, u1 } from '../units.ts';
 
 function asked(scenario: ScenarioId, span_d = SCENARIOS[scenario].span_d, spec = u1()) {
-  return { scenario, spec, household: family(4), span_d, seed: 1 };
+  return { scenario, spec, household: family(4), span_d, season: 'mild' as const, seed: 1 };
 }
 
 const known = new Map<ScenarioId, WhatIf>();
@@ -62,6 +63,17 @@ describe('the twins', () => {
   it('give the same each time', () => {
     expect(drained(whatIf(asked('guests', 3)))).toEqual(drained(whatIf(asked('guests', 3))));
   });
+});
+
+/** Cold water holds more oxygen, and what lives in it takes it up more slowly (Arrhenius; textbooks). */
+it('an hour after the power went there is more oxygen left in the cold than in a mild season, and least in the heat', () => {
+  const left = (season: SeasonId) => {
+    const { touched } = drained(whatIf({ ...asked('power', 3), season }));
+    return touched.values.oxygen[touched.at_s.indexOf(BEGINS_s + HOUR)] ?? Number.NaN;
+  };
+  const [cold, mild, hot] = [left('cold'), left('mild'), left('hot')];
+  expect(cold).toBeGreaterThan(mild);
+  expect(mild).toBeGreaterThan(hot);
 });
 
 describe('what comes of it', () => {

@@ -142,6 +142,14 @@ describe('a visit', () => {
   });
 });
 
+it('the record keeps the newest reading of each check', () => {
+  const id = 'march-round';
+  const again = visit(id).solution.flatMap((step) => (step.do === 'look-into-pump-tank' ? [step, step] : [step]));
+  const { visit: seen } = debriefOf(taking(id, again), new Trace(taking(id, again)));
+  const notes = seen?.rows.find((row) => row.id === 'pump-tank')?.readings.map(({ what }) => what.id);
+  expect(notes?.filter((one) => one === 'note.pump-tank')).toHaveLength(1);
+});
+
 describe('a decision', () => {
   it('to pump out is held against the limit now and in four months', () => {
     const { found, nextVisit } = outlookOf(preparedOf('three-years-on'));

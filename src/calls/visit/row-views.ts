@@ -10,11 +10,16 @@ export function rowViews(session: CallSession): readonly RowView[] {
     label: say(`row.${row.id}`),
     taken: row.met,
     wanted: row.wants.length,
-    readings: row.done.flatMap(({ outcome }) =>
+    readings: newest(row).flatMap(({ outcome }) =>
       outcome.notes.map(({ what, reading, remark }) => ({ what, reading, ...(remark ? { tone: remark.tone } : {}) })),
     ),
     open: openOf(row),
   }));
+}
+
+/** What was done last of each: a check made again is read again. */
+function newest({ done }: Row): Row['done'] {
+  return done.filter(({ def }, i) => done.slice(i + 1).every((later) => later.def.id !== def.id));
 }
 
 function openOf({ wants, done }: Row): RowView['open'] {

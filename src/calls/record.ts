@@ -10,16 +10,21 @@ import { playReference } from './reference.ts';
 import type { CallRecord } from './schema.ts';
 import { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
+import { solutionSpends } from './solution.ts';
 import type { Assistance } from './view.ts';
 
 const references = new Map<string, Spent>();
 
-/** What the reference spends, played once per call. */
+/**
+ * What the reference spends, played once per call. With another seed a solution can meet a dose where it did not expect one and
+ * end short: then the times of its own steps count, for a part of the work is no measure of the whole.
+ */
 export function referenceSpent(prepared: Prepared): Spent {
   const key = callHash(prepared);
   const known = references.get(key);
   if (known) return known;
-  const made = spent(playReference(prepared));
+  const reference = playReference(prepared);
+  const made = reference.ended ? spent(reference) : solutionSpends(prepared);
   references.set(key, made);
   return made;
 }

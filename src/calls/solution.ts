@@ -1,6 +1,7 @@
 /** A call's own solution: what every score measures its cost by. */
 import { ACTION_BY_ID, type Message } from '../service/index.ts';
 import type { Unit } from '../unit/index.ts';
+import type { Spent } from './cost.ts';
 import type { SolutionStep } from './schema.ts';
 import { CallSession, DRIVE_MIN } from './session.ts';
 import { listOf } from './session-actions.ts';
@@ -45,11 +46,14 @@ function resolve(session: CallSession, value: string): string[] {
   return session.service.person.notebook.filter((n) => n.by === by).map((n) => n.id);
 }
 
-/** Minutes the call's own solution takes by the actions' own times, the drive included. */
-export function solutionMinutes(prepared: Prepared): number {
-  const { solution } = prepared.call;
-  const acts = solution.reduce((sum, step) => sum + (ACTION_BY_ID.get(step.do)?.minutes ?? 1), 0);
-  return acts + (solution.some((step) => step.do === 'decide-visit') ? DRIVE_MIN : 0);
+/** What the call's own solution spends by the actions' own minutes and money, the drive included. */
+export function solutionSpends({ call: { solution, kind } }: Prepared): Spent {
+  const drives = kind === 'visit' || solution.some((step) => step.do === 'decide-visit');
+  const defs = solution.map((step) => ACTION_BY_ID.get(step.do));
+  return {
+    minutes: defs.reduce((sum, def) => sum + (def?.minutes ?? 1), drives ? DRIVE_MIN : 0),
+    money_usd: defs.reduce((sum, def) => sum + (def?.cost_usd ?? 0), 0),
+  };
 }
 
 /** What was done on a call as the steps of a solution. Evidence is named by the check that gave it. */

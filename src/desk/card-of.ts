@@ -1,5 +1,5 @@
 import type { Prepared } from '../calls/setup.ts';
-import { solutionMinutes } from '../calls/solution.ts';
+import { solutionSpends } from '../calls/solution.ts';
 import { calendarDay, parseInstant } from '../unit/index.ts';
 import type { CallCard } from './protocol.ts';
 
@@ -14,7 +14,7 @@ export function cardOf(prepared: Prepared): CallCard {
     kind: call.kind,
     unit: call.unit,
     lot: call.lot,
-    minutes: Math.round(solutionMinutes(prepared)),
+    minutes: Math.round(solutionSpends(prepared).minutes),
     starts: { secondOfDay: start?.secondOfDay ?? 0, month: calendarDay(start?.day ?? 0).month },
   };
 }

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { judged, makeRecord, play, playSolution, prepareCall, replay, shippedCalls } from '../../src/calls/index.ts';
+import {
+  judged,
+  makeRecord,
+  play,
+  playSolution,
+  prepareCall,
+  referenceSpent,
+  replay,
+  shippedCalls,
+} from '../../src/calls/index.ts';
 import { noticedOf, unitAtReport } from '../../src/calls/setup.ts';
 import { SYMPTOMS } from '../../src/service/index.ts';
 
@@ -57,4 +66,13 @@ describe('the dose float hung down', () => {
     expect(hours.some((h) => h > 11.5 && h < 13)).toBe(true);
     expect(log.some((e) => e.what === 'lamp.on')).toBe(false);
   });
+});
+
+it('a solution that a dose cuts short with another seed is no measure: the times of its own steps are', () => {
+  const call = shippedCalls().find((c) => c.id === 'tired-spray');
+  if (!call) throw new Error('the call does not ship');
+  const own = referenceSpent(prepareCall(call));
+  const cut = prepareCall({ ...call, seed: 10 });
+  expect(playSolution(cut).ended).toBe(false);
+  expect(referenceSpent(cut).minutes).toBeCloseTo(own.minutes, -1);
 });

@@ -1,4 +1,5 @@
 import { LED } from '../calls/rungs.ts';
+import { SKILLS } from '../quiz/topics.ts';
 import { anything, fields, finite, flag, oneOf, type ShapeOf, text, textUpTo } from './shape.ts';
 
 /** What the browser keeps, as checked on the way in: nothing read from storage is believed. */
@@ -76,7 +77,7 @@ export type Line = ShapeOf<typeof Line>;
 /** One drill of two minutes or of as long as it took. */
 export const DrillCount = fields({
   version: oneOf(1),
-  skill: oneOf('floats', 'air-line', 'jar', 'panel', 'meter'),
+  skill: oneOf(...SKILLS),
   finishedAt: finite,
   asked: finite,
   right: finite,

@@ -1,22 +1,27 @@
 import { useState } from 'preact/hooks';
-import type { NumberAsked } from '../../quiz/drill.ts';
+import type { Answer, NumberAsked } from '../../quiz/drill.ts';
+import { quantity } from '../../service/message.ts';
 import { formatNumber } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import type { Given } from './use-round.ts';
 
 interface Props {
   readonly ask: NumberAsked;
-  readonly given: Given | null;
+  readonly answer: Answer | null;
+  readonly judged: boolean;
+  /** What the button says that gives the answer. */
+  readonly confirm: string;
   readonly onAnswer: (value: number) => void;
 }
 
 /** A number to type, with either decimal mark. */
-export function NumberAnswer({ ask, given, onAnswer }: Props) {
+export function NumberAnswer({ ask, answer, judged, confirm, onAnswer }: Props) {
   const desk = useDesk();
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useState(answer === null ? '' : String(answer));
   const [wanting, setWanting] = useState(false);
   const value = Number(typed.trim().replace(',', '.'));
+  const unit = desk.speak.value(ask.unit);
+  const written = (n: number) => formatNumber(desk.words.value, n, ask.decimals);
   const check = () => {
     const isNumber = typed.trim() !== '' && Number.isFinite(value);
     setWanting(!isNumber);
@@ -27,7 +32,7 @@ export function NumberAnswer({ ask, given, onAnswer }: Props) {
       class="number-answer"
       onSubmit={(event) => {
         event.preventDefault();
-        if (given === null) check();
+        if (!judged) check();
       }}
     >
       <label>
@@ -37,22 +42,24 @@ export function NumberAnswer({ ask, given, onAnswer }: Props) {
           inputMode="decimal"
           autocomplete="off"
           value={typed}
-          readOnly={given !== null}
+          readOnly={judged}
           aria-invalid={wanting}
-          aria-describedby={wanting ? 'number-missing' : undefined}
+          aria-describedby={wanting ? 'number-missing number-tolerance' : 'number-tolerance'}
           onInput={(event) => setTyped(event.currentTarget.value)}
         />
       </label>
-      {given === null ? (
-        <button type="submit" class="primary">
-          {desk.t('drills.check')}
-        </button>
-      ) : (
+      {judged ? (
         <p class="option-mark right">
-          <Icon name="check" /> {desk.t('drills.wanted')}: {formatNumber(desk.words.value, ask.value, 0)}{' '}
-          {desk.speak.value(ask.unit)}
+          <Icon name="check" /> {desk.t('drills.wanted')}: {written(ask.value)} {unit}
         </p>
+      ) : (
+        <button type="submit" class="primary">
+          {confirm}
+        </button>
       )}
+      <p id="number-tolerance" class="small tolerance">
+        {desk.t('drills.tolerance', { t: quantity('count', ask.tolerance, stepOf(ask.tolerance)), unit: ask.unit })}
+      </p>
       {wanting && (
         <p id="number-missing" class="error" role="alert">
           {desk.t('drills.number.missing')}
@@ -60,4 +67,10 @@ export function NumberAnswer({ ask, given, onAnswer }: Props) {
       )}
     </form>
   );
+}
+
+/** A tolerance has two figures at the most: this is the last of them. */
+function stepOf(tolerance: number): number {
+  if (Number.isInteger(tolerance)) return 1;
+  return tolerance >= 1 ? 0.1 : tolerance >= 0.1 ? 0.01 : 0.001;
 }

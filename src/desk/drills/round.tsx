@@ -3,13 +3,11 @@ import type { Skill } from '../../quiz/drill.ts';
 import type { Answered } from '../../quiz/round.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import { Said } from '../screen.tsx';
 import { Switch } from '../switch.tsx';
 import { TimeLeft } from './clock.tsx';
-import { FigureView } from './figure.tsx';
-import { NumberAnswer } from './number.tsx';
-import { Options } from './options.tsx';
+import { Item } from './item.tsx';
 import { useRound } from './use-round.ts';
+import { Verdict } from './verdict.tsx';
 
 interface Props {
   readonly skill: Skill;
@@ -21,8 +19,8 @@ interface Props {
 
 /** One question with its figure, its answers and, once answered, why. */
 export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
-  const { t } = useDesk();
-  const round = useRound(skill, seed, clockOn);
+  const { t, settings } = useDesk();
+  const round = useRound(skill, seed, clockOn, settings.value.units);
   const { drill, given, answers, up } = round;
   const prompt = useRef<HTMLHeadingElement>(null);
   const next = useRef<HTMLButtonElement>(null);
@@ -52,41 +50,26 @@ export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
           {t('drills.end')}
         </button>
       </div>
-      <div class="drill-room">
-        <section class="card drill-figure" aria-label={t('drills.textTwin')}>
-          <FigureView figure={drill.figure} />
-        </section>
-        <section class="card drill-question" aria-labelledby="drill-prompt">
-          <h2 id="drill-prompt" ref={prompt} tabIndex={-1}>
-            <Said message={drill.prompt} />
-          </h2>
+      <Item
+        key={round.number}
+        drill={drill}
+        answer={given?.answer ?? null}
+        judged={given !== null}
+        onAnswer={round.answer}
+        prompt={prompt}
+        status={
           <p class="up" role="status">
             {up && given === null ? t('drills.up') : ''}
           </p>
-          {drill.ask.kind === 'choice' ? (
-            <Options key={round.number} ask={drill.ask} given={given} onAnswer={round.answer} />
-          ) : (
-            <NumberAnswer key={round.number} ask={drill.ask} given={given} onAnswer={round.answer} />
-          )}
-          <div class="drill-why" role="status">
-            {given !== null && (
-              <div class={given.right ? 'told right' : 'told wrong'}>
-                <p class="strong">
-                  <Icon name={given.right ? 'check' : 'cross'} /> {t(given.right ? 'drills.right' : 'drills.wrong')}
-                </p>
-                <p>
-                  <Said message={given.why} />
-                </p>
-              </div>
-            )}
-          </div>
-          {given !== null && (
-            <button type="button" ref={next} class="primary next-question" onClick={goOn}>
-              {t(up ? 'drills.toEnd' : 'drills.next')} <Icon name="arrow" />
-            </button>
-          )}
-        </section>
-      </div>
+        }
+      >
+        <Verdict drill={drill} checked={given} />
+        {given !== null && (
+          <button type="button" ref={next} class="primary next-question" onClick={goOn}>
+            {t(up ? 'drills.toEnd' : 'drills.next')} <Icon name="arrow" />
+          </button>
+        )}
+      </Item>
     </main>
   );
 }

@@ -116,6 +116,7 @@ export const drills = {
   'drill.jar.index.next.good': '80 to 120 is good: is the amount good too?',
   'drill.jar.index.next.loose': 'Over 120 is loose: how will it stand in a month?',
   'drill.jar.index.next.bulking': 'Over 150 is bulking: was the air short?',
+  'drill.jar.index.worked': '{line} mL × 1000 ÷ {solids} = {index} mL/g',
   'drill.jar.index.percent':
     'A tenth of the index comes from the line read in percent; it counts in mL, here {line}. {line} × 1000 over {solids} is how much?',
   'drill.jar.index.upside-down':
@@ -217,6 +218,8 @@ export const drills = {
     'A load lies between the probes with its feed and its return whole, so the whole supply stands there: {v}. Where would it stand if a contact were open?',
   'drill.meter.expected.none':
     'Only closed contacts and copper lie between the probes, and they take next to nothing: {v}. What would an open contact show?',
+  'drill.meter.between': 'Between the probes: {part}',
+  'drill.meter.sum': 'Together they take {v}',
   'drill.meter.slip.none':
     'No volts would mean two ends of the same wire, or a feed that is lost; a load lies between these probes, and it takes the whole {supply}. Which part is it?',
   'drill.meter.slip.full':
@@ -263,7 +266,6 @@ export const drills = {
   'drills.about.meter': 'Two probes, one number: which part is it?',
   'drills.begin': 'Begin',
   'drills.proposed': 'Next for you',
-  'drills.never': 'Not tried yet',
   'drills.last': 'Last: {right} of {asked} right',
   'drills.clock': 'Two-minute clock',
   'drills.clock.hint': 'It stands while an explanation is read, and the last question is never cut short.',
@@ -277,6 +279,14 @@ export const drills = {
   'drills.number': 'Answer in {unit}',
   'drills.number.missing': 'Type a number.',
   'drills.check': 'Check',
+  'drills.known': 'What is known',
+  'drills.tolerance': 'Up to {t} {unit} off still counts.',
+  'drills.worked': 'Worked out',
+  'drills.source': 'Source',
+  'drills.order.up': '{what}: up',
+  'drills.order.down': '{what}: down',
+  'drills.order.moved': '{what}: place {n} of {of}',
+  'drills.order.place': 'Place {n}',
   'drills.right': 'Right',
   'drills.wrong': 'Not that one',
   'drills.wanted': 'Right answer',

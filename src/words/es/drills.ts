@@ -125,6 +125,7 @@ export const drills: Record<keyof typeof en, string> = {
   'drill.jar.index.next.good': 'De 80 a 120 es bueno: ¿lo es también la cantidad?',
   'drill.jar.index.next.loose': 'Sobre 120 es suelto: ¿cómo estará en un mes?',
   'drill.jar.index.next.bulking': 'Sobre 150 está esponjado: ¿faltó aire?',
+  'drill.jar.index.worked': '{line} mL × 1000 ÷ {solids} = {index} mL/g',
   'drill.jar.index.percent':
     'Un décimo del índice sale de leer la línea en por ciento; cuenta en mL, aquí {line}. ¿Cuánto son {line} × 1000 entre {solids}?',
   'drill.jar.index.upside-down':
@@ -230,6 +231,8 @@ export const drills: Record<keyof typeof en, string> = {
     'Entre las puntas hay una carga con alimentación y retorno sanos, así que ahí está toda la tensión: {v}. ¿Dónde estaría si un contacto se abriera?',
   'drill.meter.expected.none':
     'Entre las puntas solo hay contactos cerrados y cobre, que casi no toman nada: {v}. ¿Qué marcaría un contacto abierto?',
+  'drill.meter.between': 'Entre las puntas: {part}',
+  'drill.meter.sum': 'Juntos toman {v}',
   'drill.meter.slip.none':
     'Cero voltios serían dos extremos del mismo hilo, o una alimentación perdida; entre estas puntas hay una carga, y toma los {supply} enteros. ¿Qué parte es?',
   'drill.meter.slip.full':
@@ -276,7 +279,6 @@ export const drills: Record<keyof typeof en, string> = {
   'drills.about.meter': 'Dos puntas, un número: ¿qué parte es?',
   'drills.begin': 'Empezar',
   'drills.proposed': 'Lo siguiente para usted',
-  'drills.never': 'Aún sin probar',
   'drills.last': 'Última vez: {right} de {asked} bien',
   'drills.clock': 'Reloj de dos minutos',
   'drills.clock.hint': 'Se detiene mientras se lee una explicación, y nunca corta la última pregunta.',
@@ -290,6 +292,14 @@ export const drills: Record<keyof typeof en, string> = {
   'drills.number': 'Respuesta en {unit}',
   'drills.number.missing': 'Escriba un número.',
   'drills.check': 'Comprobar',
+  'drills.known': 'Lo que se sabe',
+  'drills.tolerance': 'Hasta {t} {unit} de diferencia vale.',
+  'drills.worked': 'El cálculo',
+  'drills.source': 'Fuente',
+  'drills.order.up': '{what}: subir',
+  'drills.order.down': '{what}: bajar',
+  'drills.order.moved': '{what}: lugar {n} de {of}',
+  'drills.order.place': 'Lugar {n}',
   'drills.right': 'Correcto',
   'drills.wrong': 'Esa no es',
   'drills.wanted': 'Respuesta correcta',

@@ -9,8 +9,9 @@ import type { Maker, Option } from './drill.ts';
 import { nameOf } from './faultNames.ts';
 
 const FAMILIES: readonly FaultFamily[] = ['air', 'floats', 'pump', 'field', 'solids', 'disinfection', 'ground'];
-/** What other makes have elsewhere, or what lies along the way and not in one place. */
-const ELSEWHERE = /^(air-switch|sensing-tube|insects|capacitor|floats-swapped|siphoning|storm|clear-water|lid-|sewer)/;
+/** What other makes have elsewhere, what lies along the way and not in one place, and what has its place in its name. */
+const ELSEWHERE =
+  /^(air-switch|sensing-tube|insects|capacitor|floats-swapped|siphoning|storm|clear-water|lid-|sewer|tank-leaks|pump-tank|disc-filter|compressor)/;
 
 function pointable(spec: UnitSpec): readonly PlacedFault[] {
   return faultsOf(spec).filter(({ id, family }) => FAMILIES.includes(family) && !ELSEWHERE.test(id));

@@ -1,15 +1,14 @@
 import type { Skill } from '../../quiz/drill.ts';
-import { proposed } from '../../quiz/round.ts';
+import { type Count, proposed } from '../../quiz/round.ts';
 import { skillsOf, TOPICS } from '../../quiz/topics.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
-import type { DrillCount } from '../stored.ts';
 import { Switch } from '../switch.tsx';
 import { TopicSketch } from './sketch.tsx';
 
 interface Props {
-  readonly counts: readonly DrillCount[];
+  readonly counts: readonly Count[];
   readonly clockOn: boolean;
   readonly onClock: (on: boolean) => void;
   readonly onBegin: (skill: Skill) => void;
@@ -52,7 +51,7 @@ export function Choose({ counts, clockOn, onClock, onBegin }: Props) {
 
 interface CardProps {
   readonly skill: Skill;
-  readonly last: DrillCount | undefined;
+  readonly last: Count | undefined;
   readonly isNext: boolean;
   readonly onBegin: (skill: Skill) => void;
 }

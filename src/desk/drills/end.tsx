@@ -1,18 +1,17 @@
 import type { Skill } from '../../quiz/drill.ts';
-import { type Answered, countOf, proposed } from '../../quiz/round.ts';
+import { type Answered, type Count, countOf, proposed } from '../../quiz/round.ts';
 import { TOPIC_OF } from '../../quiz/topics.ts';
 import { formatNumber } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
-import type { DrillCount } from '../stored.ts';
 import { TopicSketch } from './sketch.tsx';
 
 interface Props {
   readonly skill: Skill;
   readonly answers: readonly Answered[];
   /** All that are kept, this round among them. */
-  readonly counts: readonly DrillCount[];
+  readonly counts: readonly Count[];
   readonly onBegin: (skill: Skill) => void;
   readonly onChoose: () => void;
 }

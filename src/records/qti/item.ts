@@ -19,7 +19,7 @@ export function itemDocument(question: Question, version: QtiVersion): string {
   return documentOf({ ...named, attributes: { xmlns: NAMESPACE[version], ...named.attributes } });
 }
 
-function itemTree({ id, language, title, prompt, shown, ask }: Question): Element {
+function itemTree({ id, language, title, prompt, shown, ask, ground }: Question): Element {
   const multiple = ask.kind === 'choice' && ask.right.length > 1;
   const parts = partsOf(ask, multiple);
   const right = ask.kind === 'number' ? [ask.value] : ask.right;
@@ -51,6 +51,7 @@ function itemTree({ id, language, title, prompt, shown, ask }: Question): Elemen
       element('p', {}, prompt),
       element('ul', {}, ...shown.map((line) => element('li', {}, line))),
       parts.interaction,
+      element('rubricBlock', { view: 'scorer tutor' }, ...ground.map((line) => element('p', {}, line))),
     ),
     element('responseProcessing', {}, ...parts.processing),
     ...parts.feedback.map(([identifier, why]) =>

@@ -40,6 +40,8 @@ export interface Question {
   /** What is to be seen, told line by line. */
   readonly shown: readonly string[];
   readonly ask: Choosing | Sequencing | Counting;
+  /** For who teaches or scores: the worked solution line by line, and where rule and numbers come from. */
+  readonly ground: readonly string[];
 }
 
 /** `speak` says a message in the language that is named. */
@@ -48,7 +50,7 @@ export function questionOf(
   language: Question['language'],
   speak: (message: Message) => string,
 ): Question {
-  const { skill, seed, prompt, figure, ask } = drill;
+  const { skill, seed, prompt, figure, ask, source } = drill;
   return {
     id: text(TEXT.itemIdentifier, `${skill}-${seed}`),
     language,
@@ -56,6 +58,7 @@ export function questionOf(
     prompt: speak(prompt),
     shown: figureWords(figure).map(speak),
     ask: askedOf(ask, speak),
+    ground: [...(ask.kind === 'number' ? ask.worked : []), source].map(speak),
   };
 }
 

@@ -242,8 +242,7 @@ export const quizQuestions = {
   'drill.source.panel':
     'The unit’s own wiring; Test, Silence and recurrence: county specification, Orange County (NC).',
   'drill.source.meter': 'The unit’s own wiring and Ohm’s law; contact resistances: common practice, no source.',
-  'drill.source.flow':
-    'Order of the chambers: Texas A&M L-5302 and L-5303 (from memory); the plant’s own openings.',
+  'drill.source.flow': 'Order of the chambers: Texas A&M L-5302 and L-5303 (from memory); the plant’s own openings.',
   'drill.source.rising': 'The unit’s own heights; order of floats: OSU Bulletin 829 and UMN answers on setting floats.',
   'drill.source.phone': 'Order of phone script and visit: common practice, no source.',
   'drill.source.lockout':

@@ -239,8 +239,7 @@ export const quizQuestions: Record<keyof typeof en, string> = {
   'drill.source.jar': 'Índice: Standard Methods 2710 D (de memoria); límites del frasco: práctica común, sin fuente.',
   'drill.source.panel': 'Cableado de la unidad; prueba, silencio y repetición: norma del condado de Orange (NC).',
   'drill.source.meter': 'Cableado de la unidad y ley de Ohm; resistencias de contacto: práctica común, sin fuente.',
-  'drill.source.flow':
-    'Orden de las cámaras: Texas A&M L-5302 y L-5303 (de memoria); los pasos de la planta misma.',
+  'drill.source.flow': 'Orden de las cámaras: Texas A&M L-5302 y L-5303 (de memoria); los pasos de la planta misma.',
   'drill.source.rising':
     'Alturas de la unidad; orden de flotadores: OSU Bulletin 829 y respuestas de la UMN sobre flotadores.',
   'drill.source.phone': 'Orden del teléfono y de la visita: práctica común, sin fuente.',

@@ -85,6 +85,10 @@ describe.each(QTI)('in version %s', (version) => {
         all(root, name(kind)),
       );
       expect(interactions.length).toBe(1);
+      // For who teaches: the source, after the worked solution where there is a sum.
+      const ground = all(root, name('rubricBlock'))[0]?.children.map(({ text }) => text) ?? [];
+      expect(ground.at(-1)).toBe(SPEAK.en(one.source));
+      expect(ground.length).toBe(1 + (one.ask.kind === 'number' ? one.ask.worked.length : 0));
       // What is shown is told in words, the whole of it.
       expect(all(root, 'li').length).toBeGreaterThanOrEqual(3);
       const identifiers = [...all(root, name('simpleChoice')), root].map(
@@ -107,6 +111,7 @@ describe.each(QTI)('in version %s', (version) => {
         options: ['a', 'b', 'c'].map((id) => ({ id, text: id.toUpperCase(), why: `Why ${id}?` })),
         right: ['a', 'c'],
       },
+      ground: ['By a book.'],
     };
     const xml = itemDocument(question, version);
     expect(readXml(xml).attributes.title).toBe('Many & <more>');

@@ -5,7 +5,7 @@ import type { Maker, Option } from './drill.ts';
 import { amount } from './numbers/terms.ts';
 
 /** 29 CFR 1910.146: oxygen under 19.5 or over 23.5 %, flammable gas over 10 % of its lower limit; OSHA's ceiling for hydrogen sulfide. */
-export const GAS_LIMITS = { leastOxygen_pct: 19.5, mostOxygen_pct: 23.5, flammable_pct: 10, sulfide_ppm: 20 } as const;
+const GAS_LIMITS = { leastOxygen_pct: 19.5, mostOxygen_pct: 23.5, flammable_pct: 10, sulfide_ppm: 20 } as const;
 
 const FOUND = ['thin', 'rich', 'flammable', 'toxic', 'none'] as const;
 type Found = (typeof FOUND)[number];

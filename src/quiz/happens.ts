@@ -8,10 +8,11 @@ import type { UnitSpec } from '../unit/spec.ts';
 import { Draws, untilFair } from './draws.ts';
 import type { Maker, Option } from './drill.ts';
 import { nameOf } from './faultNames.ts';
+import { kept } from './kept.ts';
 import { ordinaryDays, usedDaily } from './ordinary.ts';
 
 const OUTCOMES = ['air', 'water', 'spray', 'overflows', 'quiet'] as const;
-export type Outcome = (typeof OUTCOMES)[number];
+type Outcome = (typeof OUTCOMES)[number];
 
 const HOUR_s = 3600;
 const ONSET_s = 32 * HOUR_s;
@@ -30,19 +31,13 @@ const DROP_m3 = 1e-3;
 const ASKED =
   /^(joint-leak|line-off|diaphragm|intake-clogged|compressor|winding|pump-seized|stuck-down:(stop|startStop)|timer-dead|relay-open|terminal|breaker-retrips:(pump|compressor)|sewer-blocked|inlet-blocked|outlet-blocked)/;
 
-export interface Happened {
+interface Happened {
   readonly outcome: Outcome;
   readonly after_h: number;
 }
 
-const known = new Map<string, Happened | undefined>();
-
 /** What is noticed first, and how long it takes; undefined where it could be told either way. */
-function happens(spec: UnitSpec, fault: PlacedFault): Happened | undefined {
-  const key = `${spec.id} ${fault.key}`;
-  if (!known.has(key)) known.set(key, lived(spec, fault));
-  return known.get(key);
-}
+const happens = kept<Happened | undefined>((spec, fault) => lived(spec, fault));
 
 /** The unit with a fault, or sound. */
 export function lived(spec: UnitSpec, fault?: PlacedFault): Happened | undefined {

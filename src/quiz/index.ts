@@ -22,6 +22,7 @@ import { panelDrill } from './panel.ts';
 import { phoneDrill } from './phone.ts';
 import { placeDrill } from './place.ts';
 import { risingDrill } from './rising.ts';
+import { sampleDrill } from './sample.ts';
 import { splitDrill } from './split.ts';
 import { TOPIC_OF } from './topics.ts';
 import { urgentDrill } from './urgent.ts';
@@ -48,6 +49,7 @@ const MAKERS: Readonly<Record<Skill, Maker>> = {
   chlorine: chlorineDrill,
   tablets: tabletsDrill,
   ct: ctDrill,
+  sample: sampleDrill,
   amps: ampsDrill,
   place: placeDrill,
   happens: happensDrill,

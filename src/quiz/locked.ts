@@ -9,18 +9,10 @@ import { unitRows } from './sheet.ts';
 
 const OTHERS = 3;
 /** Where a hand that needs no lock-out has nothing to do with wires. */
-const DRY: readonly string[] = [
-  'house',
-  'clean-out',
-  'trash-tank',
-  'spray-field',
-  'compressor',
-  'aeration',
-  'clarifier',
-];
+const DRY: readonly string[] = ['house', 'clean-out', 'trash-tank', 'spray-field', 'aeration', 'clarifier'];
 
 /** The circuit that a job wants dead; 'all' for every one. */
-export function circuitOf(def: ActionDef): string | undefined {
+function circuitOf(def: ActionDef): string | undefined {
   return typeof def.lockOut === 'string' ? def.lockOut : undefined;
 }
 

@@ -8,6 +8,7 @@ import type { UnitSpec } from '../unit/spec.ts';
 import { Draws, untilFair } from './draws.ts';
 import type { Made, Maker, Option } from './drill.ts';
 import { nameOf } from './faultNames.ts';
+import { kept } from './kept.ts';
 import { ordinaryDays } from './ordinary.ts';
 
 /** Causes of one complaint: no air, little air, water that is not pumped (common practice, no source). */
@@ -27,17 +28,12 @@ const COMPLAINTS: readonly (readonly string[])[] = [
 ];
 const WRONG = { least: 2, most: 3 } as const;
 
-const known = new Map<string, Signature>();
-
-/** What every check shows of a fault on a unit; living it takes a moment, so each is kept. */
-function signature(spec: UnitSpec, fault: PlacedFault): Signature {
-  const key = `${spec.id} ${fault.key}`;
-  const [made] = known.has(key) ? [] : signaturesOf(ordinaryDays(spec), [fault], ({ severity }) => [severity]);
-  if (made) known.set(key, made);
-  const found = known.get(key);
-  if (!found) throw new Error(`no signature of ${key}`);
-  return found;
-}
+/** What every check shows of a fault on a unit. */
+const signature = kept<Signature>((spec, fault) => {
+  const [made] = signaturesOf(ordinaryDays(spec), [fault], ({ severity }) => [severity]);
+  if (!made) throw new Error(`no signature of ${fault.key}`);
+  return made;
+});
 
 export const splitDrill: Maker = (seed, spec) => {
   const draws = new Draws(seed, 'split');

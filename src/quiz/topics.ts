@@ -35,6 +35,7 @@ export const TOPIC_OF = {
   chlorine: 'disinfection',
   tablets: 'disinfection',
   ct: 'disinfection',
+  sample: 'disinfection',
   amps: 'electrical',
   place: 'diagnosis',
   happens: 'diagnosis',

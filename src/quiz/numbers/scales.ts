@@ -26,6 +26,11 @@ export const VOLUME: Scale = {
   us: { unit: 'gal', per: 1 / GALLON_m3, step: 1 },
   si: { unit: 'L', per: 1 / LITRE_m3, step: 5 },
 };
+/** m3, of a tank as it is sold */
+export const TANK: Scale = {
+  us: { unit: 'gal', per: 1 / GALLON_m3, step: 10 },
+  si: { unit: 'L', per: 1 / LITRE_m3, step: 20 },
+};
 /** m */
 export const SIDE: Scale = {
   us: { unit: 'ft', per: 1 / FOOT_m, step: 0.1 },

@@ -1,10 +1,11 @@
 /** Solids by numbers: what comes in, what lies, when it is pumped out, what a surge does to a clarifier. */
+import { GALLON_m3 } from '../../plant/standardLoading.ts';
 import { say } from '../../service/message.ts';
 import { Draws } from '../draws.ts';
 import type { Maker } from '../drill.ts';
 import { load } from './loads.ts';
 import { asDrill, fairInBoth } from './problem.ts';
-import { AREA, DAILY, POUNDS_A_GALLON, RATE, TAPE, VOLUME } from './scales.ts';
+import { AREA, DAILY, POUNDS_A_GALLON, RATE, TANK, TAPE, VOLUME } from './scales.ts';
 import { amount, given, minus, over, plain, plus, times, Working } from './terms.ts';
 
 /** Load of a day. */
@@ -64,30 +65,29 @@ export const sludgeDrill: Maker = (seed, _, asked) => {
 };
 
 /** A day of water that must stay clear, and the sludge and scum of a year, both for each person, m3 (the tables' gallons). */
-const CLEAR_m3 = 50 * 3.785411784e-3;
-const YEARLY_m3 = 76.8 * 3.785411784e-3;
+const CLEAR_m3 = 50 * GALLON_m3;
+const YEARLY_m3 = 76.8 * GALLON_m3;
 
 /** Years from one pump-out of a first tank to the next, by the extension tables. */
 export const pumpOutDrill: Maker = (seed, _, asked) => {
   const draws = new Draws(seed, 'pump-out');
   return fairInBoth(draws, asked, (system) => {
-    const tank = given(system, DAILY, draws.between(1.8, 5.8));
-    const content = amount(tank.value, 0, VOLUME[system].unit);
+    const tank = given(system, TANK, draws.between(1.8, 5.8));
     const persons = plain(draws.whole(2, 7));
     const clear = given(system, VOLUME, CLEAR_m3);
     const yearly = given(system, VOLUME, YEARLY_m3);
     const working = new Working();
     const unit = VOLUME[system].unit;
-    const room = working.line('room', minus(content, times(persons, clear)), 0, unit);
+    const room = working.line('room', minus(tank, times(persons, clear)), 0, unit);
     const growth = working.line('growth', times(persons, yearly), 0, unit);
     const answer = working.line('years', over(room, growth), 1, 'y');
     return asDrill({
       ...{ skill: 'pump-out', seed, system, working, answer, unit: 'y', decimals: 1 },
-      sheet: { tank: content, persons, clear, yearly },
+      sheet: { tank, persons, clear, yearly },
       slips: {
-        full: content.value / growth.value,
+        full: tank.value / growth.value,
         one: room.value / yearly.value,
-        single: (content.value - clear.value) / yearly.value,
+        single: (tank.value - clear.value) / yearly.value,
         turned: growth.value / room.value,
       },
     });

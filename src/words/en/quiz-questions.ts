@@ -128,6 +128,24 @@ export const quizQuestions = {
   'drill.place.holds.compressor': 'The compressor has its diaphragms, its intake and the line up to the tank.',
   'drill.place.holds.panel': 'The panel has breakers, timer, relay, lamps and buzzer.',
 
+  'drill.sample.ask':
+    'A sample: suspended solids {solids}, ammonia {ammonia}, oxygen {oxygen}, coliform {coliform} per 100 mL. Point at the chamber that it was drawn from.',
+  'drill.sample.shown.trash-tank':
+    'Much ammonia, no oxygen and few solids: nothing has been aerated yet, and the coarse matter lies below.',
+  'drill.sample.shown.aeration': 'Solids by the thousand, with oxygen: that is the living sludge, kept afloat.',
+  'drill.sample.shown.clarifier':
+    'Nearly clear and nitrified, yet with coliform by the ten thousand: settled, and not disinfected.',
+  'drill.sample.shown.pump-tank': 'Clear, nitrified and with hardly any coliform: it has been disinfected.',
+  'drill.sample.needs.trash-tank': 'Water of the trash tank has all its ammonia and no oxygen.',
+  'drill.sample.needs.aeration': 'Mixed liquor has solids by the thousand.',
+  'drill.sample.needs.clarifier': 'Clarified water has lost its solids and kept its coliform.',
+  'drill.sample.needs.pump-tank': 'Water of the pump tank has lost its coliform too.',
+  'drill.sample.next': 'Which of the four numbers would change first if the air stopped?',
+  'drill.source.sample':
+    'This simulator, run for days; bands of each chamber: EPA 2002, Table 3-19 (from memory), and its Fact Sheet 1.',
+  'drills.skill.sample': 'Tell where a sample is from',
+  'drills.about.sample': 'Four numbers: which chamber?',
+
   'drill.happens.ask': 'What is noticed first, within two days?',
   'drill.happens.fault': 'At eight in the morning: {fault}',
   'drill.happens.load': 'Water: {v} a day, as on a test stand',
@@ -268,8 +286,10 @@ export const quizQuestions = {
   'drill.source.sludge': 'Out at 25% of the depth: University of Minnesota authors, 2026. Local code decides.',
   'drill.source.pump-out': 'Extension table of pumping years (attributed to Mancl, from memory), in closed form.',
   'drill.source.overflow': '200 to 400, at most 800 gal/day per ft²: EPA 2002, Fact Sheet 1 (from memory).',
-  'drill.source.chlorine': 'Dose is demand plus residual; strengths as labels have them (from memory).',
-  'drill.source.tablets': 'Available chlorine of calcium hypochlorite, 65 to 70%: labels (from memory).',
+  'drill.source.chlorine':
+    'Dose is demand plus residual; strengths as labels have them (from memory). Label and permit decide.',
+  'drill.source.tablets':
+    'Available chlorine of calcium hypochlorite, 65 to 70%: labels (from memory). Label and permit decide.',
   'drill.source.ct': 'Baffle factors 0.1 to 0.7: EPA guidance on CT (from memory).',
   'drill.source.amps': 'NEC Table 430.248, and 430.22; the breaker by 430.52 (from memory). The code in force decides.',
   'drill.source.counters': 'Counters and pump rate: CIDWT Form 6-2.',

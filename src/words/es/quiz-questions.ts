@@ -128,6 +128,24 @@ export const quizQuestions: Record<keyof typeof en, string> = {
   'drill.place.holds.compressor': 'El compresor tiene sus diafragmas, su toma y la línea hasta el tanque.',
   'drill.place.holds.panel': 'El tablero tiene interruptores, temporizador, relé, luces y timbre.',
 
+  'drill.sample.ask':
+    'Una muestra: sólidos suspendidos {solids}, amoníaco {ammonia}, oxígeno {oxygen}, coliformes {coliform} por 100 mL. Señale la cámara de donde se tomó.',
+  'drill.sample.shown.trash-tank':
+    'Mucho amoníaco, nada de oxígeno y pocos sólidos: nada se ha aireado aún, y lo grueso está abajo.',
+  'drill.sample.shown.aeration': 'Sólidos por miles, con oxígeno: es el lodo vivo, mantenido a flote.',
+  'drill.sample.shown.clarifier':
+    'Casi clara y nitrificada, pero con coliformes por decenas de miles: asentada y sin desinfectar.',
+  'drill.sample.shown.pump-tank': 'Clara, nitrificada y casi sin coliformes: está desinfectada.',
+  'drill.sample.needs.trash-tank': 'El agua del tanque de sólidos tiene todo su amoníaco y nada de oxígeno.',
+  'drill.sample.needs.aeration': 'El licor mezclado tiene sólidos por miles.',
+  'drill.sample.needs.clarifier': 'El agua clarificada perdió sus sólidos y guarda sus coliformes.',
+  'drill.sample.needs.pump-tank': 'El agua del tanque de bombeo perdió también sus coliformes.',
+  'drill.sample.next': '¿Cuál de los cuatro números cambiaría primero si parara el aire?',
+  'drill.source.sample':
+    'Este simulador, corrido por días; rangos de cada cámara: EPA 2002, tabla 3-19 (de memoria), y su hoja 1.',
+  'drills.skill.sample': 'Decir de dónde es una muestra',
+  'drills.about.sample': 'Cuatro números: ¿qué cámara?',
+
   'drill.happens.ask': '¿Qué se nota primero, en dos días?',
   'drill.happens.fault': 'A las ocho de la mañana: {fault}',
   'drill.happens.load': 'Agua: {v} al día, como en un banco de pruebas',
@@ -269,8 +287,10 @@ export const quizQuestions: Record<keyof typeof en, string> = {
   'drill.source.pump-out':
     'Tabla de extensión de años entre vaciados (atribuida a Mancl, de memoria), en forma cerrada.',
   'drill.source.overflow': '200 a 400, a lo más 800 gal/día por pie²: EPA 2002, hoja 1 (de memoria).',
-  'drill.source.chlorine': 'La dosis es demanda más residual; fuerzas según las etiquetas (de memoria).',
-  'drill.source.tablets': 'Cloro disponible del hipoclorito de calcio, 65 a 70%: etiquetas (de memoria).',
+  'drill.source.chlorine':
+    'La dosis es demanda más residual; fuerzas según las etiquetas (de memoria). Deciden la etiqueta y el permiso.',
+  'drill.source.tablets':
+    'Cloro disponible del hipoclorito de calcio, 65 a 70%: etiquetas (de memoria). Deciden la etiqueta y el permiso.',
   'drill.source.ct': 'Factores de deflectores, 0,1 a 0,7: guía CT de la EPA (de memoria).',
   'drill.source.amps':
     'NEC, tabla 430.248, y 430.22; el interruptor por 430.52 (de memoria). Decide el código vigente.',

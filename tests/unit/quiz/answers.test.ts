@@ -195,6 +195,32 @@ describe('the part where a fault sits', () => {
   });
 });
 
+describe('the chamber that a sample is from', () => {
+  /**
+   * Bands of the trade: mixed liquor 2,000 to 6,000 mg/L (EPA 2002, Fact Sheet 1, from memory); septic tank effluent with
+   * its ammonia and no oxygen, 1e6 coliform and somewhat fewer; an aerobic unit's own effluent some ten thousand and more;
+   * 200 per 100 mL at the most where it is disinfected (30 TAC 285.91(4)).
+   */
+  function chamberOf(solids: number, ammonia: number, oxygen: number, coliform: number): string {
+    if (solids >= 2000 && solids <= 6000) return 'aeration';
+    if (ammonia > 10 && oxygen < 0.2) return 'trash-tank';
+    return coliform <= 200 ? 'pump-tank' : 'clarifier';
+  }
+
+  it('is the one in whose band its numbers lie', () => {
+    const all = drillsOf('sample', 'point');
+    for (const { ask, prompt, seed } of all) {
+      const value = (name: string) => {
+        const found = prompt.values?.[name];
+        return typeof found === 'object' && 'measure' in found ? found.value : Number.NaN;
+      };
+      const chamber = chamberOf(value('solids'), value('ammonia'), value('oxygen'), value('coliform'));
+      expect([seed, chamber]).toEqual([seed, ask.right]);
+    }
+    expect(rightsOf(all)).toEqual(['aeration', 'clarifier', 'pump-tank', 'trash-tank']);
+  });
+});
+
 describe('what happens next', () => {
   /**
    * By the trade's rules (trade articles on air pumps and floats; common practice where they are silent): pressure lost

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Answer, NumberAsked } from '../../quiz/drill.ts';
 import { quantity } from '../../service/message.ts';
 import { formatNumber } from '../../words/measure.ts';
+import { readNumber } from '../../words/typed.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 
@@ -19,11 +20,11 @@ export function NumberAnswer({ ask, answer, judged, confirm, onAnswer }: Props) 
   const desk = useDesk();
   const [typed, setTyped] = useState(answer === null ? '' : String(answer));
   const [wanting, setWanting] = useState(false);
-  const value = Number(typed.trim().replace(',', '.'));
+  const value = readNumber(desk.words.value, typed);
   const unit = desk.speak.value(ask.unit);
   const written = (n: number) => formatNumber(desk.words.value, n, ask.decimals);
   const check = () => {
-    const isNumber = typed.trim() !== '' && Number.isFinite(value);
+    const isNumber = Number.isFinite(value);
     setWanting(!isNumber);
     if (isNumber) onAnswer(value);
   };

@@ -219,7 +219,7 @@ export const quizNumbers = {
     '{depth} × 0.0981 kPa for each cm, plus {opening}, plus {friction}, is {r}. Which of the three went otherwise?',
 
   'drill.oxygen.ask': 'How much oxygen does this sewage take in a day?',
-  'drill.oxygen.right': 'Carbon and nitrogen together take {r}. What would the air have to be for that?',
+  'drill.oxygen.right': 'Carbon and nitrogen together take {r}. How much air would bring that much?',
   'drill.oxygen.slip.carbon': 'That is for the carbon alone. What does nitrifying take on top?',
   'drill.oxygen.slip.swapped':
     'The two factors changed places. Which of them, {forBod} or {forNitrogen}, belongs to nitrogen?',

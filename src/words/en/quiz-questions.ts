@@ -247,7 +247,7 @@ export const quizQuestions = {
   'drill.limits.shown.germs': 'Chlorine, {residual}, is under 0.1 mg/L, and coliform, {coliform}, over 200.',
   'drill.limits.shown.none':
     '{bod}, {solids} and {pH} keep their limits, and of {residual} and {coliform} at least one does.',
-  'drill.limits.next.bod': 'Is it air, load or sludge that is short?',
+  'drill.limits.next.bod': 'Is air short, the load too high or the sludge too thin?',
   'drill.limits.next.solids': 'What does the jar say of the sludge?',
   'drill.limits.next.pH': 'What uses up the alkalinity, or what came down the drain?',
   'drill.limits.next.germs': 'What is left in the feeder?',

@@ -85,8 +85,8 @@ interface MoveProps {
 function Move({ way, item, name, off, onMove }: MoveProps) {
   const { t } = useDesk();
   return (
-    <button type="button" class="quiet" data-move={`${way} ${item}`} aria-disabled={off} onClick={onMove}>
-      <Icon name={way} />
+    <button type="button" class={`quiet move-${way}`} data-move={`${way} ${item}`} aria-disabled={off} onClick={onMove}>
+      <Icon name="arrow" />
       <span class="vh">{t(`drills.order.${way}`, { what: name })}</span>
     </button>
   );

@@ -43,7 +43,7 @@ export async function angoff(args: readonly string[]): Promise<number> {
   const system = oneOf('units', values.units, ['us', 'si']);
   const say = speak(await loadWords(language, 'drills'), system, true);
   const form = formOf(exam, whole('seed', values.seed, 0));
-  const questions = form.map(({ skill, seed }) => questionOf(drill(skill, seed, spec), language, say));
+  const questions = form.map(({ skill, seed }) => questionOf(drill(skill, seed, spec, system), language, say));
   if (values.csv) process.stdout.write(angoffSheet(form, questions));
   else if (values.json) printJson(questions);
   else {

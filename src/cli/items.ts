@@ -45,7 +45,7 @@ export async function items(args: readonly string[]): Promise<number> {
     const [skill, seed] = [skills[i % skills.length], first + i];
     const spec = specs[seed % specs.length];
     if (!skill || !spec) throw new UsageError('items needs a --skill');
-    return questionOf(drill(skill, seed, spec), language, say);
+    return questionOf(drill(skill, seed, spec, units), language, say);
   });
   writeFileSync(out, zipOf(itemPackage(questions, version)));
   if (values.json) printJson({ out, as: version, items: questions.map(({ id }) => id) });

@@ -7,7 +7,7 @@ import { SOUND } from '../plant/spec.ts';
 import { type Message, quantity, say } from '../service/message.ts';
 import type { UnitSpec } from '../unit/spec.ts';
 import { Draws, untilFair } from './draws.ts';
-import type { Drill, Option } from './drill.ts';
+import type { Made, Option } from './drill.ts';
 import type { LineFigure, LineReading } from './figure.ts';
 
 /**
@@ -38,12 +38,12 @@ const SHUT_m = 10;
 const NEVER = 1e6;
 const GAUGE_kPa = 0.5;
 
-export function airLineDrill(seed: number, spec: UnitSpec): Drill {
+export function airLineDrill(seed: number, spec: UnitSpec): Made {
   const draws = new Draws(seed, 'air-line');
   return untilFair(() => attempt(draws, seed, spec));
 }
 
-function attempt(draws: Draws, seed: number, spec: UnitSpec): Drill | undefined {
+function attempt(draws: Draws, seed: number, spec: UnitSpec): Made | undefined {
   const before = draws.whole(...RULED_OUT);
   const left = draws.whole(...LEFT);
   const beyond = Math.min(draws.whole(...RULED_OUT), PARTS.length - before - left);
@@ -84,7 +84,7 @@ interface Valued {
   readonly sides: readonly [number, number] | undefined;
 }
 
-function fromFigure(draws: Draws, seed: number, figure: LineFigure, first: number): Drill | undefined {
+function fromFigure(draws: Draws, seed: number, figure: LineFigure, first: number): Made | undefined {
   const weights = figure.parts.filter((part) => part.left).map((part) => part.weight);
   const inside = weights.slice(1).map((_, i) => first + i + 1);
   const known = inside.length < MOST_OPTIONS ? figure.readings.map(({ point }) => point) : [];

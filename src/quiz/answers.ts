@@ -7,11 +7,12 @@ import type { Checked } from '../calls/check.ts';
 import { type Problem, parseJson, problemsOf } from '../calls/problems.ts';
 import { identifier } from '../unit/schema.ts';
 import type { UnitSpec } from '../unit/spec.ts';
-import { checked, SKILLS } from './drill.ts';
+import { checked, SKILLS, type System } from './drill.ts';
 import { drill } from './index.ts';
 
 const seed = z.int().check(z.gte(0), z.lte(4294967295));
 const seconds = z.number().check(z.gte(0));
+const id = z.string().check(z.maxLength(400));
 
 export const answersSchema = z.strictObject({
   kind: z.literal('underlawn-answers'),
@@ -32,8 +33,8 @@ export const answersSchema = z.strictObject({
       z.strictObject({
         skill: z.enum(SKILLS),
         seed,
-        /** The id of an option, or a number in the unit asked for; null where nothing was answered. */
-        given: z.nullable(z.union([z.string().check(z.maxLength(400)), z.number()])),
+        /** An option's id, ids in sequence, or a number in the unit asked for; null where nothing was answered. */
+        given: z.nullable(z.union([id, z.readonly(z.array(id).check(z.maxLength(20))), z.number()])),
         right: z.boolean(),
         /** Time that the question was open. */
         seconds,
@@ -68,14 +69,19 @@ export function loadAnswers(text: string, unitOf: (id: string) => UnitSpec | und
   const answers = result.data;
   const spec = unitOf(answers.unit);
   if (!spec) return wrong({ path: 'unit', message: 'no such unit', mend: 'write the id of a unit that ships' });
-  const problems = answers.items.flatMap((item, i) => problemWith(item, `items[${i}]`, spec));
+  const problems = answers.items.flatMap((item, i) => problemWith(item, `items[${i}]`, spec, answers.units));
   return problems.length > 0 ? wrong(...problems) : { ok: true, value: answers };
 }
 
-function problemWith({ skill, seed, given, right }: AnsweredItem, path: string, spec: UnitSpec): Problem[] {
+function problemWith(
+  { skill, seed, given, right }: AnsweredItem,
+  path: string,
+  spec: UnitSpec,
+  system: System,
+): Problem[] {
   let found: boolean;
   try {
-    found = given !== null && checked(drill(skill, seed, spec), given).right;
+    found = given !== null && checked(drill(skill, seed, spec, system), given).right;
   } catch {
     return [{ path: `${path}.given`, message: 'no answer to this question', mend: SAVE_ANEW }];
   }

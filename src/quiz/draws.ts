@@ -26,6 +26,14 @@ export class Draws {
     return this.between(0, 1) < share;
   }
 
+  /** What is drawn by `again` is drawn once more by the next to ask. */
+  twice<T>(again: () => T): T {
+    const { n } = this;
+    const made = again();
+    this.n = n;
+    return made;
+  }
+
   one<T>(list: readonly T[]): T {
     const found = list[this.whole(0, list.length - 1)];
     if (found === undefined) throw new Error('nothing to draw from');

@@ -1,12 +1,16 @@
 /**
  * Two-minute drills: one skill at a time, with numbers from a seed and an answer that the simulation, the control or the
- * planner works out. The same skill, seed and unit give the same drill.
+ * planner works out. The same skill, seed, unit and system of units give the same drill.
  */
 import type { Message } from '../service/message.ts';
+import type { UnitSpec } from '../unit/spec.ts';
 import type { Figure } from './figure.ts';
+import type { Skill, Topic } from './topics.ts';
 
-export const SKILLS = ['floats', 'air-line', 'jar', 'panel', 'meter'] as const;
-export type Skill = (typeof SKILLS)[number];
+export { SKILLS, type Skill } from './topics.ts';
+
+/** A sum is done in one system of units, so a question of numbers is made for one. */
+export type System = 'us' | 'si';
 
 export interface Option {
   readonly id: string;
@@ -22,6 +26,23 @@ export interface Choice {
   readonly right: string;
 }
 
+/** One part of the works, marked in its plan and named in a list. */
+export interface Pointing {
+  readonly kind: 'point';
+  readonly options: readonly Option[];
+  readonly right: string;
+}
+
+/** Things to be put in sequence. */
+export interface Ordering {
+  readonly kind: 'order';
+  /** As they are shown, out of order; `why` tells what puts each in its place. */
+  readonly items: readonly Option[];
+  readonly right: readonly string[];
+  /** Said where every one is in its place. */
+  readonly whole: Message;
+}
+
 /** A number that people come to by a known slip, and what went astray on the way. */
 export interface Slip {
   readonly value: number;
@@ -32,20 +53,38 @@ export interface NumberAsked {
   readonly kind: 'number';
   readonly unit: Message;
   readonly value: number;
+  /** Decimals that the answer earns. */
+  readonly decimals: number;
   /** How far off still counts as right, in the same unit. */
   readonly tolerance: number;
   readonly right: Message;
   readonly slips: readonly Slip[];
   readonly other: Message;
+  /** The way to the number, line by line, each with its numbers and units. */
+  readonly worked: readonly Message[];
 }
 
-export interface Drill {
+export type Ask = Choice | Pointing | Ordering | NumberAsked;
+
+/** A drill as its family makes it. */
+export interface Made {
   readonly skill: Skill;
   readonly seed: number;
   readonly prompt: Message;
   readonly figure: Figure;
-  readonly ask: Choice | NumberAsked;
+  readonly ask: Ask;
 }
+
+export interface Drill extends Made {
+  readonly topic: Topic;
+  /** Where its rule or its numbers are published, or that they are common practice. */
+  readonly source: Message;
+}
+
+export type Maker = (seed: number, spec: UnitSpec, system: System) => Made;
+
+/** The id of an option, the ids of all items in their order, or a number in the unit asked for. */
+export type Answer = string | number | readonly string[];
 
 export interface Checked {
   readonly right: boolean;
@@ -55,20 +94,43 @@ export interface Checked {
 /** A slip is known by its number within this share (convention). */
 const SLIP_SHARE = 0.05;
 
-/** How far off a number may be and still be that slip. */
-export function slipReach({ value }: Slip): number {
-  return Math.max(SLIP_SHARE * Math.abs(value), 1);
+/** One in the last of so many decimals. */
+export function lastDigit(decimals: number): number {
+  return Number(`1e-${decimals}`);
 }
 
-/** What an answer is worth: the id of an option, or a number in the unit asked for. */
-export function checked({ ask }: Drill, given: string | number): Checked {
-  if (ask.kind === 'choice') {
-    const option = ask.options.find(({ id }) => id === given);
-    if (!option) throw new Error(`no option ${given}`);
-    return { right: option.id === ask.right, why: option.why };
+/** How far off a number may be and still be that slip: at least by one in the last decimal of the answer. */
+export function slipReach({ value }: Slip, { decimals }: Pick<NumberAsked, 'decimals'>): number {
+  return Math.max(SLIP_SHARE * Math.abs(value), lastDigit(decimals));
+}
+
+/** What an answer is worth. */
+export function checked({ ask }: Pick<Drill, 'ask'>, given: Answer): Checked {
+  switch (ask.kind) {
+    case 'choice':
+    case 'point':
+      return { right: given === ask.right, why: optionOf(ask.options, String(given)).why };
+    case 'order':
+      return inSequence(ask, Array.isArray(given) ? given : []);
+    case 'number':
+      return counted(ask, Number(given));
   }
-  const value = Number(given);
+}
+
+function optionOf(options: readonly Option[], id: string): Option {
+  const option = options.find((one) => one.id === id);
+  if (!option) throw new Error(`no option ${id}`);
+  return option;
+}
+
+/** Of a wrong sequence it is told what belongs in the first place that is wrong. */
+function inSequence({ items, right, whole }: Ordering, given: readonly string[]): Checked {
+  const wrong = right.find((id, i) => given[i] !== id);
+  return wrong === undefined ? { right: true, why: whole } : { right: false, why: optionOf(items, wrong).why };
+}
+
+function counted(ask: NumberAsked, value: number): Checked {
   if (Math.abs(value - ask.value) <= ask.tolerance) return { right: true, why: ask.right };
-  const slip = ask.slips.find((one) => Math.abs(value - one.value) <= slipReach(one));
+  const slip = ask.slips.find((one) => Math.abs(value - one.value) <= slipReach(one, ask));
   return { right: false, why: slip?.why ?? ask.other };
 }

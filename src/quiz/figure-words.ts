@@ -14,6 +14,10 @@ export function figureWords(figure: Figure): readonly Message[] {
       return [...panelWords(figure), ...figure.notes];
     case 'meter':
       return meterWords(figure);
+    case 'sheet':
+      return figure.rows;
+    case 'plan':
+      return figure.parts.map((part) => say('drill.option', { label: say(`part.${part}`) }));
   }
 }
 

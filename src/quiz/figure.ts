@@ -1,5 +1,6 @@
 /** What a drill shows, as plain data: the page draws it and tells it in words. */
 import type { BreakerName, FloatName, LampName } from '../control/index.ts';
+import type { FaultPlace } from '../faults/entry.ts';
 import type { EffluentColour, FoamKind, LiquorColour } from '../plant/index.ts';
 import type { Message } from '../service/message.ts';
 
@@ -95,4 +96,16 @@ export interface MeterFigure {
   readonly notes: readonly Message[];
 }
 
-export type Figure = FloatsFigure | LineFigure | JarFigure | PanelFigure | MeterFigure;
+/** A sheet with what is known, line by line. */
+export interface SheetFigure {
+  readonly kind: 'sheet';
+  readonly rows: readonly Message[];
+}
+
+/** The works from the house to the field, with the parts that may be pointed at, in the order of their marks. */
+export interface PlanFigure {
+  readonly kind: 'plan';
+  readonly parts: readonly FaultPlace[];
+}
+
+export type Figure = FloatsFigure | LineFigure | JarFigure | PanelFigure | MeterFigure | SheetFigure | PlanFigure;

@@ -4,7 +4,7 @@ import { type Message, quantity, say } from '../service/message.ts';
 import { floatHeights_m, floatsOf, type UnitSpec } from '../unit/spec.ts';
 import { Bench } from './bench.ts';
 import { Draws, untilFair } from './draws.ts';
-import type { Drill, Option } from './drill.ts';
+import type { Made, Option } from './drill.ts';
 import type { FloatShown, FloatsFigure } from './figure.ts';
 
 const MADE = {
@@ -32,7 +32,7 @@ interface Water {
   readonly from_m: number | undefined;
 }
 
-export function floatsDrill(seed: number, spec: UnitSpec): Drill {
+export function floatsDrill(seed: number, spec: UnitSpec): Made {
   const draws = new Draws(seed, 'floats');
   return draws.chance(0.5) ? whatNow(draws, seed, spec) : whichFloat(draws, seed, spec);
 }
@@ -104,7 +104,7 @@ function deedOf(bench: Bench): Deed {
   return bench.after('timer.start').outputs.pumpRuns ? 'waits' : 'rests';
 }
 
-function whatNow(draws: Draws, seed: number, spec: UnitSpec): Drill {
+function whatNow(draws: Draws, seed: number, spec: UnitSpec): Made {
   const water = drawWater(draws, spec);
   const { dosing } = spec.panel;
   const bench = new Bench(spec);
@@ -199,7 +199,7 @@ function shows(what: Contradiction, { makes_m, breaks_m, position }: FloatShown,
   }
 }
 
-function whichFloat(draws: Draws, seed: number, spec: UnitSpec): Drill {
+function whichFloat(draws: Draws, seed: number, spec: UnitSpec): Made {
   const water = drawWater(draws, spec);
   const sound = figureOf(spec, water, filled(new Bench(spec), water).state, 'none');
   const what = untilFair(() => {

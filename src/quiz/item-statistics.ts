@@ -112,8 +112,8 @@ function itemOf({ skill, seed }: Item, at: number, files: readonly AnswersFile[]
   if (p > EASY_p) flags.push('easy');
   if (p < HARD_p) flags.push('hard');
   if (r !== undefined && r < WEAK_r) flags.push('weak');
-  // A number that somebody worked out is no answer that was offered.
-  const offered = all.every((one) => typeof one.given !== 'number');
+  // A number that somebody worked out, or a sequence that was made, is no answer that was offered.
+  const offered = all.every(({ given: one }) => one === null || typeof one === 'string');
   if (offered && answers.some((one) => !one.right && one.high > one.low)) flags.push('distractor');
   const omitted = given.filter((one) => one === undefined).length;
   return { skill, seed, place: at + 1, answered: files.length - omitted, omitted, p, r, chosen: answers, flags };

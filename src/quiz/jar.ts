@@ -4,8 +4,9 @@ import { effluentColour, foam, liquorColour } from '../plant/senses.ts';
 import { volumeIndex } from '../plant/settleability.ts';
 import { type Message, quantity, say } from '../service/message.ts';
 import { Draws, untilFair } from './draws.ts';
-import type { Drill, NumberAsked, Option } from './drill.ts';
+import type { Made, NumberAsked, Option } from './drill.ts';
 import type { JarFigure } from './figure.ts';
+import { toldApart } from './slips.ts';
 
 /** What a jar can tell. */
 const JUDGEMENTS = ['ordinary', 'thin', 'thick', 'remove', 'bulking', 'old', 'stale', 'floats'] as const;
@@ -61,7 +62,7 @@ const AIR_Lmin = 83;
 const ASKS_NUMBER = 0.25;
 const OPTIONS = 4;
 
-export function jarDrill(seed: number): Drill {
+export function jarDrill(seed: number): Made {
   const draws = new Draws(seed, 'jar');
   const wanted = draws.one(JUDGEMENTS);
   const figure = untilFair(() => attempt(draws, wanted));
@@ -143,7 +144,7 @@ function judged(figure: JarFigure): JarJudgement {
 /** Parts of a litre, and an index, as they are written. */
 const whole = (n: number) => quantity('count', n, 1);
 
-function judgeDrill(draws: Draws, seed: number, figure: JarFigure, right: JarJudgement): Drill {
+function judgeDrill(draws: Draws, seed: number, figure: JarFigure, right: JarJudgement): Made {
   const wrong = draws.some(JUDGEMENTS.filter((one) => one !== right)).slice(0, OPTIONS - 1);
   const offered = JUDGEMENTS.filter((one) => one === right || wrong.includes(one));
   const shown = say(`drill.jar.shown.${right}`, {
@@ -173,7 +174,7 @@ function judgeDrill(draws: Draws, seed: number, figure: JarFigure, right: JarJud
 /** Rounding on the way is no mistake (convention). */
 const TOLERANCE_share = 0.03;
 
-function indexDrill(seed: number, figure: JarFigure): Drill {
+function indexDrill(seed: number, figure: JarFigure): Made {
   const { settled_mLL, solids_mgL } = figure;
   const value = indexOf(figure);
   const values = {
@@ -193,11 +194,12 @@ function indexDrill(seed: number, figure: JarFigure): Drill {
     kind: 'number',
     unit: say('drill.unit.mLg'),
     value,
+    decimals: 0,
     tolerance,
     right: say('drill.two', { a: why('right'), b: say(`drill.jar.index.next.${indexVerdict(value)}`) }),
-    // With some numbers a wrong way comes out right.
-    slips: slips.filter((slip) => Math.abs(slip.value - value) > 2 * tolerance),
+    slips: toldApart(slips, { value, tolerance, decimals: 0 }),
     other: why('other'),
+    worked: [why('worked')],
   };
   return { skill: 'jar', seed, prompt: say('drill.jar.ask-index'), figure, ask };
 }

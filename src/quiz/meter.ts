@@ -1,7 +1,7 @@
 /** One meter reading: which part it shows, or what it should show. Volts on a live panel, ohms on a locked-out one. */
 import { BREAKERS, type ControlState } from '../control/index.ts';
 import { INSTRUMENTS, showing } from '../service/instruments.ts';
-import { type Message, quantity, say } from '../service/message.ts';
+import { type Message, type Quantity, quantity, say } from '../service/message.ts';
 import { terminalWords } from '../service/terminalWords.ts';
 import { circuitOf } from '../unit/circuit.ts';
 import { ohmsBetween, voltsBetween } from '../unit/probes.ts';
@@ -10,7 +10,7 @@ import type { TerminalId } from '../unit/terminals.ts';
 import { Bench } from './bench.ts';
 import { type Failure, type Way, waysOf } from './chains.ts';
 import { Draws, untilFair } from './draws.ts';
-import type { Drill, Option } from './drill.ts';
+import type { Made, Option } from './drill.ts';
 import type { MeterFigure } from './figure.ts';
 
 type Mode = MeterFigure['mode'];
@@ -38,7 +38,7 @@ const SOUND_SHARE = 0.15;
 const TOLERANCE_V = 8;
 const CLEAR_m = 0.05;
 
-export function meterDrill(seed: number, spec: UnitSpec): Drill {
+export function meterDrill(seed: number, spec: UnitSpec): Made {
   const draws = new Draws(seed, 'meter');
   const asked = draws.chance(EXPECTS) ? whatToExpect : whichPart;
   return untilFair(() => asked(draws, seed, spec));
@@ -117,7 +117,7 @@ function matters({ event }: Failure, { mode }: Probed): boolean {
   return mode === 'volts' || !event.endsWith('.trips');
 }
 
-function whichPart(draws: Draws, seed: number, spec: UnitSpec): Drill | undefined {
+function whichPart(draws: Draws, seed: number, spec: UnitSpec): Made | undefined {
   const probed = probesSet(draws, spec, draws.chance(0.6) ? 'volts' : 'ohms');
   const cases = casesOf(spec, probed);
   const [sound] = cases;
@@ -192,7 +192,7 @@ function figureOf(spec: UnitSpec, { mode, stand, way, red, black }: Probed, read
   };
 }
 
-function whatToExpect(draws: Draws, seed: number, spec: UnitSpec): Drill {
+function whatToExpect(draws: Draws, seed: number, spec: UnitSpec): Made {
   const probed = probesSet(draws, spec, 'volts');
   const value = shownAt(spec, probed, undefined);
   const supply = shownAt(spec, { ...probed, red: 0, black: probed.way.nodes.length - 1 }, undefined);
@@ -212,6 +212,7 @@ function whatToExpect(draws: Draws, seed: number, spec: UnitSpec): Drill {
       kind: 'number',
       unit: say('drill.unit.V'),
       value,
+      decimals: 0,
       tolerance: TOLERANCE_V,
       right: say(full ? 'drill.meter.expected.full' : 'drill.meter.expected.none', values),
       slips: [
@@ -221,6 +222,13 @@ function whatToExpect(draws: Draws, seed: number, spec: UnitSpec): Drill {
         { value: supply / 2, why: say('drill.meter.slip.half', values) },
       ],
       other: say(full ? 'drill.meter.other.full' : 'drill.meter.other.none', values),
+      worked: worked(probed, values.v),
     },
   };
+}
+
+/** The voltage between two screws is what the parts between them take: a load all of it, a closed contact next to nothing. */
+function worked({ way, red, black }: Probed, v: Quantity): readonly Message[] {
+  const between = way.links.slice(red, black).map(({ name }) => say('drill.meter.between', { part: name }));
+  return [...between, say('drill.meter.sum', { v })];
 }

@@ -13,10 +13,10 @@ import { type Message, say } from '../service/message.ts';
 import { floatHeights_m, floatsOf, kindOf, type UnitSpec } from '../unit/spec.ts';
 import { Bench } from './bench.ts';
 import { Draws, untilFair } from './draws.ts';
-import type { Drill, Option } from './drill.ts';
+import type { Made, Option } from './drill.ts';
 import type { LeverStand, PanelFigure } from './figure.ts';
 
-export function panelDrill(seed: number, spec: UnitSpec): Drill {
+export function panelDrill(seed: number, spec: UnitSpec): Made {
   const draws = new Draws(seed, 'panel');
   const timed = spec.panel.dosing.kind !== 'demand';
   const asked = draws.one([...(timed ? [atStart] : []), atReset, atTest]);
@@ -121,7 +121,7 @@ const BESIDE_THE_POINT: readonly (readonly ControlEventName[])[] = [
 
 const AT_START = ['doses', 'lever', 'selector', 'clock', 'water'] as const;
 
-function atStart(draws: Draws, seed: number, spec: UnitSpec): Drill {
+function atStart(draws: Draws, seed: number, spec: UnitSpec): Made {
   const hindrance = draws.chance(0.3) ? undefined : draws.one(hindrances(spec));
   const bench = new Bench(spec);
   const low = hindrance?.id === 'water';
@@ -153,7 +153,7 @@ const AT_RESET = ['dark', 'at-once', 'seconds', 'minute'] as const;
 /** How long one watches after a reset, s (five minutes by phone). */
 const WATCHED_s = 300;
 
-function atReset(draws: Draws, seed: number, spec: UnitSpec): Drill {
+function atReset(draws: Draws, seed: number, spec: UnitSpec): Made {
   const latches = spec.panel.alarm === 'latching';
   const behind = draws.one(BEHIND.filter((one) => latches || one !== 'surge'));
   const bench = new Bench(spec);
@@ -214,7 +214,7 @@ function mutes(lamps: readonly LampName[]): readonly Mute[] {
   ];
 }
 
-function atTest(draws: Draws, seed: number, spec: UnitSpec): Drill {
+function atTest(draws: Draws, seed: number, spec: UnitSpec): Made {
   const lamps = lampsOf(kindOf(spec.panel)).map(({ lamp }) => lamp);
   const mute = draws.chance(0.25) ? undefined : draws.one(mutes(lamps));
   const alarm = draws.chance(0.5);
@@ -243,7 +243,7 @@ function choice(
   figure: PanelFigure,
   ids: readonly string[],
   right: string,
-): Drill {
+): Made {
   const shown = say(`drill.panel.${asked}.shown.${right}`);
   const next = say(`drill.panel.${asked}.next.${right}`);
   const option = (id: string): Option => ({

@@ -23,8 +23,9 @@ export function angoffSheet(items: readonly Item[], questions: readonly Question
 
 export function inWords({ ask }: Question): { readonly answers: string; readonly right: string } {
   if (ask.kind === 'number') return { answers: ask.label, right: ask.value };
-  const right = ask.options.filter(({ id }) => ask.right.includes(id));
-  return { answers: ask.options.map(({ text }) => text).join(' | '), right: right.map(({ text }) => text).join(' | ') };
+  const offered = ask.kind === 'order' ? ask.items : ask.options;
+  const right = ask.right.flatMap((id) => offered.filter((one) => one.id === id));
+  return { answers: offered.map(({ text }) => text).join(' | '), right: right.map(({ text }) => text).join(' | ') };
 }
 
 /** What a judge wrote, by item, in the order of the sheet. */

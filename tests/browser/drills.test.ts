@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { shippedLibrary } from '../../src/calls/index.ts';
-import { SKILLS, type Skill } from '../../src/quiz/drill.ts';
+import type { Answer, Skill } from '../../src/quiz/drill.ts';
 import { drill } from '../../src/quiz/index.ts';
 import { inBrowser, openApp, runAxe } from './page.ts';
 
@@ -11,12 +11,25 @@ const PHONE = { width: 360, height: 740, touch: true, query: `#/drills/${SEED}` 
 
 const units = [...shippedLibrary().units.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 
-/** Right answer of the n-th question of the set with the seed, from 0: an option's id, or a number. */
-function rightAnswer(skill: Skill, n: number): string | number {
+/** One skill of each kind of asking and of each kind of figure. */
+const SKILLS: readonly Skill[] = [
+  'floats',
+  'air-line',
+  'jar',
+  'panel',
+  'meter',
+  'rising',
+  'place',
+  'chlorine',
+  'limits',
+];
+
+/** Right answer of the n-th question of the set with the seed, from 0. */
+function rightAnswer(skill: Skill, n: number): Answer {
   const unit = units[(SEED + n) % units.length];
   if (!unit) throw new Error('no units ship');
   const { ask } = drill(skill, SEED + n, unit);
-  return ask.kind === 'choice' ? ask.right : ask.value;
+  return ask.kind === 'number' ? Number(ask.value.toFixed(ask.decimals)) : ask.right;
 }
 
 /** Focuses something by the tabulator alone. */
@@ -28,10 +41,30 @@ async function tabTo(page: Page, selector: string): Promise<void> {
   throw new Error(`the tabulator does not reach ${selector}`);
 }
 
-async function answerByKey(page: Page, answer: string | number): Promise<void> {
+/** Moves each thing up to its place, the first one first. */
+async function putInOrder(page: Page, ids: readonly string[]): Promise<void> {
+  for (const [place, id] of ids.entries()) {
+    const button = page.locator(`[data-move="up ${id}"]`);
+    await button.focus();
+    for (let i = 0; i < ids.length; i++) {
+      const at = await button.evaluate((one) =>
+        [...document.querySelectorAll('.order-item')].indexOf(one.closest('li') as Element),
+      );
+      if (at <= place) break;
+      await page.keyboard.press('Enter');
+      // The focus goes with what moves.
+      expect(await button.evaluate((one) => document.activeElement === one)).toBe(true);
+    }
+  }
+  await tabTo(page, '.confirm-order');
+}
+
+async function answerByKey(page: Page, answer: Answer): Promise<void> {
   if (typeof answer === 'number') {
     await tabTo(page, '.number-answer input');
-    await page.keyboard.type(String(Math.round(answer)));
+    await page.keyboard.type(String(answer));
+  } else if (typeof answer === 'object') {
+    await putInOrder(page, answer);
   } else {
     await tabTo(page, `[data-option="${answer}"]`);
   }
@@ -103,6 +136,40 @@ inBrowser('the drills', () => {
       await close();
     },
   );
+
+  it('a part is pointed at in the plan too, and a wrong one is told from the right one', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await page.waitForSelector('.skill-card');
+    await page.locator('[data-skill="place"]').click();
+    await page.waitForSelector('.plan-mark');
+    const right = String(rightAnswer('place', 0));
+    const wrong = right === 'panel' ? 'house' : 'panel';
+    await page.locator(`.plan-mark[data-part="${wrong}"]`).click();
+    await page.waitForSelector('.told.wrong');
+    expect(await page.locator('.plan-mark.right').getAttribute('data-part')).toBe(right);
+    expect(await page.locator('.plan-mark.wrong').getAttribute('data-part')).toBe(wrong);
+    expect(await page.locator('.drill-option.right').getAttribute('data-option')).toBe(right);
+    // What is answered is answered.
+    await page.locator(`.plan-mark[data-part="${right}"]`).click();
+    expect(await page.locator('.told.wrong').count()).toBe(1);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('a number shows its tolerance at once, its way and its source only once it is answered', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await page.waitForSelector('.skill-card');
+    await page.locator('[data-skill="load"]').click();
+    await page.waitForSelector('.number-answer');
+    expect(await page.locator('.tolerance').textContent()).toMatch(/^Up to [\d.]+ lb\/day off still counts\.$/);
+    expect(await page.locator('.worked, .drill-source').count()).toBe(0);
+    await answerByKey(page, rightAnswer('load', 0));
+    expect(await page.locator('.told').textContent()).toContain('Right');
+    expect(await page.locator('.worked li').count()).toBeGreaterThan(0);
+    expect(await page.locator('.drill-source').textContent()).toContain('Source: ');
+    expect(errors).toEqual([]);
+    await close();
+  });
 
   it('the clock runs while a question is open, stands while one reads, ends after the last answer, and may be off', async () => {
     const { page, close } = await openApp(DESK);

@@ -45,12 +45,25 @@ async function asked(page: Page, at: number, focus = ':focus'): Promise<Drill> {
   return one;
 }
 
+/** Each thing up to its place, from the first place on. */
+async function putInOrder(page: Page, ids: readonly string[]): Promise<void> {
+  for (const [place, id] of ids.entries()) {
+    const at = () =>
+      page.$eval(`[data-move="up ${id}"]`, (one) =>
+        [...document.querySelectorAll('.order-item')].indexOf(one.closest('li') as Element),
+      );
+    for (let from = await at(); from > place; from--) await press(page, `[data-move="up ${id}"]`);
+  }
+}
+
 async function answer(page: Page, one: Drill, right: boolean): Promise<void> {
   const given = answerTo(one, right);
   if (typeof given === 'number') {
     await tabTo(page, '.number-answer input');
     await page.keyboard.press('Control+A');
     await page.keyboard.type(String(given));
+  } else if (typeof given !== 'string') {
+    await putInOrder(page, given);
   } else {
     await press(page, `[data-option="${given}"]`);
     await page.waitForSelector(`[data-option="${given}"][aria-pressed="true"]`);
@@ -73,11 +86,19 @@ async function handIn(page: Page): Promise<void> {
 }
 
 /** All that is told of a question once it is answered: its explanations, and a number that is asked for. */
-function secretsOf({ ask }: Drill): readonly string[] {
-  if (ask.kind === 'choice') return ask.options.map(({ why }) => say(why));
-  const whys = [ask.right, ask.other, ...ask.slips.map(({ why }) => why)].map(say);
-  // A whole number could stand anywhere.
-  return Number.isInteger(ask.value) ? whys : [...whys, String(ask.value)];
+function secretsOf({ ask, source }: Drill): readonly string[] {
+  switch (ask.kind) {
+    case 'choice':
+    case 'point':
+      return [source, ...ask.options.map(({ why }) => why)].map(say);
+    case 'order':
+      return [source, ask.whole, ...ask.items.map(({ why }) => why)].map(say);
+    case 'number': {
+      const whys = [source, ask.right, ask.other, ...ask.slips.map(({ why }) => why), ...ask.worked].map(say);
+      // A whole number could stand anywhere.
+      return Number.isInteger(ask.value) ? whys : [...whys, String(ask.value)];
+    }
+  }
 }
 
 /** The whole page as it stands, its attributes too. */

@@ -6,6 +6,7 @@ import { course as en } from '../../src/words/en/course.ts';
 import { course as es } from '../../src/words/es/course.ts';
 import { formatClock, formatNumber, formatQuantity } from '../../src/words/measure.ts';
 import { gapsOf, MissingWord, speak } from '../../src/words/speak.ts';
+import { readNumber } from '../../src/words/typed.ts';
 import { decimalsNear, decimalsOf } from '../../src/words/units.ts';
 import { loadWords } from '../../src/words/words.ts';
 import { ENGLISH, SPANISH } from './spoken.ts';
@@ -121,6 +122,31 @@ describe('measures', () => {
     [us('clock_s', 60_120), '16:42'],
     [us('volume_m3', 100), '26,417 gal'],
   ])('shows %s', (shown, expected) => expect(shown).toBe(expected));
+
+  it('reads a number as it is typed: either decimal mark, and grouped as the language groups', () => {
+    const typed = (words: typeof ENGLISH, text: string) => readNumber(words, text);
+    for (const words of [ENGLISH, SPANISH]) {
+      for (const [text, value] of [
+        ['12', 12],
+        [' 0.45 ', 0.45],
+        ['0,45', 0.45],
+        ['0,450', 0.45],
+        ['1.33', 1.33],
+        ['10 944', 10_944],
+        ['-3,5', -3.5],
+      ] as const) {
+        expect([text, typed(words, text)]).toEqual([text, value]);
+      }
+      for (const text of ['', ' ', 'x', '1.2.3']) expect([text, typed(words, text)]).toEqual([text, Number.NaN]);
+      // What is shown can be typed.
+      for (const n of [1685, 10_944, 0.5, 1234.5]) {
+        expect(typed(words, formatNumber(words, n, Number.isInteger(n) ? 0 : 1))).toBe(n);
+      }
+    }
+    // In English a comma before three digits groups; in Spanish it is the decimal mark.
+    expect(typed(ENGLISH, '1,685')).toBe(1685);
+    expect(typed(SPANISH, '1,685')).toBe(1.685);
+  });
 
   it('shows every decimal that a step needs', () => {
     expect([10, 5, 1, 0.5, 0.25, 0.1, 0.05, 0.01].map(decimalsOf)).toEqual([0, 0, 0, 1, 2, 1, 2, 2]);

@@ -18,6 +18,9 @@ import { Icon } from '../icons.tsx';
 /** Spreadsheets take a text for UTF-8 where it begins with this. */
 const UTF8_MARK = '\uFEFF';
 
+/** On which unit of the works a form was asked, and in which system of units. */
+type AskedOf = Pick<FormStatistics, 'unit' | 'units'>;
+
 /** What a class's answers tell of the questions of its mock exams. */
 export function Questions({ answers }: { readonly answers: readonly AnswersFile[] }) {
   const { t } = useDesk();
@@ -80,24 +83,24 @@ function Form({ form: { form, unit, units, n, items, found } }: { readonly form:
               </thead>
               <tbody>
                 {found.items.map((item) => (
-                  <Row key={item.place} item={item} n={n} unit={unit} />
+                  <Row key={item.place} item={item} n={n} of={{ unit, units }} />
                 ))}
               </tbody>
             </table>
           </section>
         </>
       )}
-      <JudgesSheet form={form} unit={unit} items={items} />
+      <JudgesSheet form={form} of={{ unit, units }} items={items} />
     </>
   );
 }
 
 /** Its questions on a sheet for judges, who say of each how likely somebody who is just good enough gets it right. */
-function JudgesSheet({ form, unit, items }: Pick<FormStatistics, 'form' | 'unit' | 'items'>) {
+function JudgesSheet({ form, of, items }: Pick<FormStatistics, 'form' | 'items'> & { readonly of: AskedOf }) {
   const { t, speak, words } = useDesk();
   const sheet = () => {
     const questions = items.flatMap((item) => {
-      const asked = questionOf(item, unit);
+      const asked = questionOf(item, of);
       return asked === undefined ? [] : inWords(asked, words.value.language, speak.value);
     });
     handOverText(`judges-${form}.csv`, UTF8_MARK + angoffSheet(items, questions), 'text/csv');
@@ -119,14 +122,14 @@ const MOST_ANSWERS = 5;
 interface RowProps {
   readonly item: ItemStatistics;
   readonly n: number;
-  readonly unit: string;
+  readonly of: AskedOf;
 }
 
-function Row({ item, n, unit }: RowProps) {
+function Row({ item, n, of }: RowProps) {
   const { t, speak } = useDesk();
   const digits = useDigits();
   const { place, skill, seed, p, r, chosen, flags } = item;
-  const asked = useMemo(() => questionOf(item, unit), [skill, seed, unit]);
+  const asked = useMemo(() => questionOf(item, of), [skill, seed, of.unit, of.units]);
   return (
     <tr class={flags.length > 0 ? 'flagged' : undefined}>
       <td>{place}</td>
@@ -159,9 +162,9 @@ function Row({ item, n, unit }: RowProps) {
   );
 }
 
-function questionOf({ skill, seed }: Item, unit: string): Drill | undefined {
+function questionOf({ skill, seed }: Item, { unit, units }: AskedOf): Drill | undefined {
   const spec = UNITS.find(({ id }) => id === unit);
-  return spec && drill(skill, seed, spec);
+  return spec && drill(skill, seed, spec, units);
 }
 
 /** An answer as it was offered, or as it was written. */
@@ -171,10 +174,12 @@ function answerOf(
   speak: (message: Message) => string,
   digits: (value: number) => string,
 ): string {
-  if (asked?.ask.kind === 'number') return digits(Number(answer));
-  if (asked?.ask.kind !== 'choice') return answer;
-  const label = asked.ask.options.find(({ id }) => id === answer)?.label;
-  return label === undefined ? answer : speak(label);
+  if (asked === undefined) return answer;
+  const { ask } = asked;
+  if (ask.kind === 'number') return digits(Number(answer));
+  const items = ask.kind === 'order' ? ask.items : ask.options;
+  const labels = answer.split(',').map((id) => items.find((item) => item.id === id)?.label);
+  return labels.map((label) => (label === undefined ? answer : speak(label))).join(' → ');
 }
 
 /** Numbers to two digits, in the reader's own marks. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Skill } from '../../quiz/drill.ts';
-import { type Answered, countOf } from '../../quiz/round.ts';
+import { SKILLS, type Skill } from '../../quiz/drill.ts';
+import { type Answered, type Count, countOf } from '../../quiz/round.ts';
 import { Bar } from '../bar.tsx';
 import { useDesk } from '../desk.ts';
 import type { DrillCount } from '../stored.ts';
@@ -23,17 +23,17 @@ export function DrillsScreen({ seed }: { seed: number | undefined }) {
   const desk = useDesk();
   const [phase, setPhase] = useState<Phase>({ at: 'choose' });
   const [clockOn, setClock] = useState(true);
-  const [counts, setCounts] = useState<readonly DrillCount[]>([]);
+  const [counts, setCounts] = useState<readonly Count[]>([]);
   useEffect(() => {
     void desk.session.leave();
-    void desk.store.drills().then(setCounts);
+    void desk.store.drills().then((kept) => setCounts(kept.flatMap(counted)));
   }, [desk]);
   const begin = (skill: Skill) => setPhase({ at: 'round', skill, seed: seed ?? Math.floor(Math.random() * SEEDS) });
   const end = (skill: Skill, answers: readonly Answered[]) => {
     if (answers.length > 0) {
-      const count: DrillCount = { version: 1, skill, finishedAt: Date.now(), ...countOf(answers) };
+      const count = { skill, ...countOf(answers) };
       setCounts([...counts, count]);
-      void desk.store.addDrill(count);
+      void desk.store.addDrill({ version: 1, finishedAt: Date.now(), ...count });
     }
     setPhase({ at: 'end', skill, answers });
   };
@@ -61,4 +61,9 @@ export function DrillsScreen({ seed }: { seed: number | undefined }) {
       )}
     </div>
   );
+}
+
+/** What is kept of a skill that there is; another page may have known more of them. */
+function counted({ skill, asked, right }: DrillCount): readonly Count[] {
+  return SKILLS.filter((one) => one === skill).map((one) => ({ skill: one, asked, right }));
 }

@@ -1,17 +1,17 @@
 import type { Skill } from '../../quiz/drill.ts';
-import { type Answered, countOf, proposed } from '../../quiz/round.ts';
+import { type Answered, type Count, countOf, proposed } from '../../quiz/round.ts';
+import { TOPIC_OF } from '../../quiz/topics.ts';
 import { formatNumber } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
-import type { DrillCount } from '../stored.ts';
-import { SkillSketch } from './sketch.tsx';
+import { TopicSketch } from './sketch.tsx';
 
 interface Props {
   readonly skill: Skill;
   readonly answers: readonly Answered[];
   /** All that are kept, this round among them. */
-  readonly counts: readonly DrillCount[];
+  readonly counts: readonly Count[];
   readonly onBegin: (skill: Skill) => void;
   readonly onChoose: () => void;
 }
@@ -49,7 +49,7 @@ export function End({ skill, answers, counts, onBegin, onChoose }: Props) {
         </div>
       </section>
       <section class="card end-next" aria-labelledby="end-next">
-        <SkillSketch skill={next.skill} />
+        <TopicSketch topic={TOPIC_OF[next.skill]} />
         <div>
           <h2 id="end-next">{t('drills.try', { skill: t(`drills.skill.${next.skill}`) })}</h2>
           <p>

@@ -4,9 +4,11 @@ import { JarView } from './figures/jar.tsx';
 import { LineView } from './figures/line.tsx';
 import { MeterView } from './figures/meter.tsx';
 import { PanelView } from './figures/panel.tsx';
+import { PlanView, type Pointed } from './figures/plan.tsx';
+import { SheetView } from './figures/sheet.tsx';
 
 /** What a drill shows, drawn, and the same in words for who does not see it. */
-export function FigureView({ figure }: { figure: Figure }) {
+export function FigureView({ figure, pointing }: { figure: Figure; pointing?: Pointed | undefined }) {
   switch (figure.kind) {
     case 'floats':
       return <FloatsView figure={figure} />;
@@ -18,5 +20,9 @@ export function FigureView({ figure }: { figure: Figure }) {
       return <PanelView figure={figure} />;
     case 'meter':
       return <MeterView figure={figure} />;
+    case 'sheet':
+      return <SheetView figure={figure} />;
+    case 'plan':
+      return <PlanView figure={figure} pointing={pointing} />;
   }
 }

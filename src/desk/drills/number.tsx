@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import type { NumberAsked } from '../../quiz/drill.ts';
-import type { Answer } from '../../quiz/right.ts';
+import type { Answer, NumberAsked } from '../../quiz/drill.ts';
+import { quantity } from '../../service/message.ts';
 import { formatNumber } from '../../words/measure.ts';
+import { readNumber } from '../../words/typed.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 
@@ -21,17 +22,20 @@ export function NumberAnswer({ ask, answer, judged, confirm, onAnswer, onBlank }
   const desk = useDesk();
   const [typed, setTyped] = useState(answer === null ? '' : String(answer));
   const [wanting, setWanting] = useState(false);
-  const check = () => {
-    const value = numberIn(typed);
-    setWanting(value === null);
-    if (value !== null) onAnswer(value);
-  };
+  const value = readNumber(desk.words.value, typed);
+  const unit = desk.speak.value(ask.unit);
+  const written = (n: number) => formatNumber(desk.words.value, n, ask.decimals);
   const type = (text: string) => {
     setTyped(text);
     if (onBlank === undefined) return;
-    const value = numberIn(text);
-    if (value === null) onBlank();
-    else onAnswer(value);
+    const typing = readNumber(desk.words.value, text);
+    if (Number.isFinite(typing)) onAnswer(typing);
+    else onBlank();
+  };
+  const check = () => {
+    const isNumber = Number.isFinite(value);
+    setWanting(!isNumber);
+    if (isNumber) onAnswer(value);
   };
   return (
     <form
@@ -50,21 +54,24 @@ export function NumberAnswer({ ask, answer, judged, confirm, onAnswer, onBlank }
           value={typed}
           readOnly={judged}
           aria-invalid={wanting}
-          aria-describedby={wanting ? 'number-missing' : undefined}
+          aria-describedby={wanting ? 'number-missing number-tolerance' : 'number-tolerance'}
           onInput={(event) => type(event.currentTarget.value)}
         />
       </label>
-      {!judged && onBlank === undefined && (
-        <button type="submit" class="primary">
-          {confirm}
-        </button>
-      )}
-      {judged && (
+      {judged ? (
         <p class="option-mark right">
-          <Icon name="check" /> {desk.t('drills.wanted')}: {formatNumber(desk.words.value, ask.value, 0)}{' '}
-          {desk.speak.value(ask.unit)}
+          <Icon name="check" /> {desk.t('drills.wanted')}: {written(ask.value)} {unit}
         </p>
+      ) : (
+        onBlank === undefined && (
+          <button type="submit" class="primary">
+            {confirm}
+          </button>
+        )
       )}
+      <p id="number-tolerance" class="small tolerance">
+        {desk.t('drills.tolerance', { t: quantity('count', ask.tolerance, stepOf(ask.tolerance)), unit: ask.unit })}
+      </p>
       {wanting && (
         <p id="number-missing" class="error" role="alert">
           {desk.t('drills.number.missing')}
@@ -74,8 +81,8 @@ export function NumberAnswer({ ask, answer, judged, confirm, onAnswer, onBlank }
   );
 }
 
-/** What was typed as a number, with either decimal mark. */
-function numberIn(typed: string): number | null {
-  const value = Number(typed.trim().replace(',', '.'));
-  return typed.trim() !== '' && Number.isFinite(value) ? value : null;
+/** A tolerance has two figures at the most: this is the last of them. */
+function stepOf(tolerance: number): number {
+  if (Number.isInteger(tolerance)) return 1;
+  return tolerance >= 1 ? 0.1 : tolerance >= 0.1 ? 0.01 : 0.001;
 }

@@ -1,15 +1,17 @@
-import type { Choice } from '../../quiz/drill.ts';
-import type { Answer } from '../../quiz/right.ts';
+import type { Answer, Choice, Pointing } from '../../quiz/drill.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
 
 interface Props {
-  readonly ask: Choice;
+  readonly ask: Choice | Pointing;
   readonly answer: Answer | null;
   readonly judged: boolean;
   readonly onAnswer: (id: string) => void;
 }
+
+/** Keys from 1 on choose; there are no more of them. */
+const KEYS = 9;
 
 /**
  * The answers as buttons; while the focus is among them, their numbers choose too. Until it is judged, an answer that was
@@ -25,7 +27,7 @@ export function Options({ ask, answer, judged, onAnswer }: Props) {
     <>
       <ol class="drill-options" aria-label={t('drills.answers')} onKeyDown={byNumber}>
         {ask.options.map((option, i) => {
-          const mark = judged ? markOf(option.id, ask.right, answer) : option.id === answer ? 'chosen' : '';
+          const mark = markOf(option.id, answer, judged ? ask.right : undefined);
           return (
             <li key={option.id}>
               <button
@@ -33,8 +35,10 @@ export function Options({ ask, answer, judged, onAnswer }: Props) {
                 class={`drill-option ${mark}`}
                 data-option={option.id}
                 aria-disabled={judged}
-                aria-pressed={answer === null || judged ? undefined : option.id === answer}
-                onClick={() => onAnswer(option.id)}
+                aria-pressed={!judged && answer !== null ? option.id === answer : undefined}
+                onClick={() => {
+                  if (!judged) onAnswer(option.id);
+                }}
               >
                 <span class="number" aria-hidden="true">
                   {i + 1}
@@ -42,9 +46,10 @@ export function Options({ ask, answer, judged, onAnswer }: Props) {
                 <span class="option-text">
                   <Said message={option.label} />
                 </span>
-                {mark !== '' && mark !== 'other' && (
+                {mark === 'chosen' && <span class="option-mark">{t('drills.yours')}</span>}
+                {(mark === 'right' || mark === 'wrong') && (
                   <span class="option-mark">
-                    <Icon name={mark === 'wrong' ? 'cross' : 'check'} />
+                    <Icon name={mark === 'right' ? 'check' : 'cross'} />
                     {t(mark === 'right' ? 'drills.wanted' : 'drills.yours')}
                   </span>
                 )}
@@ -53,12 +58,16 @@ export function Options({ ask, answer, judged, onAnswer }: Props) {
           );
         })}
       </ol>
-      {!judged && <p class="small drill-keys">{t('drills.keys', { n: ask.options.length })}</p>}
+      {!judged && <p class="small drill-keys">{t('drills.keys', { n: Math.min(KEYS, ask.options.length) })}</p>}
     </>
   );
 }
 
-function markOf(id: string, right: string, answer: Answer | null): 'right' | 'wrong' | 'other' {
+type Mark = '' | 'chosen' | 'right' | 'wrong' | 'other';
+
+/** How an option is marked; `right` is known once the answer is judged. */
+function markOf(id: string, answer: Answer | null, right: string | undefined): Mark {
+  if (right === undefined) return id === answer ? 'chosen' : '';
   if (id === right) return 'right';
   return id === answer ? 'wrong' : 'other';
 }

@@ -19,8 +19,8 @@ interface Props {
 
 /** One question with its figure, its answers and, once answered, why. */
 export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
-  const { t } = useDesk();
-  const round = useRound(skill, seed, clockOn);
+  const { t, settings } = useDesk();
+  const round = useRound(skill, seed, clockOn, settings.value.units);
   const { drill, given, answers, up } = round;
   const prompt = useRef<HTMLHeadingElement>(null);
   const next = useRef<HTMLButtonElement>(null);
@@ -63,7 +63,7 @@ export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
           </p>
         }
       >
-        <Verdict checked={given} />
+        <Verdict drill={drill} checked={given} />
         {given !== null && (
           <button type="button" ref={next} class="primary next-question" onClick={goOn}>
             {t(up ? 'drills.toEnd' : 'drills.next')} <Icon name="arrow" />

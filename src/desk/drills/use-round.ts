@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { type Checked, checked, type Drill, type Skill } from '../../quiz/drill.ts';
+import { type Answer, type Checked, checked, type Drill, type Skill, type System } from '../../quiz/drill.ts';
 import { drill } from '../../quiz/index.ts';
 import type { Answered } from '../../quiz/round.ts';
 import { unitOfTurn } from './units.ts';
@@ -9,7 +9,9 @@ const ROUND_ms = 120_000;
 const LOOK_ms = 250;
 
 export interface Given extends Checked {
-  readonly answer: string | number;
+  readonly answer: Answer;
+  /** Units that it was asked in: they stay while its explanation is read. */
+  readonly system: System;
 }
 
 export interface Round {
@@ -21,7 +23,7 @@ export interface Round {
   readonly left_s: number;
   /** Whether this question is the last: the clock ran out while it was open. */
   readonly up: boolean;
-  answer(answer: string | number): void;
+  answer(answer: Answer): void;
   next(): void;
 }
 
@@ -29,14 +31,15 @@ export interface Round {
  * One question after the other. The clock runs while a question is open, stands while its explanation is read, and
  * never cuts a question short.
  */
-export function useRound(skill: Skill, seed: number, clockOn: boolean): Round {
+export function useRound(skill: Skill, seed: number, clockOn: boolean, units: System): Round {
   const [turn, setTurn] = useState(0);
   const [given, setGiven] = useState<Given | null>(null);
   const [answers, setAnswers] = useState<readonly Answered[]>([]);
   const [used_ms, setUsed] = useState(0);
   const opened = useRef(performance.now());
   const looked = useRef(opened.current);
-  const asked = useMemo(() => drill(skill, seed + turn, unitOfTurn(seed + turn)), [skill, seed, turn]);
+  const system = given?.system ?? units;
+  const asked = useMemo(() => drill(skill, seed + turn, unitOfTurn(seed + turn), system), [skill, seed, turn, system]);
   useEffect(() => {
     opened.current = performance.now();
     looked.current = opened.current;
@@ -61,7 +64,7 @@ export function useRound(skill: Skill, seed: number, clockOn: boolean): Round {
     up: clockOn && used_ms >= ROUND_ms,
     answer(answer) {
       if (given !== null) return;
-      const result = { answer, ...checked(asked, answer) };
+      const result = { answer, system, ...checked(asked, answer) };
       setGiven(result);
       setAnswers([...answers, { right: result.right, seconds: (performance.now() - opened.current) / 1000 }]);
     },

@@ -2,8 +2,9 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { UnitSpec } from '../../unit/spec.ts';
 import { useDesk } from '../desk.ts';
 import { Item } from '../drills/item.tsx';
+import { Verdict } from '../drills/verdict.tsx';
 import { Icon } from '../icons.tsx';
-import { promptId, Told } from './told.tsx';
+import { promptId } from './prompt-id.ts';
 import { type Cards, PRACTICE_LENGTH, type Practice, usePractice } from './use-practice.ts';
 
 interface Props {
@@ -54,7 +55,7 @@ export function PracticeScreen({ spec, seed, cards, onCards, onEnd }: Props) {
         prompt={prompt}
         promptId={promptId(drill)}
       >
-        <Told drill={drill} unit={spec.id} checked={given} />
+        <Verdict drill={drill} checked={given} />
         {given !== null && (
           <button
             type="button"

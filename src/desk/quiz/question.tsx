@@ -4,9 +4,9 @@ import { TimeLeft } from '../drills/clock.tsx';
 import { Item } from '../drills/item.tsx';
 import { Icon } from '../icons.tsx';
 import { Switch } from '../switch.tsx';
+import { promptId } from './prompt-id.ts';
 import { drillOf, type Sitting, withItem } from './sitting.ts';
 import { toldOf, withClock, withMore, withoutClock } from './time.ts';
-import { promptId } from './told.tsx';
 
 interface Props {
   readonly sitting: Sitting;

@@ -5,11 +5,12 @@ import { rightAnswer } from '../../quiz/right.ts';
 import { quantity } from '../../service/message.ts';
 import { useDesk } from '../desk.ts';
 import { Item } from '../drills/item.tsx';
+import { Verdict } from '../drills/verdict.tsx';
 import { handOver } from '../hand-over.ts';
 import { CautionSign, Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
+import { promptId } from './prompt-id.ts';
 import { answersOf, judged, type Sitting } from './sitting.ts';
-import { promptId, Told } from './told.tsx';
 import { TopicBars } from './topic-bars.tsx';
 
 interface Props {
@@ -78,7 +79,7 @@ export function Result({ sitting, onLeave }: Props) {
         <h2 id="result-review">{t('quiz.result.review')}</h2>
         <ol>
           {items.map((item, i) => (
-            <Reviewed key={i} place={i + 1} item={item} unit={sitting.unit} />
+            <Reviewed key={i} place={i + 1} item={item} />
           ))}
         </ol>
       </section>
@@ -89,11 +90,10 @@ export function Result({ sitting, onLeave }: Props) {
 interface ReviewedProps {
   readonly place: number;
   readonly item: ReturnType<typeof judged>[number];
-  readonly unit: string;
 }
 
 /** A question looked at again; drawn only for who opens it. */
-function Reviewed({ place, item, unit }: ReviewedProps) {
+function Reviewed({ place, item }: ReviewedProps) {
   const { t } = useDesk();
   const [open, setOpen] = useState(false);
   const { drill, given, right } = item;
@@ -111,18 +111,18 @@ function Reviewed({ place, item, unit }: ReviewedProps) {
             })}
           </h3>
         </summary>
-        {open && <Again item={item} unit={unit} />}
+        {open && <Again item={item} />}
       </details>
     </li>
   );
 }
 
-function Again({ item: { drill, given }, unit }: Pick<ReviewedProps, 'item' | 'unit'>) {
+function Again({ item: { drill, given } }: Pick<ReviewedProps, 'item'>) {
   // Of what was left out the right answer is explained.
   const told = checked(drill, given ?? rightAnswer(drill));
   return (
     <Item drill={drill} answer={given} judged onAnswer={() => {}} promptId={promptId(drill)} level="h4">
-      <Told drill={drill} unit={unit} checked={told} blank={given === null} />
+      <Verdict drill={drill} checked={told} blank={given === null} />
     </Item>
   );
 }

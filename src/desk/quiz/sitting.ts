@@ -1,6 +1,6 @@
 /** A mock exam as it is being sat: the questions of its form, what was answered so far, the time. Plain, to be kept. */
 import type { AnswersFile } from '../../quiz/answers.ts';
-import { checked, SKILLS } from '../../quiz/drill.ts';
+import { type Answer, checked, SKILLS } from '../../quiz/drill.ts';
 import { formOf } from '../../quiz/exam.ts';
 import type { ExamFile } from '../../quiz/exam-schema.ts';
 import { drill } from '../../quiz/index.ts';
@@ -8,8 +8,9 @@ import { listOf, orNull } from '../instructor/shaped.ts';
 import { fields, finite, flag, oneOf, type Shape, type ShapeOf, text } from '../shape.ts';
 import { unitBy } from './units.ts';
 
-const given: Shape<string | number | null> = (value): value is string | number | null =>
-  value === null || text(value) || finite(value);
+const ids = listOf(text);
+const given: Shape<Answer | null> = (value): value is Answer | null =>
+  value === null || text(value) || finite(value) || ids(value);
 
 const SittingShape = fields({
   exam: text,
@@ -68,10 +69,13 @@ export function left_s({ minutes, used_s }: Sitting, since_s: number): number | 
   return minutes === null ? null : Math.max(0, Math.ceil(minutes * 60 - used_s - since_s));
 }
 
-export function drillOf({ unit }: Sitting, { skill, seed }: Pick<SatItem, 'skill' | 'seed'>) {
+export function drillOf(
+  { unit, units }: Pick<Sitting, 'unit' | 'units'>,
+  { skill, seed }: Pick<SatItem, 'skill' | 'seed'>,
+) {
   const spec = unitBy(unit);
   if (spec === undefined) throw new Error(`no unit ${unit}`);
-  return drill(skill, seed, spec);
+  return drill(skill, seed, spec, units);
 }
 
 /** Each item with what it came to: only once the exam is handed in. */

@@ -1,8 +1,7 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { type Checked, checked, type Drill, SKILLS, type Skill } from '../../quiz/drill.ts';
+import { type Answer, type Checked, checked, type Drill, SKILLS, type Skill } from '../../quiz/drill.ts';
 import { drill } from '../../quiz/index.ts';
 import { nextSkill } from '../../quiz/practice.ts';
-import type { Answer } from '../../quiz/right.ts';
 import type { UnitSpec } from '../../unit/spec.ts';
 import { type Desk, useDesk } from '../desk.ts';
 import { cardKey } from '../store.ts';
@@ -46,8 +45,8 @@ export function usePractice(spec: UnitSpec, seed: number, first: Cards, onCards:
       standings,
       answers.map((one) => one.skill),
     );
-    return drill(skill, seed + turn, spec);
-    // What is asked next does not change while one answers.
+    return drill(skill, seed + turn, spec, desk.settings.value.units);
+    // What is asked next does not change while one answers, nor do its units.
   }, [turn]);
   return {
     drill: asked,

@@ -3,7 +3,7 @@
  * from one tree: 3.0 has the names of 2.2 in small letters with strokes and `qti-` before them; HTML keeps its own.
  */
 import { documentOf, type Element, element } from '../xml.ts';
-import type { Choosing, Counting, Question } from './question.ts';
+import type { Choosing, Counting, Question, Sequencing } from './question.ts';
 
 export const QTI = ['qti22', 'qti3'] as const;
 export type QtiVersion = (typeof QTI)[number];
@@ -19,10 +19,10 @@ export function itemDocument(question: Question, version: QtiVersion): string {
   return documentOf({ ...named, attributes: { xmlns: NAMESPACE[version], ...named.attributes } });
 }
 
-function itemTree({ id, language, title, prompt, shown, ask }: Question): Element {
+function itemTree({ id, language, title, prompt, shown, ask, ground }: Question): Element {
   const multiple = ask.kind === 'choice' && ask.right.length > 1;
-  const parts = ask.kind === 'choice' ? choosing(ask, multiple) : counting(ask);
-  const right = ask.kind === 'choice' ? ask.right : [ask.value];
+  const parts = partsOf(ask, multiple);
+  const right = ask.kind === 'number' ? [ask.value] : ask.right;
   return element(
     'assessmentItem',
     { identifier: id, title, adaptive: 'false', timeDependent: 'false', 'xml:lang': language },
@@ -30,8 +30,8 @@ function itemTree({ id, language, title, prompt, shown, ask }: Question): Elemen
       'responseDeclaration',
       {
         identifier: 'RESPONSE',
-        cardinality: multiple ? 'multiple' : 'single',
-        baseType: ask.kind === 'choice' ? 'identifier' : 'float',
+        cardinality: ask.kind === 'order' ? 'ordered' : multiple ? 'multiple' : 'single',
+        baseType: ask.kind === 'number' ? 'float' : 'identifier',
       },
       element('correctResponse', {}, ...right.map((one) => element('value', {}, one))),
     ),
@@ -51,6 +51,7 @@ function itemTree({ id, language, title, prompt, shown, ask }: Question): Elemen
       element('p', {}, prompt),
       element('ul', {}, ...shown.map((line) => element('li', {}, line))),
       parts.interaction,
+      element('rubricBlock', { view: 'scorer tutor' }, ...ground.map((line) => element('p', {}, line))),
     ),
     element('responseProcessing', {}, ...parts.processing),
     ...parts.feedback.map(([identifier, why]) =>
@@ -71,6 +72,17 @@ const base = (baseType: string, value: string) => element('baseValue', { baseTyp
 const set = (identifier: string, value: Element) => element('setOutcomeValue', { identifier }, value);
 const scores = (points: '0' | '1') => set('SCORE', base('float', points));
 
+function partsOf(ask: Question['ask'], multiple: boolean): Parts {
+  switch (ask.kind) {
+    case 'choice':
+      return choosing(ask, multiple);
+    case 'order':
+      return sequencing(ask);
+    case 'number':
+      return counting(ask);
+  }
+}
+
 function choosing({ options }: Choosing, multiple: boolean): Parts {
   return {
     interaction: element(
@@ -89,6 +101,37 @@ function choosing({ options }: Choosing, multiple: boolean): Parts {
       set('FEEDBACK', RESPONSE),
     ],
     feedback: options.map(({ id, why }) => [id, why]),
+  };
+}
+
+/** Of a wrong sequence it is told what belongs in the first place that is wrong. */
+function sequencing({ items, right, whole }: Sequencing): Parts {
+  const says = (identifier: string) => set('FEEDBACK', base('identifier', identifier));
+  const place = (n: number) => element('index', { n: String(n) }, RESPONSE);
+  return {
+    interaction: element(
+      'orderInteraction',
+      { responseIdentifier: 'RESPONSE', shuffle: 'false' },
+      ...items.map((item) => element('simpleChoice', { identifier: item.id }, item.text)),
+    ),
+    processing: [
+      element(
+        'responseCondition',
+        {},
+        element('responseIf', {}, element('isNull', {}, RESPONSE), scores('0')),
+        element('responseElseIf', {}, element('match', {}, RESPONSE, CORRECT), scores('1'), says('whole')),
+        ...right.map((id, i) =>
+          element(
+            'responseElseIf',
+            {},
+            element('not', {}, element('match', {}, place(i + 1), base('identifier', id))),
+            scores('0'),
+            says(id),
+          ),
+        ),
+      ),
+    ],
+    feedback: [['whole', whole], ...items.map(({ id, why }) => [id, why] as const)],
   };
 }
 

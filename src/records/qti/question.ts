@@ -1,5 +1,5 @@
 /** A question as any course platform can ask it: words only, each answer with what is said of it. Made from a drill. */
-import { type Drill, slipReach } from '../../quiz/drill.ts';
+import { type Ask, type Drill, type Option, slipReach } from '../../quiz/drill.ts';
 import { figureWords } from '../../quiz/figure-words.ts';
 import { type Message, say } from '../../service/message.ts';
 import { decimal, TEXT, text } from '../limits.ts';
@@ -9,6 +9,14 @@ export interface Choosing {
   readonly options: readonly { readonly id: string; readonly text: string; readonly why: string }[];
   /** More than one where all of them are to be chosen. */
   readonly right: readonly string[];
+}
+
+export interface Sequencing {
+  readonly kind: 'order';
+  readonly items: readonly { readonly id: string; readonly text: string; readonly why: string }[];
+  /** Ids in their order. */
+  readonly right: readonly string[];
+  readonly whole: string;
 }
 
 export interface Counting {
@@ -31,7 +39,9 @@ export interface Question {
   readonly prompt: string;
   /** What is to be seen, told line by line. */
   readonly shown: readonly string[];
-  readonly ask: Choosing | Counting;
+  readonly ask: Choosing | Sequencing | Counting;
+  /** For who teaches or scores: the worked solution line by line, and where rule and numbers come from. */
+  readonly ground: readonly string[];
 }
 
 /** `speak` says a message in the language that is named. */
@@ -40,38 +50,43 @@ export function questionOf(
   language: Question['language'],
   speak: (message: Message) => string,
 ): Question {
-  const { skill, seed, prompt, figure, ask } = drill;
+  const { skill, seed, prompt, figure, ask, source } = drill;
   return {
     id: text(TEXT.itemIdentifier, `${skill}-${seed}`),
     language,
     title: `${speak(say(`drills.skill.${skill}`))} ${seed}`,
     prompt: speak(prompt),
     shown: figureWords(figure).map(speak),
-    ask:
-      ask.kind === 'choice'
-        ? {
-            kind: 'choice',
-            options: ask.options.map(({ id, label, why }) => ({
-              id: answerId(id),
-              text: speak(label),
-              why: speak(why),
-            })),
-            right: [answerId(ask.right)],
-          }
-        : {
-            kind: 'number',
-            label: speak(say('drills.number', { unit: ask.unit })),
-            value: decimal(ask.value),
-            tolerance: decimal(ask.tolerance),
-            why: speak(ask.right),
-            slips: ask.slips.map((slip) => ({
-              value: decimal(slip.value),
-              reach: decimal(slipReach(slip)),
-              why: speak(slip.why),
-            })),
-            other: speak(ask.other),
-          },
+    ask: askedOf(ask, speak),
+    ground: [...(ask.kind === 'number' ? ask.worked : []), source].map(speak),
   };
+}
+
+function askedOf(ask: Ask, speak: (message: Message) => string): Question['ask'] {
+  const answers = (options: readonly Option[]) =>
+    options.map(({ id, label, why }) => ({ id: answerId(id), text: speak(label), why: speak(why) }));
+  switch (ask.kind) {
+    // A part of the plan is pointed at by its name: what the plan shows is told line by line.
+    case 'choice':
+    case 'point':
+      return { kind: 'choice', options: answers(ask.options), right: [answerId(ask.right)] };
+    case 'order':
+      return { kind: 'order', items: answers(ask.items), right: ask.right.map(answerId), whole: speak(ask.whole) };
+    case 'number':
+      return {
+        kind: 'number',
+        label: speak(say('drills.number', { unit: ask.unit })),
+        value: decimal(ask.value),
+        tolerance: decimal(ask.tolerance),
+        why: speak(ask.right),
+        slips: ask.slips.map((slip) => ({
+          value: decimal(slip.value),
+          reach: decimal(slipReach(slip, ask)),
+          why: speak(slip.why),
+        })),
+        other: speak(ask.other),
+      };
+  }
 }
 
 /** Some ids are bare numbers, which an identifier must not begin with. */

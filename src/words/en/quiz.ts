@@ -76,7 +76,6 @@ export const quiz = {
   'quiz.result.wrong': 'wrong',
   'quiz.result.blank': 'not answered',
   'quiz.result.item': '{n}. {skill}: {state}',
-  'quiz.source': 'Source: worked out by the simulation on “{unit}”. Question {id}.',
   'quiz.licence': 'Practice, not a licence exam',
   'quiz.licence.text':
     'Passing here says nothing about any licence. At a real unit local code, the maker’s instructions and licensed practice decide.',

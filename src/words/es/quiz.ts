@@ -77,7 +77,6 @@ export const quiz: Record<keyof typeof en, string> = {
   'quiz.result.wrong': 'mal',
   'quiz.result.blank': 'sin contestar',
   'quiz.result.item': '{n}. {skill}: {state}',
-  'quiz.source': 'Fuente: calculada por la simulación de «{unit}». Pregunta {id}.',
   'quiz.licence': 'Práctica, no un examen de licencia',
   'quiz.licence.text':
     'Aprobar aquí no dice nada de ninguna licencia. Ante una unidad real deciden la norma local, las instrucciones del fabricante y el técnico con licencia.',

@@ -140,6 +140,7 @@ describe('a sheet', () => {
   it('for the trainee tells what is known when the phone rings, and nothing of the cause', async () => {
     const { sheet } = await ask(new Answerer(), { ...asked, who: 'trainee' }, 'sheet');
     expect(sheet).toEqual({
+      kind: mine.kind,
       title: mine.title,
       summary: mine.summary,
       lot: mine.lot,

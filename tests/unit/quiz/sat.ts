@@ -1,7 +1,7 @@
 /** Exams that were sat, for tests: each question answered right or wrong as somebody wants it. */
 import mock from '../../../scenarios/exams/mock.json';
 import { type AnswersFile, answersSchema } from '../../../src/quiz/answers.ts';
-import { checked, type Drill } from '../../../src/quiz/drill.ts';
+import { type Answer, checked, type Drill } from '../../../src/quiz/drill.ts';
 import { formOf } from '../../../src/quiz/exam.ts';
 import type { ExamFile } from '../../../src/quiz/exam-schema.ts';
 import { drill } from '../../../src/quiz/index.ts';
@@ -16,12 +16,24 @@ function mockExam(): ExamFile {
 export const MOCK = mockExam();
 
 /** An answer to a question that is right, or one that is not. */
-export function answerTo(one: Drill, right: boolean): string | number {
-  const { ask } = one;
-  const all = ask.kind === 'choice' ? ask.options.map(({ id }) => id) : [ask.value, ask.value + 2 * ask.tolerance + 1];
+export function answerTo(one: Drill, right: boolean): Answer {
+  const all = answersTo(one);
   const found = all.find((given) => checked(one, given).right === right);
   if (found === undefined) throw new Error(`no such answer to ${one.skill} ${one.seed}`);
   return found;
+}
+
+/** A right answer and others. */
+function answersTo({ ask }: Drill): readonly Answer[] {
+  switch (ask.kind) {
+    case 'choice':
+    case 'point':
+      return ask.options.map(({ id }) => id);
+    case 'order':
+      return [ask.right, ask.items.map(({ id }) => id)];
+    case 'number':
+      return [ask.value, ask.value + 2 * ask.tolerance + 1];
+  }
 }
 
 /** What somebody hands in who gets right what `right` says of each place. */

@@ -32,14 +32,20 @@ export function answered(xml: string, response: Value): Outcome {
   const float = declared?.attributes.baseType === 'float';
   const outcomes = new Map<string, Value>([['SCORE', ['0']]]);
 
-  function valueIn({ name, attributes, text }: Node): Value {
+  function valueIn({ name, attributes, text, children }: Node): Value {
     if (name === 'variable')
       return attributes.identifier === 'RESPONSE' ? response : outcomes.get(attributes.identifier ?? '');
     if (name === 'correct') return correct;
     if (name === 'baseValue') return [text];
+    if (name === 'index') {
+      const [of] = children.map(valueIn);
+      const found = of?.[Number(attributes.n) - 1];
+      return found === undefined ? undefined : [found];
+    }
     throw new Error(`no value ${name}`);
   }
   function holds({ name, attributes, children }: Node): boolean {
+    if (name === 'not') return !children.every(holds);
     const [a, b] = children.map(valueIn);
     if (name === 'isNull') return a === undefined || a.length === 0;
     if (a === undefined || b === undefined) return false;

@@ -1,6 +1,6 @@
 /** Questions as items: built as the standard has them, and scored by a player of response processing as the drill itself does. */
 import { describe, expect, it } from 'vitest';
-import { checked, type Drill, SKILLS } from '../../../src/quiz/drill.ts';
+import { type Answer, checked, type Drill, SKILLS } from '../../../src/quiz/drill.ts';
 import { drill } from '../../../src/quiz/index.ts';
 import { itemDocument, QTI } from '../../../src/records/qti/item.ts';
 import { itemPackage } from '../../../src/records/qti/package.ts';
@@ -16,14 +16,35 @@ const UNITS = [SPECS.u1, SPECS.u2, SPECS.u3];
 const SEEDS = 40;
 
 const DRILLS: readonly Drill[] = SKILLS.flatMap((skill) =>
-  Array.from({ length: SEEDS }, (_, seed) => drill(skill, seed, UNITS[seed % 3] ?? SPECS.u1)),
+  Array.from({ length: SEEDS }, (_, seed) =>
+    drill(skill, seed, UNITS[seed % 3] ?? SPECS.u1, seed % 2 === 0 ? 'us' : 'si'),
+  ),
 );
 
 /** As many answers as a question has, and numbers at the edges of what still counts. */
-function answersOf({ ask }: Drill): readonly (string | number)[] {
-  if (ask.kind === 'choice') return ask.options.map(({ id }) => id);
+function answersOf({ ask }: Drill): readonly Answer[] {
+  if (ask.kind === 'choice' || ask.kind === 'point') return ask.options.map(({ id }) => id);
+  if (ask.kind === 'order') {
+    // As it is right, as it is shown, turned round, and with each two neighbors changed.
+    const swapped = ask.right.slice(1).map((_, i) => {
+      const { right } = ask;
+      return [...right.slice(0, i), right[i + 1] ?? '', right[i] ?? '', ...right.slice(i + 2)];
+    });
+    return [ask.right, ask.items.map(({ id }) => id), [...ask.right].reverse(), ...swapped];
+  }
   const { value, tolerance, slips } = ask;
   return [value, value + 0.999 * tolerance, value - 1.001 * tolerance, ...slips.map((slip) => slip.value), -999];
+}
+
+/** An answer to a drill as it is given to the item: by the item's own names. */
+function responseOf({ ask }: Drill, question: Question, given: Answer): readonly string[] {
+  if (ask.kind === 'number') return [String(given)];
+  const [ours, theirs] =
+    ask.kind === 'order'
+      ? [ask.items, question.ask.kind === 'order' ? question.ask.items : []]
+      : [ask.options, question.ask.kind === 'choice' ? question.ask.options : []];
+  const named = (id: string) => theirs[ours.findIndex((one) => one.id === id)]?.id ?? '';
+  return typeof given === 'object' ? given.map(named) : [named(String(given))];
 }
 
 describe.each(QTI)('in version %s', (version) => {
@@ -32,10 +53,9 @@ describe.each(QTI)('in version %s', (version) => {
       for (const language of ['en', 'es'] as const) {
         const question = questionOf(one, language, SPEAK[language]);
         const xml = itemDocument(question, version);
-        for (const [i, given] of answersOf(one).entries()) {
+        for (const given of answersOf(one)) {
           const { right, why } = checked(one, given);
-          const option = question.ask.kind === 'choice' ? question.ask.options[i]?.id : undefined;
-          const { score, said } = answered(xml, [option ?? String(given)]);
+          const { score, said } = answered(xml, responseOf(one, question, given));
           expect([one.skill, one.seed, given, score]).toEqual([one.skill, one.seed, given, right ? 1 : 0]);
           expect(said, `${one.skill} ${one.seed} ${given}`).toEqual([SPEAK[language](why)]);
         }
@@ -61,8 +81,14 @@ describe.each(QTI)('in version %s', (version) => {
       expect(new Set(inner(root).slice(5))).toEqual(new Set([name('modalFeedback')]));
       const strokes = version === 'qti22' ? 'timeDependent' : 'time-dependent';
       expect(root.attributes).toMatchObject({ adaptive: 'false', [strokes]: 'false', 'xml:lang': 'en' });
-      const interactions = [...all(root, name('choiceInteraction')), ...all(root, name('textEntryInteraction'))];
+      const interactions = ['choiceInteraction', 'orderInteraction', 'textEntryInteraction'].flatMap((kind) =>
+        all(root, name(kind)),
+      );
       expect(interactions.length).toBe(1);
+      // For who teaches: the source, after the worked solution where there is a sum.
+      const ground = all(root, name('rubricBlock'))[0]?.children.map(({ text }) => text) ?? [];
+      expect(ground.at(-1)).toBe(SPEAK.en(one.source));
+      expect(ground.length).toBe(1 + (one.ask.kind === 'number' ? one.ask.worked.length : 0));
       // What is shown is told in words, the whole of it.
       expect(all(root, 'li').length).toBeGreaterThanOrEqual(3);
       const identifiers = [...all(root, name('simpleChoice')), root].map(
@@ -85,6 +111,7 @@ describe.each(QTI)('in version %s', (version) => {
         options: ['a', 'b', 'c'].map((id) => ({ id, text: id.toUpperCase(), why: `Why ${id}?` })),
         right: ['a', 'c'],
       },
+      ground: ['By a book.'],
     };
     const xml = itemDocument(question, version);
     expect(readXml(xml).attributes.title).toBe('Many & <more>');

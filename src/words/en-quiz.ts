@@ -1,5 +1,5 @@
-import { drills } from './en/drills.ts';
 import { quiz } from './en/quiz.ts';
+import { ofDrills } from './en-drills.ts';
 
 /** What the quiz says, in English, with the drills' words: it asks their questions. */
-export const ofQuiz = { ...drills, ...quiz };
+export const ofQuiz = { ...ofDrills, ...quiz };

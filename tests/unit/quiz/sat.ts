@@ -30,10 +30,15 @@ function answersTo({ ask }: Drill): readonly Answer[] {
     case 'point':
       return ask.options.map(({ id }) => id);
     case 'order':
-      return [ask.right, ask.items.map(({ id }) => id)];
+      return [ask.right, ...swapped(ask.right).filter((ids) => ids.join() !== ask.items.map(({ id }) => id).join())];
     case 'number':
       return [ask.value, ask.value + 2 * ask.tolerance + 1];
   }
+}
+
+/** Each pair of neighbours swapped: sequences that are wrong. As a question first shows them, nobody would have answered. */
+function swapped(ids: readonly string[]): readonly (readonly string[])[] {
+  return ids.slice(1).map((id, i) => [...ids.slice(0, i), id, ids[i] ?? '', ...ids.slice(i + 2)]);
 }
 
 /** What somebody hands in who gets right what `right` says of each place. */

@@ -66,7 +66,7 @@ export const desk = {
   'start.visits.make': 'Make the visit',
   'start.visits.lead': 'Nobody called: every chamber, every reading, the cleaning, and a record that decides.',
   'start.drills': 'Two-minute drills',
-  'start.drills.lead': 'Floats, air line, jar, panel, meter: one skill at a time, checked at once.',
+  'start.drills.lead': 'Floats, air, jars, doses, wiring, safety: one skill at a time, checked at once.',
   'start.drills.open': 'Open the drills',
   'start.quiz.open': 'Quiz and mock exam',
   'start.licence.title': 'Practice here is not a licence',

@@ -253,7 +253,8 @@ export const drills = {
   'drill.failure.motorLead.opens': 'a loose lead T1',
   'drill.failure.winding.opens': 'an open winding',
 
-  'drills.lead': 'One skill, two minutes, new numbers every time. The answers are worked out by the simulation.',
+  'drills.lead':
+    'One skill, two minutes, new numbers every time. Each answer is worked out, and says where its rule is from.',
   'drills.skill.floats': 'Read a float tree',
   'drills.skill.air-line': 'Split an air line',
   'drills.skill.jar': 'Judge a jar',

@@ -1,7 +1,6 @@
 /** The quiz: practice, the mock exam, and what a class's answers tell of its questions. */
 export const quiz = {
-  'quiz.lead':
-    'Every question has new numbers, and its answer is worked out by the simulation. What was forgotten most comes first.',
+  'quiz.lead': 'Every question has new numbers and names its source. What was forgotten most comes first.',
   'quiz.unit': 'Questions about the unit',
   'quiz.practice': 'Practice by topic',
   'quiz.recall': 'likely still known tomorrow',

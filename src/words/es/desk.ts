@@ -69,7 +69,7 @@ export const desk: Record<keyof typeof en, string> = {
   'start.visits.lead': 'Nadie llamó: cada cámara, cada lectura, la limpieza y un informe que decide.',
   'start.drills': 'Ejercicios de dos minutos',
   'start.drills.lead':
-    'Flotadores, línea de aire, frasco, tablero, medidor: una destreza cada vez, con respuesta al instante.',
+    'Flotadores, aire, jarras, dosis, cableado, seguridad: una destreza a la vez, revisada al momento.',
   'start.drills.open': 'Abrir los ejercicios',
   'start.quiz.open': 'Cuestionario y examen',
   'start.licence.title': 'Practicar aquí no es una licencia',

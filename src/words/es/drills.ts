@@ -266,7 +266,8 @@ export const drills: Record<keyof typeof en, string> = {
   'drill.failure.motorLead.opens': 'un cable T1 flojo',
   'drill.failure.winding.opens': 'un devanado abierto',
 
-  'drills.lead': 'Una destreza, dos minutos, números nuevos cada vez. Las respuestas las calcula la simulación.',
+  'drills.lead':
+    'Una destreza, dos minutos, números nuevos cada vez. Cada respuesta se calcula y dice de dónde viene su regla.',
   'drills.skill.floats': 'Leer los flotadores',
   'drills.skill.air-line': 'Partir una línea de aire',
   'drills.skill.jar': 'Juzgar un frasco',

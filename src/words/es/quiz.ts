@@ -1,8 +1,7 @@
 import type { quiz as en } from '../en/quiz.ts';
 
 export const quiz: Record<keyof typeof en, string> = {
-  'quiz.lead':
-    'Cada pregunta trae números nuevos, y su respuesta la calcula la simulación. Lo más olvidado viene primero.',
+  'quiz.lead': 'Cada pregunta trae números nuevos y dice su fuente. Lo más olvidado va primero.',
   'quiz.unit': 'Preguntas sobre la unidad',
   'quiz.practice': 'Práctica por tema',
   'quiz.recall': 'lo que quizá aún se sabe mañana',

@@ -18,7 +18,6 @@ export const REASONED: readonly string[] = [
     'look-at-ultraviolet',
     'look-into-pump-tank',
     'lift-float',
-    'hose-in',
     'look-at-splices',
   ],
   ...['filter-pressures', 'open-disc-filter', 'walk-field'],

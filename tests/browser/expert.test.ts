@@ -103,7 +103,7 @@ inBrowser('a coached call', () => {
     const { page, close, errors } = await openApp(DESK);
     const person = withKeyboard(page);
     await page.waitForSelector('.call-card button');
-    await person.press('[data-coached="storm-light"]');
+    await page.goto(`${page.url()}#/call/storm-light/coached`);
     const first = await askForHint(page, person);
     expect(first).toContain('Start from what was reported');
     expect(await page.locator('.coach-ask').textContent()).toContain('Try something first');
@@ -134,7 +134,7 @@ inBrowser('a coached call', () => {
     const { page, close, errors } = await openApp(PHONE);
     const person = withKeyboard(page);
     await page.waitForSelector('.call-card button');
-    await person.press('[data-coached="storm-light"]');
+    await page.goto(`${page.url()}#/call/storm-light/coached`);
     await page.waitForSelector('.coach', { state: 'attached' });
     await page.locator('.group-tabs [data-group="operate"]').click();
     await person.press('[data-action="guide-reset"]');

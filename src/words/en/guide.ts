@@ -42,8 +42,6 @@ export const guide = {
   'guide.look-at-ultraviolet':
     'Water tells nothing by its looks. Through the shielded port the lamp is seen lit or dark, never with a bare eye.',
   'guide.look-into-pump-tank': 'The level beside the floats tells whether the pump was called, and what comes next.',
-  'guide.hose-in':
-    'With too little water a pump shows nothing. Keep the end of the hose above the water: dipped in, it can draw sewage back into the house’s water.',
   'guide.lift-float': 'Lifted by hand a float shows whether the panel hears it, whatever the water does.',
   'guide.look-at-splices':
     'Splices and cord lie between panel and pump. Bare copper and corrosion are seen, not measured.',

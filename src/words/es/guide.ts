@@ -47,8 +47,6 @@ export const guide: Record<keyof typeof en, string> = {
   'guide.look-at-ultraviolet':
     'El aspecto del agua no dice nada. Por la mirilla protegida se ve la lámpara encendida o apagada, nunca a ojo descubierto.',
   'guide.look-into-pump-tank': 'El nivel junto a los flotadores dice si se llamó a la bomba y qué viene ahora.',
-  'guide.hose-in':
-    'Con poca agua una bomba no muestra nada. Mantenga la punta de la manguera por encima del agua: sumergida, puede chupar aguas negras hacia el agua de la casa.',
   'guide.lift-float': 'Levantado a mano, un flotador muestra si el tablero lo oye, haga lo que haga el agua.',
   'guide.look-at-splices':
     'Empalmes y cable están entre el tablero y la bomba. El cobre desnudo y la corrosión se ven, no se miden.',

@@ -32,7 +32,7 @@ async function press(page: Page, selector: string, key = 'Tab'): Promise<void> {
 async function write(page: Page, path: string, en: string, es: string): Promise<void> {
   await tabTo(page, `#at-${path}-en`);
   await page.keyboard.insertText(en);
-  await page.keyboard.press('Tab');
+  await tabTo(page, `#at-${path}-es`);
   await page.keyboard.insertText(es);
 }
 

@@ -176,6 +176,14 @@ describe('a decision', () => {
     expect(wrongIn(recording('march-round', { inoperative: ['field'] }))).toEqual(['inoperative']);
   });
 
+  it('that leaves a repair undone is told which, with its part', () => {
+    const undone = visit('dry-weather').solution.filter((step) => step.do !== 'redo-splice:highWaterFloat');
+    const session = taking('dry-weather', undone);
+    expect(wrongIn(session)).toEqual(['repairs']);
+    const left = decisionsOf(session).find(({ id }) => id === 'repairs');
+    expect(left && speak(ENGLISH, 'us', true)(left.reason)).toContain('High-water float: splice corroded');
+  });
+
   it('that chlorine was filled up is held against what was done, and that it is enough against the month to come', () => {
     expect(wrongIn(recording('march-round', { refill: 'filled' }))).toEqual(['refill']);
     expect(wrongIn(recording('dry-bottle', { refill: 'enough' }))).toEqual(['refill']);

@@ -4,7 +4,7 @@ import { type Message, quantity, say } from '../../service/index.ts';
 import { actionIn } from '../allowed.ts';
 import { isCleared, trueFaults } from '../flags.ts';
 import type { CallSession, Done } from '../session.ts';
-import { listOf } from '../session-actions.ts';
+import { faultName, listOf } from '../session-actions.ts';
 import {
   ADVICE,
   type AdviceId,
@@ -93,7 +93,7 @@ function inoperative(ticked: readonly string[], session: CallSession): Decision 
 
 function repaired(session: CallSession, repairs: readonly string[]): Decision {
   const left = repairs.find((key) => !isCleared(session, key));
-  if (left !== undefined) return not('repairs', say('decision.left', { fault: say(`fault.${placedFault(left).id}`) }));
+  if (left !== undefined) return not('repairs', say('decision.left', { fault: faultName(left) }));
   return yes('repairs', say(repairs.length > 0 ? 'decision.repaired' : 'decision.none-needed'));
 }
 

@@ -68,7 +68,10 @@ function accountsOf({ prepared }: CallSession): readonly AccountView[] {
 }
 
 /** A coached call goes on after a breach, and has failed all the same. */
-function outcomeOf(session: CallSession, passed: boolean): string {
+function outcomeOf(
+  session: CallSession,
+  passed: boolean,
+): 'unsafe' | 'gone-on' | 'passed' | 'failed' | 'visit-passed' | 'visit-failed' {
   if (session.breach) return session.mode === 'coached' ? 'gone-on' : 'unsafe';
   if (session.prepared.call.kind === 'visit') return passed ? 'visit-passed' : 'visit-failed';
   return passed ? 'passed' : 'failed';

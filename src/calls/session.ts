@@ -37,7 +37,6 @@ import { doorOf, type Prepared, unitAtReport } from './setup.ts';
 import { isTeaching, TEACH } from './teach-ids.ts';
 import { isFrozen, teach, wayOf } from './teaching.ts';
 import type { Action, CallMode } from './view.ts';
-import { serviceRecord, WRITE_RECORD } from './visit/form.ts';
 import { allTaken } from './visit/rows.ts';
 
 /** Minutes from the decision to the arrival, and what of it counts as the person's own time. */
@@ -142,9 +141,9 @@ export class CallSession {
 
   /** Definition of an action as it stands now (the cause form lists the notebook). */
   definition(id: string): ActionDef | undefined {
-    if (id === STATE_CAUSE) return stateCause(this.service.person.notebook, this.prepared.spec);
-    if (id === WRITE_RECORD && this.prepared.call.kind === 'visit') return serviceRecord(this.prepared.spec);
-    return actionIn(this.prepared, id);
+    return id === STATE_CAUSE
+      ? stateCause(this.service.person.notebook, this.prepared.spec)
+      : actionIn(this.prepared, id);
   }
 
   /** The first life-safety step that was skipped: with it the call has failed. */

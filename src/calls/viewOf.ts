@@ -3,8 +3,6 @@ import { faultsOf } from '../faults/index.ts';
 import {
   ACTIONS,
   type ActionDef,
-  asOn,
-  fits,
   hindrance,
   type LiveFacts,
   type Message,
@@ -14,7 +12,7 @@ import {
   say,
 } from '../service/index.ts';
 import { calendarDay, readout, weekday } from '../unit/index.ts';
-import { isOfCall, isWithheld } from './allowed.ts';
+import { actionIn } from './allowed.ts';
 import { spent } from './cost.ts';
 import { placeWords } from './places.ts';
 import { PHONE_STEPS, phaseOf, stageOf, stepState, stepsOf } from './procedure.ts';
@@ -33,7 +31,6 @@ import type {
   StageView,
   SuspectView,
 } from './view.ts';
-import { serviceRecord, WRITE_RECORD } from './visit/form.ts';
 import { rowViews } from './visit/row-views.ts';
 
 /** Calendar and time of day at an engine instant. */
@@ -115,10 +112,8 @@ function stagesOf(session: CallSession): StageView[] {
 
 function partView(session: CallSession, place: Place, still: Message | undefined): PartView {
   const { person } = session.service;
-  const { spec, call } = session.prepared;
-  const actions = ACTIONS.filter(
-    (a) => a.place === place && fits(a, spec) && isOfCall(call, a.id) && !isWithheld(call, a.id),
-  ).map((a) => (a.id === WRITE_RECORD && call.kind === 'visit' ? serviceRecord(spec) : asOn(spec, a)));
+  const { spec } = session.prepared;
+  const actions = ACTIONS.flatMap((a) => (a.place === place ? (actionIn(session.prepared, a.id) ?? []) : []));
   const all = place === 'house' ? [...actions, stateCause(person.notebook, spec)] : actions;
   return {
     id: place,

@@ -32,16 +32,32 @@ export function clearWater_m({ plant: { clarifier } }: UnitSpec, now: Readout): 
   return Math.max(0, clarifier.straight_m + clarifier.hopper_m - now.blanket_m);
 }
 
-export function fullnessOf(spec: UnitSpec, now: Readout): Fullness {
-  const cored_m = CORED.reduce((sum, spot) => sum + now.sediment_m[spot], 0) / CORED.length;
+/** What tells how full the tanks are, as an instrument reads it or as it is. */
+export interface Filling {
+  /** Sludge and scum in the trash tank, m. */
+  readonly trash_m: number;
+  readonly settled_mLL: number;
+  /** Clear water over the clarifier's blanket, m. */
+  readonly clear_m: number;
+  /** Average of the cores in the pump tank, m. */
+  readonly cored_m: number;
+}
+
+export function sharesOf(spec: UnitSpec, { trash_m, settled_mLL, clear_m, cored_m }: Filling): Fullness {
   return {
-    trash: (now.trashSludge_m + now.trashScum_m) / trashLimit_m(spec),
-    aeration: Math.max(
-      settled_mLL(readJar(now.liquor, JAR_min)) / JAR_FULL_mLL,
-      CLARIFIER_CLEAR_m / Math.max(TINY_m, clearWater_m(spec, now)),
-    ),
+    trash: trash_m / trashLimit_m(spec),
+    aeration: Math.max(settled_mLL / JAR_FULL_mLL, CLARIFIER_CLEAR_m / Math.max(TINY_m, clear_m)),
     pump: cored_m / PUMP_SLUDGE_m,
   };
+}
+
+export function fullnessOf(spec: UnitSpec, now: Readout): Fullness {
+  return sharesOf(spec, {
+    trash_m: now.trashSludge_m + now.trashScum_m,
+    settled_mLL: settled_mLL(readJar(now.liquor, JAR_min)),
+    clear_m: clearWater_m(spec, now),
+    cored_m: CORED.reduce((sum, spot) => sum + now.sediment_m[spot], 0) / CORED.length,
+  });
 }
 
 const TINY_m = 1e-6;

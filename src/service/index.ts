@@ -12,20 +12,14 @@ export {
   standAtDoor,
 } from './act.ts';
 export type { ActionDef, Answers, BreachId, Door, FieldDef, Fill } from './action.ts';
+export { optionsOf } from './actions/shared.ts';
 export { isOfVisits } from './actions/visits.ts';
 export { RECORD_LINES } from './actions/yard.ts';
 export { ACTION_BY_ID, ACTIONS, actionOn, asOn, fits } from './catalogue.ts';
 export { costIn_min } from './cost.ts';
 export { dateWords } from './dates.ts';
 export * from './facts.ts';
-export {
-  CLARIFIER_CLEAR_m,
-  type Fullness,
-  fullnessOf,
-  JAR_FULL_mLL,
-  PUMP_SLUDGE_m,
-  trashLimit_m,
-} from './fullness.ts';
+export { type Fullness, fullnessOf, sharesOf } from './fullness.ts';
 export * from './message.ts';
 export { standsFull } from './noticed.ts';
 export { outletSeen, perceive } from './perceive.ts';

@@ -2,10 +2,10 @@
  * A routine visit as the expert makes it: the checklist from its first line to its last, what is found put right and shown,
  * and a record that decides by the readings. A reading that nothing on the list explains is followed up like a call.
  */
-import { faultsOf, placedFault } from '../../faults/index.ts';
-import { CLARIFIER_CLEAR_m, JAR_FULL_mLL, PUMP_SLUDGE_m, type Quantity, trashLimit_m } from '../../service/index.ts';
+import { placedFault } from '../../faults/index.ts';
+import { type Fullness, type Quantity, sharesOf } from '../../service/index.ts';
 import type { CallSession } from '../session.ts';
-import { ADVICE, COPIES, DUE_TANKS, type Due, type DueTank, hasStore, itemsOf } from '../visit/form.ts';
+import { ADVICE, COPIES, DUE_TANKS, type Due, hasStore, itemsOf } from '../visit/form.ts';
 import { rowsWanted, SIGNED } from '../visit/rows.ts';
 import { expertOn } from './expert.ts';
 import { Hand } from './hand.ts';
@@ -62,19 +62,16 @@ function store(session: CallSession): number {
   return read(session, 'look-at-disinfectant', 'share') ?? 0;
 }
 
-/** Shares of their limits that the readings tell of. */
-function fullness(session: CallSession): Readonly<Record<DueTank, number>> {
-  const limit_m = trashLimit_m(session.prepared.spec);
-  const trash_m = (read(session, 'probe-trash', 'sludge') ?? 0) + (read(session, 'probe-trash', 'scum') ?? 0);
-  const clear_m = read(session, 'core-clarifier', 'clear') ?? Number.POSITIVE_INFINITY;
-  return {
-    trash: trash_m / limit_m,
-    aeration: Math.max(
-      (1000 * (read(session, 'settle-jar', 'settled') ?? 1)) / JAR_FULL_mLL,
-      CLARIFIER_CLEAR_m / Math.max(0.01, clear_m),
-    ),
-    pump: (read(session, 'core-sludge', 'mean') ?? 0) / PUMP_SLUDGE_m,
-  };
+/** Shares of their limits that the readings tell of; what was not read is taken for nothing. */
+function fullness(session: CallSession): Fullness {
+  const number = (by: string, gap: string, unread = 0) => read(session, by, gap) ?? unread;
+  return sharesOf(session.prepared.spec, {
+    trash_m: number('probe-trash', 'sludge') + number('probe-trash', 'scum'),
+    // A jar without a line to read has not settled.
+    settled_mLL: 1000 * number('settle-jar', 'settled', 1),
+    clear_m: number('core-clarifier', 'clear', Number.POSITIVE_INFINITY),
+    cored_m: number('core-sludge', 'mean'),
+  });
 }
 
 function dueBy(share: number): Due {
@@ -86,7 +83,7 @@ function recordOf(session: CallSession, mended: readonly string[], filled: boole
   const { spec, call } = session.prepared;
   const shares = fullness(session);
   const empty = offIn(session).includes('look-at-disinfectant');
-  const spares = faultsOf(spec).some((f) => mended.includes(f.key) && f.mendedBy.includes('advise-spare-drains'));
+  const spares = mended.some((key) => placedFault(key).mendedBy.includes('advise-spare-drains'));
   const items = mended.flatMap((key) => itemsOf(placedFault(key)).slice(0, 1));
   const broken = [...new Set([...items, ...(empty ? ['disinfection'] : [])])];
   const advice = ADVICE.filter(

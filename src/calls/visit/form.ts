@@ -1,6 +1,6 @@
 /** The service record: what a visit decides, as the form that is signed at its end. */
 import type { PlacedFault } from '../../faults/index.ts';
-import { type ActionDef, type FieldDef, type Message, say } from '../../service/index.ts';
+import { type ActionDef, type FieldDef, optionsOf, say } from '../../service/index.ts';
 import type { UnitSpec } from '../../unit/index.ts';
 
 export const WRITE_RECORD = 'write-record';
@@ -49,10 +49,6 @@ function one(id: string, prefix: string, options: readonly string[]): FieldDef {
 
 function many(id: string, prefix: string, options: readonly string[]): FieldDef {
   return { id, kind: 'many', options: optionsOf(prefix, options) };
-}
-
-function optionsOf(prefix: string, ids: readonly string[]): { id: string; label: Message }[] {
-  return ids.map((id) => ({ id, label: say(`${prefix}.${id}`) }));
 }
 
 /** Chlorine is filled up or is enough; an ultraviolet lamp has nothing to fill. */

@@ -1,4 +1,3 @@
-import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Skill } from '../../quiz/drill.ts';
 import type { Answered } from '../../quiz/round.ts';
 import { useDesk } from '../desk.ts';
@@ -6,6 +5,7 @@ import { Icon } from '../icons.tsx';
 import { Switch } from '../switch.tsx';
 import { TimeLeft } from './clock.tsx';
 import { Item } from './item.tsx';
+import { useFocus } from './use-focus.ts';
 import { useRound } from './use-round.ts';
 import { Verdict } from './verdict.tsx';
 
@@ -22,18 +22,7 @@ export function RoundScreen({ skill, seed, clockOn, onClock, onEnd }: Props) {
   const { t, settings } = useDesk();
   const round = useRound(skill, seed, clockOn, settings.value.units);
   const { drill, given, answers, up } = round;
-  const prompt = useRef<HTMLHeadingElement>(null);
-  const next = useRef<HTMLButtonElement>(null);
-  // A new question is read first; once it is answered, the way on is at hand: at once, for the next key is for it.
-  useLayoutEffect(() => {
-    prompt.current?.focus({ preventScroll: true });
-    scrollTo(0, 0);
-  }, [round.number]);
-  useLayoutEffect(() => {
-    if (given === null) return;
-    next.current?.focus({ preventScroll: true });
-    next.current?.scrollIntoView({ block: 'nearest' });
-  }, [given]);
+  const { prompt, next } = useFocus(round.number, given !== null);
   const goOn = () => (up ? onEnd(answers) : round.next());
   return (
     <main class="drill">

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { useDesk } from '../desk.ts';
 import { UNITS } from '../drills/units.ts';
-import { CautionSign, Icon } from '../icons.tsx';
+import { Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
 import { MOCK } from './mock.ts';
+import { NoLicence } from './no-licence.tsx';
 import { PracticeTopics } from './practice-topics.tsx';
 import { type Chosen, judged, type Sitting } from './sitting.ts';
 import type { Cards } from './use-practice.ts';
@@ -50,12 +51,7 @@ export function Choose(props: Props) {
         </section>
         <Exam {...props} />
       </div>
-      <section class="caution-card" aria-labelledby="quiz-licence">
-        <h2 id="quiz-licence">
-          <CautionSign /> {t('quiz.licence')}
-        </h2>
-        <p>{t('quiz.licence.text')}</p>
-      </section>
+      <NoLicence />
     </main>
   );
 }

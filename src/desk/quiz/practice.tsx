@@ -1,7 +1,7 @@
-import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { UnitSpec } from '../../unit/spec.ts';
 import { useDesk } from '../desk.ts';
 import { Item } from '../drills/item.tsx';
+import { useFocus } from '../drills/use-focus.ts';
 import { Verdict } from '../drills/verdict.tsx';
 import { Icon } from '../icons.tsx';
 import { promptId } from './prompt-id.ts';
@@ -20,18 +20,7 @@ export function PracticeScreen({ spec, seed, cards, onCards, onEnd }: Props) {
   const { t } = useDesk();
   const practice = usePractice(spec, seed, cards, onCards);
   const { drill, given, answers, number } = practice;
-  const prompt = useRef<HTMLHeadingElement>(null);
-  const next = useRef<HTMLButtonElement>(null);
-  // A new question is read first; once it is answered, the way on is at hand.
-  useLayoutEffect(() => {
-    prompt.current?.focus({ preventScroll: true });
-    scrollTo(0, 0);
-  }, [number]);
-  useLayoutEffect(() => {
-    if (given === null) return;
-    next.current?.focus({ preventScroll: true });
-    next.current?.scrollIntoView({ block: 'nearest' });
-  }, [given]);
+  const { prompt, next } = useFocus(number, given !== null);
   const right = answers.filter((one) => one.right).length;
   const last = number === PRACTICE_LENGTH;
   return (

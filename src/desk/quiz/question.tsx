@@ -1,7 +1,8 @@
-import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { useDesk } from '../desk.ts';
 import { TimeLeft } from '../drills/clock.tsx';
 import { Item } from '../drills/item.tsx';
+import { useFocus } from '../drills/use-focus.ts';
 import { Icon } from '../icons.tsx';
 import { Switch } from '../switch.tsx';
 import { promptId } from './prompt-id.ts';
@@ -23,11 +24,7 @@ export function Question({ sitting, left_s, change, onHandIn, onLeave }: Props) 
   const { at, items, unit } = sitting;
   const item = items[at];
   const asked = useMemo(() => item && drillOf(sitting, item), [unit, item?.skill, item?.seed]);
-  const prompt = useRef<HTMLHeadingElement>(null);
-  useLayoutEffect(() => {
-    prompt.current?.focus({ preventScroll: true });
-    scrollTo(0, 0);
-  }, [at]);
+  const { prompt } = useFocus(at);
   if (item === undefined || asked === undefined) return null;
   const go = (place: number) => change((one) => ({ ...one, at: place }));
   const told = left_s === null ? undefined : toldOf(left_s);

@@ -7,8 +7,9 @@ import { useDesk } from '../desk.ts';
 import { Item } from '../drills/item.tsx';
 import { Verdict } from '../drills/verdict.tsx';
 import { handOver } from '../hand-over.ts';
-import { CautionSign, Icon } from '../icons.tsx';
+import { Icon } from '../icons.tsx';
 import { ScreenTitle } from '../screen.tsx';
+import { NoLicence } from './no-licence.tsx';
 import { promptId } from './prompt-id.ts';
 import { answersOf, judged, type Sitting } from './sitting.ts';
 import { TopicBars } from './topic-bars.tsx';
@@ -69,12 +70,7 @@ export function Result({ sitting, onLeave }: Props) {
           }))}
         />
       </section>
-      <section class="caution-card" aria-labelledby="quiz-licence">
-        <h2 id="quiz-licence">
-          <CautionSign /> {t('quiz.licence')}
-        </h2>
-        <p>{t('quiz.licence.text')}</p>
-      </section>
+      <NoLicence />
       <section class="quiz-review" aria-labelledby="result-review">
         <h2 id="result-review">{t('quiz.result.review')}</h2>
         <ol>

@@ -115,9 +115,11 @@ function partView(session: CallSession, place: Place, still: Message | undefined
   const { spec } = session.prepared;
   const actions = ACTIONS.flatMap((a) => (a.place === place ? (actionIn(session.prepared, a.id) ?? []) : []));
   const all = place === 'house' ? [...actions, stateCause(person.notebook, spec)] : actions;
+  const { cautions, ...words } = placeWords(place, spec);
   return {
     id: place,
-    ...placeWords(place, spec),
+    ...words,
+    cautions: [...cautions, ...all.flatMap(({ caution }) => caution ?? [])],
     here: person.place === place,
     actions: all.map((def) => actionView(session, def, still)),
     known: session.service.person.notebook

@@ -87,6 +87,8 @@ export interface ActionDef {
   readonly breach?: BreachId | ((unit: Unit) => BreachId | undefined);
   /** On the phone: touches something, so danger must have been asked about first. */
   readonly touches?: boolean;
+  /** What stands beside the cautions of its place, where it can be done. */
+  readonly caution?: Message;
   readonly control?: string;
   readonly form?: readonly FieldDef[];
   /** Its questions where they depend on the unit: `actionOn` makes its form of them. */

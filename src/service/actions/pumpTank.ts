@@ -217,7 +217,11 @@ export const PUMP_TANK_ACTIONS: readonly ActionDef[] = [
     inner_s: 180,
     hindered: (person) => (person.locks.has('pumpBreaker') ? say('why.locked') : undefined),
   }),
-  at('hose-in', 'operate', HOSED_min + 3, hoseIn, { needs: { lid: 'pump' }, inner_s: HOSED_min * 60 }),
+  at('hose-in', 'operate', HOSED_min + 3, hoseIn, {
+    caution: say('caution.hose'),
+    needs: { lid: 'pump' },
+    inner_s: HOSED_min * 60,
+  }),
   ...FLOATS.map(liftFloat),
   ...FLOATS.flatMap(floatMends),
   mendsAt('pump-tank')('replace-pump', 50, {

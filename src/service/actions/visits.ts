@@ -43,6 +43,7 @@ export const VISIT_ACTIONS: readonly ActionDef[] = [
     { handsOff: true },
   ),
   actionsAt('house')('dig-up-lid', 'operate', DIG_min, digUpLid, {
+    caution: say('caution.dig'),
     hindered: (person) => (person.buried.size > 0 ? undefined : say('why.no-lid-buried')),
   }),
 ];

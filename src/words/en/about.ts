@@ -30,6 +30,8 @@ export const about = {
   'caution.pressure': 'Under pressure while the pump runs. Stop the pump and let the pressure off before opening.',
   'caution.spray':
     'The heads come up without warning. Keep people and pets off, and off the wet grass. Local code comes first.',
+  'caution.dig': 'Have buried lines marked before a probe or a spade goes into the ground.',
+  'caution.hose': 'The end of a hose stays above the water: dipped in, it can draw sewage back into the house’s water.',
   'caution.live-parts':
     'Live parts. Switch off, lock, tag and test dead before a hand goes in; the other circuits stay live. Local code and a licence may reserve this work.',
   'caution.sewage': 'Sewage carries germs: gloves, eye protection, wash after. Keep people and pets off wet ground.',

@@ -32,6 +32,9 @@ export const about: Record<keyof typeof en, string> = {
   'caution.pressure': 'Con presión mientras la bomba trabaja. Pare la bomba y deje salir la presión antes de abrir.',
   'caution.spray':
     'Los aspersores salen sin avisar. Aleje a personas y animales, también del pasto mojado. Primero va la norma local.',
+  'caution.dig': 'Haga marcar las líneas enterradas antes de meter la sonda o la pala.',
+  'caution.hose':
+    'La punta de la manguera queda por encima del agua: sumergida, puede chupar aguas negras hacia el agua de la casa.',
   'caution.live-parts':
     'Partes con tensión. Desconecte, bloquee, etiquete y compruebe que no hay tensión antes de meter la mano; los otros circuitos siguen vivos. La norma local y una licencia pueden reservar este trabajo.',
   'caution.sewage':

@@ -9,6 +9,8 @@ const PIECES = [
   'home.lead',
   ...STOPS.map((part) => `home.part.${part}`),
   'home.walk',
+  'home.drop',
+  'home.dirt.',
   'home.whatif',
   'home.scenario.',
   'home.effect.',

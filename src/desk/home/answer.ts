@@ -1,5 +1,6 @@
 /** Answers the household's screen, in a worker: opens a sound unit, lives through what happens, reckons a month. */
 import { drained } from '../../calls/drained.ts';
+import { followDrop } from '../../home/drop.ts';
 import { chlorineFor, monthOfWater } from '../../home/month.ts';
 import { SCENARIOS } from '../../home/scenarios.ts';
 import { type WhatIf, whatIf } from '../../home/what-if.ts';
@@ -40,6 +41,11 @@ export async function answerHome(request: HomeRequest, progress: (share: number)
       const came = drained(whatIf({ scenario, spec, household, season, span_d, seed: SEED }), progress);
       return { kind: 'what-if', came: shownOf(came, spec.panel.ultraviolet) };
     }
+    case 'drop':
+      return {
+        kind: 'drop',
+        drop: drained(followDrop({ spec, household, season: request.season, seed: SEED }), progress),
+      };
     case 'month': {
       const water_m3 = drained(monthOfWater(spec, household, SEED), progress);
       return { kind: 'month', water_m3, chlorine: chlorineFor(spec.plant.disinfection, water_m3) };

@@ -6,6 +6,7 @@ import { ScreenTitle } from '../screen.tsx';
 import { useHome } from './ask.ts';
 import { AlarmCard } from './card.tsx';
 import { CostPart } from './cost.tsx';
+import { DropPart } from './drop.tsx';
 import type { Home, HomeRequest } from './protocol.ts';
 import { WalkPart } from './walk.tsx';
 import { WhatIfPart } from './what-if.tsx';
@@ -49,6 +50,7 @@ function HomePage() {
           </a>
         </header>
         <WalkPart scene={scene} />
+        <DropPart {...choices} />
         <WhatIfPart {...choices} />
         <CostPart {...choices} />
       </main>

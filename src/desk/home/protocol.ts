@@ -1,4 +1,5 @@
 /** What the household's screen and its worker say to each other. */
+import type { Drop } from '../../home/drop.ts';
 import type { Chlorine } from '../../home/month.ts';
 import type { QuantityId } from '../../home/quantities.ts';
 import type { ScenarioId } from '../../home/scenarios.ts';
@@ -25,6 +26,7 @@ export type HomeRequest =
       readonly season: SeasonId;
       readonly span_d: number;
     }
+  | { readonly kind: 'drop'; readonly home: Home; readonly season: SeasonId }
   | { readonly kind: 'month'; readonly home: Home };
 
 /** A quantity of both twins over time, thinned out for a small drawing. */
@@ -52,6 +54,7 @@ export type HomeReply =
       readonly households: readonly Named[];
     }
   | { readonly kind: 'what-if'; readonly came: Came }
+  | { readonly kind: 'drop'; readonly drop: Drop }
   /** No chlorine where the unit has a lamp. */
   | { readonly kind: 'month'; readonly water_m3: number; readonly chlorine: Chlorine | undefined }
   | { readonly kind: 'failed' };

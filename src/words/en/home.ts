@@ -93,7 +93,7 @@ export const homeWords = {
   'home.whatif.stopped': 'Stopped. Nothing was kept.',
   'home.whatif.effects': 'What came of it',
   'home.whatif.caution':
-    'This is one yard in a model, in a mild season. It is no leave to pour more, and no proof for your yard. Local code and your licensed service decide.',
+    'This is one yard in a model, in the season you chose. It is no leave to pour more, and no proof for your yard. Local code and your licensed service decide.',
   'home.whatif.curves': 'Two curves: with it, and without',
   'home.whatif.with': 'with it',
   'home.whatif.without': 'without it',
@@ -156,6 +156,36 @@ export const homeWords = {
   'home.quantity.chlorine': 'chlorine in the water that goes out',
   'home.quantity.tank': 'depth of water in the pump tank',
   'home.quantity.seal': 'depth of water in the least used drain',
+
+  'home.drop': 'Follow a drop',
+  'home.drop.lead':
+    'A pinch of salt goes down with one flush in the morning. Salt does not sink, and nothing eats it. So it shows where the water goes, and how long it stays.',
+  'home.drop.run': 'Flush',
+  'home.drop.play': 'Play',
+  'home.drop.hold': 'Hold',
+  'home.drop.time': 'Time since the flush',
+  'home.drop.since': '{d} after the flush.',
+  'home.drop.where':
+    'Of 100 drops, {trash} are in the first tank, {aeration} in the air tank, {clarifier} in the quiet part, {riser} at the germ stop, {pump} in the pump tank, and {field} have reached the lawn.',
+  'home.drop.first': 'The first drop got to the lawn after {d}.',
+  'home.drop.first.not': 'No drop got to the lawn in 30 days.',
+  'home.drop.half': 'Half of them were there after {d}.',
+  'home.drop.half.not': 'Half of them were not there after 30 days.',
+  'home.drop.most': 'Nine in ten were there after {d}.',
+  'home.drop.most.not': 'Nine in ten were not there after 30 days.',
+  'home.drop.table': 'How long the water stays, and what is left of the dirt when it leaves',
+  'home.drop.step': 'Step',
+  'home.drop.stays': 'Water stays',
+  'home.drop.percent': '{n}\u00a0%',
+  'home.drop.trace': 'under 1\u00a0%',
+  'home.drop.at-work': 'here it is eaten',
+  'home.drop.caution':
+    'Means of 30 days in a model of one sound unit. What is gone was eaten, or sank and stays in a tank until a truck comes. Water on the lawn is still not fit to drink or to play in.',
+  'home.dirt.cbod5_mgL': 'Food for germs',
+  'home.dirt.solids_mgL': 'Bits in the water',
+  'home.dirt.kjeldahl_mgL': 'What smells of urine',
+  'home.dirt.coliform_per100mL': 'Live germs',
+  'home.minutes': '{n} {n:minute|minutes}',
 
   'home.cost': 'Cost of keeping it clean',
   'home.cost.lead':

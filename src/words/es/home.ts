@@ -156,6 +156,36 @@ export const homeWords: Record<keyof typeof en, string> = {
   'home.quantity.tank': 'altura del agua en el tanque de la bomba',
   'home.quantity.seal': 'altura del agua en el desagüe menos usado',
 
+  'home.drop': 'Siga una gota',
+  'home.drop.lead':
+    'Un poco de sal baja con el agua del baño en la mañana. La sal no se hunde y nada la come. Así se ve por dónde va el agua y cuánto se queda.',
+  'home.drop.run': 'Bajar el agua',
+  'home.drop.play': 'Ver',
+  'home.drop.hold': 'Parar',
+  'home.drop.time': 'Tiempo desde la descarga',
+  'home.drop.since': '{d} después.',
+  'home.drop.where':
+    'De 100 gotas, {trash} están en el primer tanque, {aeration} en el tanque de aire, {clarifier} en la parte quieta, {riser} en el fin de los gérmenes, {pump} en el tanque de la bomba y {field} ya en el césped.',
+  'home.drop.first': 'La primera gota llegó al césped a los {d}.',
+  'home.drop.first.not': 'Ninguna gota llegó al césped en 30 días.',
+  'home.drop.half': 'La mitad llegó a los {d}.',
+  'home.drop.half.not': 'La mitad no llegó en 30 días.',
+  'home.drop.most': 'Nueve de diez llegaron a los {d}.',
+  'home.drop.most.not': 'Nueve de diez no llegaron en 30 días.',
+  'home.drop.table': 'Cuánto se queda el agua y qué queda de lo sucio cuando sale',
+  'home.drop.step': 'Paso',
+  'home.drop.stays': 'El agua se queda',
+  'home.drop.percent': '{n}\u00a0%',
+  'home.drop.trace': 'menos de 1\u00a0%',
+  'home.drop.at-work': 'aquí se lo comen',
+  'home.drop.caution':
+    'Medias de 30 días en un modelo de una sola unidad sana. Lo que falta fue comido, o se hundió y queda en un tanque hasta que venga el camión. El agua del césped aún no sirve ni para beber ni para jugar.',
+  'home.dirt.cbod5_mgL': 'Comida para gérmenes',
+  'home.dirt.solids_mgL': 'Trozos en el agua',
+  'home.dirt.kjeldahl_mgL': 'Lo que huele a orina',
+  'home.dirt.coliform_per100mL': 'Gérmenes vivos',
+  'home.minutes': '{n} {n:minuto|minutos}',
+
   'home.cost': 'Costo de mantenerla limpia',
   'home.cost.lead':
     'Qué cuesta un mes de cloro, en pastillas o en líquido, para el agua que esta casa manda de verdad. Elija la unidad y la casa, y ponga su precio.',

@@ -86,6 +86,25 @@ inBrowser('the household', () => {
     await close();
   });
 
+  it('turns the pages of a year, neglected beside served, by keyboard', async () => {
+    const { page, errors, close } = await openApp(DESK);
+    await page.goto(`${page.url().split('#')[0]}#/home`);
+    await page.locator('.home-year select').first().selectOption('air-off');
+    await page.locator('[data-year]').press('Enter');
+    const slider = page.getByRole('slider', { name: 'Week of the year' });
+    await slider.waitFor();
+    await page.locator('[data-page="touched"] canvas').waitFor();
+    expect(await page.locator('[data-page="twin"] canvas').count()).toBe(1);
+    await slider.press('End');
+    expect(await slider.getAttribute('aria-valuetext')).toMatch(/^Week 52, Dec\. Water in the tanks: \d+\s°F\.$/);
+    expect(await page.locator('[data-page="touched"] .home-signs').textContent()).toContain('the alarm');
+    await page.getByText('The year in numbers').press('Enter');
+    expect(await page.locator('.home-year tbody tr').count()).toBe(12);
+    expect(await runAxe(page)).toEqual([]);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
   it('fits a phone', async () => {
     const { page, errors, close } = await openApp(PHONE);
     for (const place of ['#/home', '#/home/card']) {

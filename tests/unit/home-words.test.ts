@@ -12,6 +12,8 @@ const PIECES = [
   'home.drop',
   'home.dirt.',
   'home.whatif',
+  'home.year',
+  'home.neglect.',
   'home.scenario.',
   'home.effect.',
   'home.sign.',

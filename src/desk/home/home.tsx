@@ -10,6 +10,7 @@ import { DropPart } from './drop.tsx';
 import type { Home, HomeRequest } from './protocol.ts';
 import { WalkPart } from './walk.tsx';
 import { WhatIfPart } from './what-if.tsx';
+import { YearPart } from './year.tsx';
 
 type Open = Extract<HomeRequest, { kind: 'open' }>;
 
@@ -52,6 +53,7 @@ function HomePage() {
         <WalkPart scene={scene} />
         <DropPart {...choices} />
         <WhatIfPart {...choices} />
+        <YearPart {...choices} />
         <CostPart {...choices} />
       </main>
     </div>

@@ -4,6 +4,7 @@ import type { Chlorine } from '../../home/month.ts';
 import type { QuantityId } from '../../home/quantities.ts';
 import type { ScenarioId } from '../../home/scenarios.ts';
 import type { SeasonId } from '../../home/seasons.ts';
+import type { NeglectId, Year } from '../../home/year.ts';
 import type { Scene } from '../../scene/types.ts';
 import type { LocalText, Message } from '../../service/message.ts';
 
@@ -27,6 +28,7 @@ export type HomeRequest =
       readonly span_d: number;
     }
   | { readonly kind: 'drop'; readonly home: Home; readonly season: SeasonId }
+  | { readonly kind: 'year'; readonly home: Home; readonly neglect: NeglectId }
   | { readonly kind: 'month'; readonly home: Home };
 
 /** A quantity of both twins over time, thinned out for a small drawing. */
@@ -55,6 +57,7 @@ export type HomeReply =
     }
   | { readonly kind: 'what-if'; readonly came: Came }
   | { readonly kind: 'drop'; readonly drop: Drop }
+  | { readonly kind: 'year'; readonly year: Year<Scene> }
   /** No chlorine where the unit has a lamp. */
   | { readonly kind: 'month'; readonly water_m3: number; readonly chlorine: Chlorine | undefined }
   | { readonly kind: 'failed' };

@@ -187,6 +187,32 @@ export const homeWords = {
   'home.dirt.coliform_per100mL': 'Live germs',
   'home.minutes': '{n} {n:minute|minutes}',
 
+  'home.year': 'A year in a minute',
+  'home.year.lead':
+    'One page a week. On one side no one looks after the unit in one way. On the other side is the same home with a unit in good care.',
+  'home.year.neglect': 'What no one does',
+  'home.neglect.never-pumped': 'No pump truck for six years',
+  'home.neglect.no-refill': 'No one fills the germ killer',
+  'home.neglect.dirty-filter': 'No one cleans the air filter',
+  'home.neglect.air-off': 'The air pump is dead, and no one calls',
+  'home.neglect.wipes': 'Wipes and grease, day by day',
+  'home.year.run': 'Start the year',
+  'home.year.week': 'Week of the year',
+  'home.year.page': 'Week {n}, {month}. Water in the tanks: {t}.',
+  'home.year.twin': 'In good care',
+  'home.year.depths': 'First tank: sludge {sludge}, scum {scum}.',
+  'home.year.signs': 'This week: {signs}.',
+  'home.year.no-signs': 'This week: not a thing to see or smell.',
+  'home.year.table': 'The year in numbers',
+  'home.year.month': 'Month',
+  'home.year.sludge': 'Sludge',
+  'home.year.scum': 'Scum',
+  'home.year.oxygen': 'Air in the water',
+  'home.year.solids': 'Dirt going out',
+  'home.year.two': '{a}, in good care {b}',
+  'home.year.caution':
+    'One yard in a model, with the weather of one made-up valley. How often a unit must be served and pumped is for your permit, local code, and your service to say.',
+
   'home.cost': 'Cost of keeping it clean',
   'home.cost.lead':
     'What a month of chlorine costs, as tablets or as liquid, for the water that this home really sends. Choose the unit and the home, and type your price.',

@@ -186,6 +186,32 @@ export const homeWords: Record<keyof typeof en, string> = {
   'home.dirt.coliform_per100mL': 'Gérmenes vivos',
   'home.minutes': '{n} {n:minuto|minutos}',
 
+  'home.year': 'Un año en un minuto',
+  'home.year.lead':
+    'Una hoja por semana. A un lado, nadie cuida una cosa de la unidad. Al otro, la misma casa con su unidad bien cuidada.',
+  'home.year.neglect': 'Lo que nadie hace',
+  'home.neglect.never-pumped': 'Seis años sin el camión de bombeo',
+  'home.neglect.no-refill': 'Nadie repone el cloro o la luz',
+  'home.neglect.dirty-filter': 'Nadie lava el filtro de aire',
+  'home.neglect.air-off': 'La bomba de aire murió y nadie llama',
+  'home.neglect.wipes': 'Toallas y grasa, día tras día',
+  'home.year.run': 'Empezar el año',
+  'home.year.week': 'Semana del año',
+  'home.year.page': 'Semana {n}, {month}. Agua en los tanques: {t}.',
+  'home.year.twin': 'Bien cuidada',
+  'home.year.depths': 'Primer tanque: lodo {sludge}, nata {scum}.',
+  'home.year.signs': 'Esta semana: {signs}.',
+  'home.year.no-signs': 'Esta semana: nada que ver ni oler.',
+  'home.year.table': 'El año en números',
+  'home.year.month': 'Mes',
+  'home.year.sludge': 'Lodo',
+  'home.year.scum': 'Nata',
+  'home.year.oxygen': 'Aire en el agua',
+  'home.year.solids': 'Lo sucio que sale',
+  'home.year.two': '{a}, bien cuidada {b}',
+  'home.year.caution':
+    'Un solo patio en un modelo, con el clima de un valle inventado. Cada cuánto se cuida y se bombea una unidad lo dicen su permiso, la norma local y su servicio.',
+
   'home.cost': 'Costo de mantenerla limpia',
   'home.cost.lead':
     'Qué cuesta un mes de cloro, en pastillas o en líquido, para el agua que esta casa manda de verdad. Elija la unidad y la casa, y ponga su precio.',

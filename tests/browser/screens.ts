@@ -115,7 +115,7 @@ export async function goTo(page: Page, { hash, there, way }: ScreenAt): Promise<
   await page.goto(`${page.url().split('#')[0]}#/`);
   await page.waitForSelector('.hero');
   if (hash !== '/') await page.goto(`${page.url().split('#')[0]}#${hash}`);
-  await page.waitForSelector(there);
+  await page.waitForSelector(there, { state: 'attached' });
   await way?.(page);
 }
 
@@ -250,8 +250,7 @@ export const SCREENS: readonly ScreenAt[] = [
           file('17.json', made('reset-only')),
           file('A.B..json', { ...good, engine: '3' }),
         ]);
-      await page.waitForSelector('.class-refused');
-      await page.waitForSelector('.class-sheet');
+      await page.waitForSelector('.class-sheet', { timeout: 120_000 });
     },
   },
   { name: 'build-list', hash: '/build', there: '[data-new]' },

@@ -48,23 +48,36 @@ export function broken(): string[] {
     return false;
   }
 
-  const seen = (one: Element) => one.checkVisibility({ opacityProperty: true, visibilityProperty: true });
-  const controls =
-    'button, summary, a.primary, a.secondary, .file-button, .choice span, .option, .pill, .part-chip, .tag';
+  /** Where the lines of a text stand that is not for the ear alone and not part of a drawing. */
+  function textsIn(whole: Element): { readonly of: Element; readonly rects: readonly DOMRect[] }[] {
+    const texts: { of: Element; rects: DOMRect[] }[] = [];
+    const walker = document.createTreeWalker(whole, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const of = node.parentElement;
+      if (of === null || node.textContent?.trim() === '' || of.closest('.vh, svg')) continue;
+      if (!of.checkVisibility({ opacityProperty: true, visibilityProperty: true })) continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      texts.push({ of, rects: [...range.getClientRects()] });
+    }
+    return texts;
+  }
+
+  const controls = 'button, summary, a.primary, a.secondary, .file-button, .choice span, .option, .part-chip, .tag';
   for (const one of document.querySelectorAll<HTMLElement>(controls)) {
-    if (!seen(one) || one.clientWidth === 0 || one.matches('.vh, .hotspot')) continue;
-    if (one.scrollWidth > one.clientWidth + 1)
-      found.push(`cut off by ${one.scrollWidth - one.clientWidth}: ${name(one)}`);
-    const { overflowY } = getComputedStyle(one);
-    if (overflowY === 'visible' && one.scrollHeight > one.clientHeight + 4) found.push(`too low: ${name(one)}`);
+    const { left, right, top, bottom } = one.getBoundingClientRect();
+    const out = textsIn(one).some(({ rects }) =>
+      rects.some((at) => at.left < left - 1 || at.right > right + 1 || at.top < top - 4 || at.bottom > bottom + 4),
+    );
+    if (out) found.push(`runs out: ${name(one)}`);
   }
 
   /** Of a box what its ancestors show of it. */
   function shown(rect: DOMRect, of: Element): DOMRect | undefined {
-    let [left, top, right, bottom] = [rect.left, rect.top, rect.right, rect.bottom];
+    let { left, top, right, bottom } = rect;
     for (let at: Element | null = of; at !== null && at !== document.body; at = at.parentElement) {
-      const style = getComputedStyle(at);
-      if (style.overflowX === 'visible' && style.overflowY === 'visible') continue;
+      const { overflowX, overflowY } = getComputedStyle(at);
+      if (overflowX === 'visible' && overflowY === 'visible') continue;
       const box = at.getBoundingClientRect();
       [left, right] = [Math.max(left, box.left), Math.min(right, box.right)];
       [top, bottom] = [Math.max(top, box.top), Math.min(bottom, box.bottom)];
@@ -72,24 +85,17 @@ export function broken(): string[] {
     return right - left > 2 && bottom - top > 2 ? new DOMRect(left, top, right - left, bottom - top) : undefined;
   }
 
-  /** What lies over the rest on purpose: what stays at the top, and what stands on the picture. */
+  /** What lies over the rest on purpose: what stays at the top, and what stands on the picture or on a drawing. */
   const LIES_OVER =
     '.hand header, .meter-side, .tabs, .alarm-band, .stage, .build-top, .replay-picture, .works-picture, ' +
-    '.timeline, .strips, .days-drawing, .plan, .class-scroll, .instructor-sheet, .troubles, dialog, .vh, svg';
-  const lines: { readonly rect: DOMRect; readonly of: Element }[] = [];
-  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
-    const of = node.parentElement;
-    if (of === null || node.textContent?.trim() === '' || of.closest(LIES_OVER) || !seen(of)) continue;
-    const range = document.createRange();
-    range.selectNodeContents(node);
-    for (const rect of range.getClientRects()) {
-      const part = shown(rect, of);
-      if (part !== undefined) lines.push({ rect: part, of });
-    }
-  }
+    '.timeline, .strips, .days-drawing, .plan, .class-scroll, .instructor-sheet, .troubles, dialog';
+  const lines = textsIn(document.body)
+    .filter(({ of }) => of.closest(LIES_OVER) === null)
+    .flatMap(({ of, rects }) => rects.map((rect) => ({ of, rect: shown(rect, of) })));
   for (const [i, { rect: a, of }] of lines.entries()) {
     for (const { rect: b, of: other } of lines.slice(i + 1)) {
+      // Lines of one text keep apart by themselves; what does not fit one of them ends in three dots.
+      if (a === undefined || b === undefined || of === other) continue;
       const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
       const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
       if (across > 3 && down > 5) found.push(`over each other: ${name(of)} and ${name(other)}`);

@@ -154,6 +154,17 @@ const drills = FIGURES.map(
   }),
 );
 
+/** On a narrow screen an action lies under the tab of its group, and what the engine tells may turn the tabs over. */
+async function toFront(page: Page, action: string): Promise<void> {
+  await page.waitForFunction((id) => {
+    const at = document.querySelector(`[data-action="${id}"]`);
+    if (at?.checkVisibility()) return true;
+    const group = at?.closest('.group')?.getAttribute('data-group');
+    document.querySelector<HTMLElement>(`.group-tabs [data-group="${group}"]`)?.click();
+    return false;
+  }, action);
+}
+
 async function atPart(page: Page, part: string): Promise<void> {
   await page.locator(`#part-${part}`).click();
 }
@@ -166,11 +177,7 @@ export const SCREENS: readonly ScreenAt[] = [
     hash: '/call/hot-wall',
     there: '.part-chip',
     way: async (page) => {
-      const group = await page
-        .locator('[data-action="tell-open-panel"]')
-        .evaluate((one) => one.closest('.group')?.getAttribute('data-group'));
-      const tab = page.locator(`.group-tabs [data-group="${group}"]`);
-      if (await tab.isVisible()) await tab.click();
+      await toFront(page, 'tell-open-panel');
       await page.locator('[data-action="tell-open-panel"]').click();
       await page.waitForSelector('dialog[open]');
     },
@@ -193,8 +200,7 @@ export const SCREENS: readonly ScreenAt[] = [
     there: '.notebook tbody tr',
     way: async (page) => {
       await atPart(page, 'panel');
-      const tab = page.locator('.group-tabs [data-group="measure"]');
-      if (await tab.isVisible()) await tab.click();
+      await toFront(page, 'meter-volts');
       await page.locator('[data-action="meter-volts"]').click();
       await page.waitForSelector('.board');
     },

@@ -84,5 +84,6 @@ export const PAIRS: readonly Pair[] = [
     'outlines of floats',
   ),
   ...pairs('part', ['m-ivory'], ['m-iron'], 'levers, the selector'),
+  ...pairs('part', ['ink'], ['m-raw', 'm-clear'], 'outlines of drops in their tanks'),
   ...pairs('part', ['picture-frame'], ['paper'], 'the frame of the yard'),
 ];

@@ -8,11 +8,12 @@ export async function mountDesk(
   root: HTMLElement,
   parts: DeskParts,
   first?: (desk: Desk) => Promise<void>,
-): Promise<void> {
+): Promise<Desk> {
   const desk = await createDesk(parts);
   await first?.(desk);
   root.textContent = '';
   render(<App desk={desk} />, root);
   listenForTrainer(desk);
   document.documentElement.dataset.ready = '1';
+  return desk;
 }

@@ -103,7 +103,10 @@ export async function staticHost(first: string): Promise<StaticHost> {
     },
     hold(pattern) {
       let letGo = () => {};
-      held = { pattern, until: new Promise((over) => void (letGo = over)) };
+      const until = new Promise<void>((over) => {
+        letGo = over;
+      });
+      held = { pattern, until };
       return () => {
         held = undefined;
         letGo();

@@ -51,7 +51,11 @@ export async function keepVersion(
     const keepOn = async () => {
       for (let file = left.shift(); file !== undefined; file = left.shift()) await keepOne(file);
     };
-    await Promise.all(Array.from({ length: AT_ONCE }, keepOn));
+    const ends = await Promise.allSettled(
+      Array.from({ length: AT_ONCE }, () => keepOn().finally(() => left.splice(0))),
+    );
+    const broken = ends.find((end) => end.status === 'rejected');
+    if (broken !== undefined) throw broken.reason;
   } catch (error) {
     const why = whyNot(error);
     if (why === 'full') await caches.delete(name).catch(() => false);

@@ -50,8 +50,10 @@ export function watchCopy(container: ServiceWorkerContainer): Watching {
     if (data.kind === 'broke-off') not(data.why);
     else if (copy.value?.kind !== 'kept') {
       const { done, of } = data;
-      if (performance.now() - began_ms > UNSAID_ms) copy.value = { kind: 'coming', done, of };
       if (done === of) void look();
+      // The last words of a try that has broken off.
+      else if (copy.value?.kind === 'not') return;
+      else if (performance.now() - began_ms > UNSAID_ms) copy.value = { kind: 'coming', done, of };
     }
   });
   container.startMessages();

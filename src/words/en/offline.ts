@@ -13,7 +13,7 @@ export const offline = {
   'offline.newer.full': 'There is a newer version, but no room to fetch it. This one works as before.',
   'offline.again': 'Try again',
   'offline.update': 'A new version is ready',
-  'offline.update.waits': 'It waits until you take it up. Calls and records stay.',
+  'offline.update.waits': 'It waits until you take it up, or come back later. Calls and records stay.',
   'offline.update.ends':
     'You left {what} half way, and the new version cannot go on with it. Finish it first, or begin it anew afterwards.',
   'offline.update.unsure':

@@ -15,7 +15,7 @@ export const offline: Record<keyof typeof en, string> = {
   'offline.newer.full': 'Hay una versión más nueva, pero no hay sitio para descargarla. Esta funciona como antes.',
   'offline.again': 'Intentarlo otra vez',
   'offline.update': 'Hay una versión nueva lista',
-  'offline.update.waits': 'Espera hasta que usted la tome. Los avisos y registros quedan.',
+  'offline.update.waits': 'Espera hasta que usted la tome o vuelva más tarde. Los avisos y registros quedan.',
   'offline.update.ends':
     'Dejó {what} a medias y la versión nueva no puede seguir con ello. Termínelo antes, o empiécelo de nuevo después.',
   'offline.update.unsure':

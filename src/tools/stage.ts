@@ -65,6 +65,8 @@ async function openApp(browser: Browser, base: string, options: AppOptions): Pro
     locale: options.locale ?? 'en-US',
     timezoneId: 'America/Chicago',
     reducedMotion: options.motion ?? 'reduce',
+    // What a service worker fetches in the background, and answers after a reload, is for its own tests to look at.
+    serviceWorkers: 'block',
   });
   const page = await context.newPage();
   const errors: string[] = [];

@@ -1,7 +1,7 @@
 /**
  * What a learner costs a host, in bytes that went over the line from a static host with gzip and the headers of
  * `docs/hosting.md` to a real browser: the first screen, a first call until it can be played and heard, all of it for work
- * without a network, and updates by what was changed. Bodies only: headers come to some 300 bytes a file. A record's size is
+ * without a network, and updates by what was changed. Bodies only, without headers. A record's size is
  * that of a shipped call's solution, as a file.
  */
 import { type Browser, chromium, type Page } from 'playwright-core';

@@ -193,11 +193,11 @@ inBrowser('the page without a network', () => {
     await page.waitForSelector('.part-chip');
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     const order = host.sent.map(({ path }) => path);
-    const last = order.findLastIndex(
-      (path) => /calls-storm-light|yard-|Renderer-/.test(path) && !path.includes('WebGL'),
-    );
-    expect(order.indexOf('sw.js')).toBeGreaterThan(order.findIndex((path) => /calls-storm-light/.test(path)));
-    expect(last).toBeGreaterThan(0);
+    const first = order.findIndex((path) => /sw\.js|offline/.test(path));
+    for (const wanted of [/calls-storm-light/, /households-/, /units-/, /yard-/, /CanvasRenderer-/]) {
+      const at = order.findIndex((path) => wanted.test(path));
+      expect([wanted, at >= 0 && at < first]).toEqual([wanted, true]);
+    }
   });
 
   it('says how far it is while it is fetched, why it broke off, and goes on from there', async () => {

@@ -37,6 +37,7 @@ export function watchCopy(container: ServiceWorkerContainer): Watching {
   const newer = signal<Newer | null>(null);
   let registration: ServiceWorkerRegistration | undefined;
   let waits: ServiceWorker | undefined;
+  let latest: Copy | undefined;
   let began_ms = performance.now();
   let asked_ms = began_ms;
 
@@ -46,14 +47,19 @@ export function watchCopy(container: ServiceWorkerContainer): Watching {
     else if (why === 'full') copy.value = { ...value, noRoomForNewer: true };
   };
 
+  /** Also where nothing more is heard: what stands still is to be seen. */
+  const coming = (far: Copy) => {
+    latest = far;
+    if (performance.now() - began_ms > UNSAID_ms) copy.value = far;
+  };
+
   container.addEventListener('message', ({ data }: MessageEvent<Told>) => {
     if (data.kind === 'broke-off') not(data.why);
     else if (copy.value?.kind !== 'kept') {
       const { done, of } = data;
       if (done === of) void look();
       // The last words of a try that has broken off.
-      else if (copy.value?.kind === 'not') return;
-      else if (performance.now() - began_ms > UNSAID_ms) copy.value = { kind: 'coming', done, of };
+      else if (copy.value?.kind !== 'not') coming({ kind: 'coming', done, of });
     }
   });
   container.startMessages();
@@ -85,6 +91,10 @@ export function watchCopy(container: ServiceWorkerContainer): Watching {
   async function begin(): Promise<void> {
     began_ms = performance.now();
     copy.value = null;
+    latest = undefined;
+    setTimeout(() => {
+      if (copy.value === null && latest !== undefined) copy.value = latest;
+    }, UNSAID_ms);
     try {
       const address = new URL(WORKER, document.baseURI);
       const found = await container.register(address, { updateViaCache: 'none' });

@@ -1,5 +1,6 @@
 import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
 import { foldersAsOne } from './src/tools/folders-as-one.ts';
+import { offline } from './src/tools/offline.ts';
 import { pixiParts } from './src/tools/pixi-parts.ts';
 import { workedOut } from './src/tools/worked-out.ts';
 
@@ -26,8 +27,8 @@ export default defineConfig(({ mode }) => {
   return {
     root: 'src',
     base: './',
-    plugins: [pixiParts()],
-    publicDir: '../assets',
+    plugins: [pixiParts(), offline()],
+    publicDir: '../assets/public',
     build: {
       outDir: '../dist/web',
       emptyOutDir: true,

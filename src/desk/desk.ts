@@ -24,6 +24,12 @@ export interface DeskParts {
   readonly alone?: 'practice' | 'graded';
 }
 
+/** A note that another version waits, and how the copy stands. */
+export interface OfflineViews {
+  readonly Note: ComponentType;
+  readonly Copy: ComponentType;
+}
+
 /** Everything the screens share. */
 export interface Desk {
   readonly engine: Engine;
@@ -45,6 +51,8 @@ export interface Desk {
   readonly session: Session;
   /** What the page says of the course platform that launched it. */
   readonly courseNote: Signal<ComponentType | null>;
+  /** What the page says of the copy of itself that the browser keeps, once that is known. */
+  readonly offline: Signal<OfflineViews | null>;
   /** How many trainers watch this window. */
   readonly trainers: Signal<number>;
   /** A text of the screens' own. */
@@ -124,6 +132,7 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     brought,
     session: createSession({ engine, store, wallClock, fail, alone: parts.alone }),
     courseNote: signal<ComponentType | null>(null),
+    offline: signal<OfflineViews | null>(null),
     trainers: signal(0),
     t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
     local: (text) => text[words.value.language],

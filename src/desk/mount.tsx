@@ -10,7 +10,7 @@ export async function mountDesk(
   root: HTMLElement,
   parts: DeskParts,
   first?: (desk: Desk) => Promise<void>,
-): Promise<void> {
+): Promise<Desk> {
   const desk = await createDesk(parts);
   effect(() => wear(desk.settings.value.theme ?? 'auto'));
   await first?.(desk);
@@ -18,4 +18,5 @@ export async function mountDesk(
   render(<App desk={desk} />, root);
   listenForTrainer(desk);
   document.documentElement.dataset.ready = '1';
+  return desk;
 }

@@ -68,6 +68,8 @@ async function openApp(browser: Browser, base: string, options: AppOptions): Pro
     timezoneId: 'America/Chicago',
     reducedMotion: options.motion ?? 'reduce',
     colorScheme: options.scheme ?? 'light',
+    // What a service worker fetches in the background, and answers after a reload, is for its own tests to look at.
+    serviceWorkers: 'block',
   });
   const page = await context.newPage();
   const errors: string[] = [];

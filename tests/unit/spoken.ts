@@ -1,6 +1,7 @@
 /** Speaks whole values of the core in every language and system of units, strictly: a missing text or gap throws. */
 import type { Message } from '../../src/service/index.ts';
 import { course as enCourse } from '../../src/words/en/course.ts';
+import { offline as enOffline } from '../../src/words/en/offline.ts';
 import { en } from '../../src/words/en.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
@@ -14,6 +15,7 @@ import { ofQuiz as enQuiz } from '../../src/words/en-quiz.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
 import { ofVisit as enVisit } from '../../src/words/en-visit.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
+import { offline as esOffline } from '../../src/words/es/offline.ts';
 import { es } from '../../src/words/es.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
@@ -41,6 +43,7 @@ export const ENGLISH: Words = {
     ...enClass,
     ...enBuild,
     ...enCourse,
+    ...enOffline,
     ...enMeter,
     ...enInstructor,
     ...enHome,
@@ -59,6 +62,7 @@ export const SPANISH: Words = {
     ...esClass,
     ...esBuild,
     ...esCourse,
+    ...esOffline,
     ...esMeter,
     ...esInstructor,
     ...esHome,

@@ -7,6 +7,7 @@ export function SettingsCard() {
   const desk = useDesk();
   const { t } = desk;
   const { language, units, sound, still, theme = 'auto' } = desk.settings.value;
+  const Offline = desk.offline.value;
   return (
     <section class="card settings-card" aria-labelledby="settings-title">
       <h2 id="settings-title">{t('set.title')}</h2>
@@ -46,6 +47,7 @@ export function SettingsCard() {
       )}
       <Switch label={t('set.still')} on={still} onFlip={(on) => void desk.change({ still: on })} />
       <CopyPart />
+      {Offline && <Offline.Copy />}
     </section>
   );
 }

@@ -18,6 +18,7 @@ export function StartScreen() {
     void desk.session.leave().then(desk.refreshShelves);
   }, [desk]);
   const suggested = suggestedCall(desk);
+  const Offline = desk.offline.value;
   const isVisit = ({ kind }: CallCard) => kind === 'visit';
   const visits = desk.calls.value.filter(isVisit);
   const calls = desk.calls.value.filter((card) => !isVisit(card));
@@ -30,6 +31,7 @@ export function StartScreen() {
           <div class="hero-words">
             <ScreenTitle>{desk.t('start.title')}</ScreenTitle>
             <p>{desk.t('start.lead')}</p>
+            {Offline && <Offline.Note />}
           </div>
           <Door id="drills">
             <a class="secondary" href="#/quiz">

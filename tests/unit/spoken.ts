@@ -2,6 +2,7 @@
 import type { Message } from '../../src/service/index.ts';
 import { course as enCourse } from '../../src/words/en/course.ts';
 import { en } from '../../src/words/en.ts';
+import { ofAccess as enAccess } from '../../src/words/en-access.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
@@ -15,6 +16,7 @@ import { ofShare as enShare } from '../../src/words/en-share.ts';
 import { ofVisit as enVisit } from '../../src/words/en-visit.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
 import { es } from '../../src/words/es.ts';
+import { ofAccess as esAccess } from '../../src/words/es-access.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
@@ -45,6 +47,7 @@ export const ENGLISH: Words = {
     ...enInstructor,
     ...enHome,
     ...enVisit,
+    ...enAccess,
   },
 };
 export const SPANISH: Words = {
@@ -63,6 +66,7 @@ export const SPANISH: Words = {
     ...esInstructor,
     ...esHome,
     ...esVisit,
+    ...esAccess,
   },
 };
 

@@ -2,11 +2,12 @@ import type { CallView } from '../../calls/view.ts';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { clockAt } from './time.ts';
+import { usePaced } from './use-paced.ts';
 
 /** What changed last: shown to all, and read out politely. */
 export function NewsStrip({ view }: { view: CallView }) {
   const desk = useDesk();
-  const news = desk.session.news.value;
+  const news = usePaced(desk.session.news.value);
   return (
     <div class={news?.refused === true ? 'news refused' : 'news'}>
       <span class="news-time" aria-hidden="true">

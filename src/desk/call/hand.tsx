@@ -117,11 +117,13 @@ function HandCard({ view, part }: { readonly view: CallView; readonly part: Part
 }
 
 function Cautions({ part }: { part: PartView }) {
+  const { t } = useDesk();
   if (part.cautions.length === 0) return null;
   return (
     <div class="cautions">
       <CautionSign />
       <div>
+        <span class="vh">{t('call.caution')}</span>
         {part.cautions.map((one) => (
           <p key={one.id}>
             <Said message={one} />

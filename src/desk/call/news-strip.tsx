@@ -17,6 +17,7 @@ export function NewsStrip({ view }: { view: CallView }) {
         {news === null ? desk.t('call.quiet') : news.messages.map(desk.speak.value).join(' · ')}
       </p>
       <p class="spent">
+        <span class="vh">{desk.t('call.spent.label')} </span>
         {desk.t('call.spent', {
           m: { measure: 'duration_min', value: view.minutesSpent },
           c: { measure: 'money_usd', value: view.moneySpent_usd },

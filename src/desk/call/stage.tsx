@@ -55,7 +55,7 @@ export function Stage({ view, captions }: { view: CallView; captions: readonly M
           onClick={() => setInWords(!inWords)}
         >
           <Icon name={inWords ? 'cross' : 'list'} />
-          {desk.t('call.inWords')}
+          <span>{desk.t('call.inWords')}</span>
         </button>
         {!inWords && (offered !== undefined || closeUp !== 'yard') && (
           <button type="button" class="over-picture close-up-button" onClick={toggle}>

@@ -4,6 +4,7 @@ import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
+import { drawnOf } from './drawn-of.ts';
 import { PartStateWords } from './part-state-words.tsx';
 import { flowNumber } from './parts.ts';
 import { clockAt } from './time.ts';
@@ -17,7 +18,7 @@ export function YardWords({ view }: { view: CallView }) {
   const parts = view.parts.filter(({ id }) => id !== 'phone');
   return (
     <div class="yard-words">
-      <h2>{desk.t('call.inWords')}</h2>
+      <h2>{desk.t('access.yard')}</h2>
       <p class="small">{desk.t('access.yard.lead')}</p>
       <ol>
         {parts.map((part) => (
@@ -34,6 +35,7 @@ function PartInWords({ view, part }: { readonly view: CallView; readonly part: P
   const desk = useDesk();
   const number = flowNumber(part.id);
   const notes = view.notebook.filter((note) => note.part === part.id);
+  const drawn = drawnOf(view.scene, part.id);
   const open = part.actions.filter(({ available }) => available).length;
   const bringToHand = () => {
     desk.session.select(part.id);
@@ -54,6 +56,15 @@ function PartInWords({ view, part }: { readonly view: CallView; readonly part: P
         <PartStateWords view={view} part={part.id} />
         {part.here && `; ${desk.t('call.youAreHere')}`}
       </p>
+      {drawn.length > 0 && (
+        <p class="yard-drawn">
+          {drawn.map((one, i) => (
+            <span key={`${one.id}${i}`}>
+              <Said message={one} />{' '}
+            </span>
+          ))}
+        </p>
+      )}
       {notes.length > 0 && (
         <ul class="yard-notes">
           {[...notes].reverse().map((note) => (

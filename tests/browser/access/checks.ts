@@ -56,10 +56,15 @@ export function sideways(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const { scrollWidth, clientWidth } = document.documentElement;
     if (scrollWidth <= clientWidth) return [];
+    /** Whether a box of its own scrolls it, as drawings and tables may. */
+    const inBox = (one: Element | null): boolean =>
+      one !== null &&
+      one !== document.body &&
+      (getComputedStyle(one).overflowX !== 'visible' || inBox(one.parentElement));
     const widest = [...document.querySelectorAll('body *')]
-      .filter((one) => one.getBoundingClientRect().right > clientWidth + 1)
+      .filter((one) => one.getBoundingClientRect().right > clientWidth + 1 && !inBox(one.parentElement))
       .slice(0, 4)
-      .map((one) => `${one.tagName.toLowerCase()}.${one.className}`);
+      .map((one) => `${one.tagName.toLowerCase()}.${one.getAttribute('class')}`);
     return [`${scrollWidth} pixels wide in ${clientWidth}: ${widest.join(', ')}`];
   });
 }

@@ -5,7 +5,7 @@ export function SkipLink() {
   const desk = useDesk();
   const onCall = desk.route.value.screen === 'call';
   const skip = () => {
-    const to = document.getElementById('hand-title') ?? document.querySelector<HTMLElement>('main h1, main');
+    const to = document.getElementById('hand-title') ?? document.querySelector<HTMLElement>('main h1');
     if (to === null) return;
     to.tabIndex = -1;
     to.focus();

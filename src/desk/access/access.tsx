@@ -13,7 +13,7 @@ const PARTS: readonly { readonly title: Key; readonly lines: readonly Key[] }[] 
   { title: 'access.calm', lines: ['access.calm.still', 'access.calm.flash', 'access.calm.time'] },
   {
     title: 'access.not',
-    lines: ['access.not.people', 'access.not.picture', 'access.not.canvas', 'access.not.drills', 'access.not.hum'],
+    lines: ['access.not.people', 'access.not.picture', 'access.not.canvas', 'access.not.pointing', 'access.not.hum'],
   },
   { title: 'access.tell', lines: ['access.tell.how'] },
 ];

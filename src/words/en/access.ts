@@ -35,8 +35,8 @@ export const access = {
     'Shapes and shades of the picture, such as the colour of the water, are told only once they were read.',
   'access.not.canvas':
     'The picture itself does not follow a high-contrast mode or larger text. The words beside it do.',
-  'access.not.drills':
-    'A few figures of the drills are described in less detail than they are drawn, so as not to give the answer away.',
+  'access.not.pointing':
+    'Where a question asks to point at a part, the list asks for the same part by its name and not by its place.',
   'access.not.hum':
     'A hum that is lower or higher than usual is told in words only once it was listened to on purpose.',
   'access.tell': 'Something is in your way?',

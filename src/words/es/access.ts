@@ -34,8 +34,8 @@ export const access: Readonly<Record<keyof typeof english, string>> = {
   'access.not.people': 'Lo probó un programa, no personas con discapacidad.',
   'access.not.picture': 'Formas y tonos de la imagen, como el color del agua, se dicen solo después de haberlos leído.',
   'access.not.canvas': 'La imagen misma no sigue el alto contraste ni el texto más grande. Las palabras al lado sí.',
-  'access.not.drills':
-    'Algunas figuras de los ejercicios se describen con menos detalle del que se dibuja, para no dar la respuesta.',
+  'access.not.pointing':
+    'Donde una pregunta pide señalar una parte, la lista pide la misma por su nombre y no por su lugar.',
   'access.not.hum':
     'Un zumbido más grave o más agudo que de costumbre se dice en palabras solo cuando se escucha adrede.',
   'access.tell': '¿Algo le estorba?',

@@ -38,7 +38,8 @@ inBrowser('whoever cannot see it, hear it or point at it', () => {
   it.each([...Object.entries(WALKS), ['troubles', troubles] as const])(
     'can use every state of: %s',
     async (_screen, walk) => {
-      const { page, errors, close } = await openApp(DESK);
+      // Moving, so that what stops it is there too.
+      const { page, errors, close } = await openApp({ ...DESK, motion: 'no-preference' });
       const faults: Record<string, string[]> = {};
       for await (const seen of walk(page)) {
         const found = await faultsOf(seen.page ?? page);

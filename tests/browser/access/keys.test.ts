@@ -83,8 +83,8 @@ inBrowser('by keyboard alone', () => {
   });
 });
 
-/** Seed and length of the random walk: with the same seed it is the same walk. */
-const SEED = 20_310_512;
+/** Seed and length of the random walk: with the same seed the same keys. This one led to a debrief whose drawing had no room. */
+const SEED = 99;
 const PRESSES = 500;
 const KEYS = [
   ...['Tab', 'Tab', 'Tab', 'Tab', 'Tab', 'Tab', 'Shift+Tab', 'Enter', 'Enter', 'Enter', 'Space', 'Space', 'Escape'],

@@ -3,25 +3,15 @@
  * spoken of the page's own tree. It is no person and no real screen reader, and does not tell how either would fare.
  */
 import { readFileSync } from 'node:fs';
+import type { virtual } from '@guidepup/virtual-screen-reader';
 import type { Page } from 'playwright-core';
 
 const FILE = 'node_modules/@guidepup/virtual-screen-reader/lib/esm/index.browser.js';
 /** More than any screen has to say. */
 const MOST_PHRASES = 4000;
 
-interface Spoken {
-  readonly activeNode: Node | null;
-  next(): Promise<void>;
-  act(): Promise<void>;
-  start(options: { container: Node }): Promise<void>;
-  stop(): Promise<void>;
-  lastSpokenPhrase(): Promise<string>;
-  spokenPhraseLog(): Promise<string[]>;
-  clearSpokenPhraseLog(): Promise<void>;
-}
-
 interface Listening {
-  reader: Spoken;
+  reader: typeof virtual;
 }
 
 export interface Reader {

@@ -24,13 +24,15 @@ export type Route =
   | { readonly screen: 'build'; readonly draft?: number }
   /** For whoever lives with a unit; `card`: what hangs by the control box. */
   | { readonly screen: 'home'; readonly card?: true }
+  /** What works how for whom, and what does not. */
+  | { readonly screen: 'access' }
   | { readonly screen: 'sheet'; readonly callId: string; readonly who: SheetOf };
 
 /**
  * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/record/NUMBER`, `#/drills`, `#/drills/SEED`, `#/quiz`, `#/quiz/FORM`, `#/round`,
  * `#/take`, `#/take/LINK`,
  * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`, `#/instructor`,
- * `#/home`, `#/home/card`;
+ * `#/home`, `#/home/card`, `#/access`;
  * anything else is the start.
  */
 export function readRoute(hash: string): Route {
@@ -50,7 +52,7 @@ export function readRoute(hash: string): Route {
   if (screen === 'sheet' && rest !== undefined && (how === 'trainer' || how === 'trainee')) {
     return { screen, callId: rest, who: how };
   }
-  return { screen: screen === 'round' || screen === 'instructor' ? screen : 'start' };
+  return { screen: screen === 'round' || screen === 'instructor' || screen === 'access' ? screen : 'start' };
 }
 
 /** The hash of a route. */

@@ -83,6 +83,12 @@ export function LaterScreen({ route }: { readonly route: Exclude<Route, { readon
           {({ HomeScreen }) => <HomeScreen card={route.card === true} />}
         </Later>
       );
+    case 'access':
+      return (
+        <Later key="access" part={() => import('./access/access.tsx')} words="access" waiting="brought.opening">
+          {({ AccessScreen }) => <AccessScreen />}
+        </Later>
+      );
     case 'take':
       return (
         <Later

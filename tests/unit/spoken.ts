@@ -3,6 +3,7 @@ import type { Message } from '../../src/service/index.ts';
 import { course as enCourse } from '../../src/words/en/course.ts';
 import { offline as enOffline } from '../../src/words/en/offline.ts';
 import { en } from '../../src/words/en.ts';
+import { ofAccess as enAccess } from '../../src/words/en-access.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
@@ -17,6 +18,7 @@ import { ofVisit as enVisit } from '../../src/words/en-visit.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
 import { offline as esOffline } from '../../src/words/es/offline.ts';
 import { es } from '../../src/words/es.ts';
+import { ofAccess as esAccess } from '../../src/words/es-access.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
@@ -48,6 +50,7 @@ export const ENGLISH: Words = {
     ...enInstructor,
     ...enHome,
     ...enVisit,
+    ...enAccess,
   },
 };
 export const SPANISH: Words = {
@@ -67,6 +70,7 @@ export const SPANISH: Words = {
     ...esInstructor,
     ...esHome,
     ...esVisit,
+    ...esAccess,
   },
 };
 

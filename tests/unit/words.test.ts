@@ -40,6 +40,7 @@ describe('the dictionaries', () => {
       'instructor',
       'home',
       'visit',
+      'access',
     ] as const;
     const withTheirFiles = [
       [ENGLISH, { ...en, ...enOffline }],

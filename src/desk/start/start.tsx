@@ -108,6 +108,9 @@ export function StartScreen() {
             <a href="#/home">
               {desk.t('start.home')} <Icon name="arrow" />
             </a>
+            <a href="#/access">
+              {desk.t('start.access')} <Icon name="arrow" />
+            </a>
           </p>
         </div>
       </main>

@@ -33,6 +33,9 @@ export default defineConfig(({ mode }) => {
       outDir: '../dist/web',
       emptyOutDir: true,
       target: 'es2022',
+      // The first that know `light-dark()`, which the colours are made of: else it would be written out, and then no sheet of
+      // paper on a dark page could be light.
+      cssTarget: ['chrome123', 'firefox121', 'safari17.5'],
       assetsInlineLimit: 0,
       manifest: true,
       // Browsers that lack it fetch a file when it is asked for, without a polyfill of a few hundred bytes. Of a part that comes

@@ -61,7 +61,7 @@ export interface Desk {
   local(text: LocalText): string;
   /** Has the words of a debrief and a coach, or of the drills, ready too, from now on and in whatever language. */
   readyFor(extra: Extra): Promise<void>;
-  change(settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still'>>): Promise<void>;
+  change(settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still' | 'theme'>>): Promise<void>;
   go(route: Route): void;
   refreshShelves(): Promise<void>;
   fail(told: Message): void;

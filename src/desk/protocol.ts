@@ -10,6 +10,7 @@ import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView
 import type { Learnt } from '../records/learnt/learnt.ts';
 import type { Wall } from '../records/learnt/of-call.ts';
 import type { Scene } from '../scene/types.ts';
+import type { Why } from '../scene/why.ts';
 import type { LocalText, Message } from '../service/message.ts';
 import type { Refusal } from '../share/read.ts';
 import type { TraineeSheet, TrainerSheet } from '../share/sheets.ts';
@@ -87,8 +88,12 @@ export interface RoundView {
 }
 
 /** A call in progress with everything open. */
-export interface OpenCall extends HoodView {
+export interface OpenCall extends HoodView, Truth {}
+
+/** The works at an instant with everything open, and why their numbers are what they are. */
+export interface Truth {
   readonly scene: Scene;
+  readonly whys: readonly Why[];
 }
 
 /** What a trainer asks of the call in progress. */
@@ -102,7 +107,7 @@ export type HoodAsk =
 
 export type HoodTold =
   | { readonly what: 'call'; readonly call: OpenCall }
-  | { readonly what: 'scene'; readonly scene: Scene }
+  | ({ readonly what: 'scene' } & Truth)
   | { readonly what: 'droppable'; readonly faults: readonly Droppable[] }
   | {
       readonly what: 'moment';
@@ -179,7 +184,7 @@ export type Reply =
   /** What to go on with, or why the platform's is not taken up. */
   | { readonly kind: 'unpacked'; readonly saved?: SavedCall; readonly why?: Message }
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }
-  | { readonly kind: 'xray'; readonly scene: Scene }
+  | ({ readonly kind: 'xray' } & Truth)
   | { readonly kind: 'hood'; readonly told: HoodTold }
   | { readonly kind: 'round'; readonly view: RoundView; readonly kept: unknown; readonly anew: boolean }
   | { readonly kind: 'brought'; readonly brought: BroughtCalls | Refusal }

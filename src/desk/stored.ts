@@ -5,13 +5,21 @@ import { anything, fields, finite, flag, oneOf, type ShapeOf, text, textUpTo } f
 
 const LocalText = fields({ en: text, es: text });
 
-export const Settings = fields({
-  version: oneOf(1),
-  language: oneOf('en', 'es'),
-  units: oneOf('us', 'si'),
-  sound: flag,
-  still: flag,
-});
+const Theme = oneOf('auto', 'light', 'dark');
+/** `auto`: as the device has it. */
+export type Theme = ShapeOf<typeof Theme>;
+
+export const Settings = fields(
+  {
+    version: oneOf(1),
+    language: oneOf('en', 'es'),
+    units: oneOf('us', 'si'),
+    sound: flag,
+    still: flag,
+  },
+  /** Those of an earlier Underlawn have none, which is `auto`; an earlier one that finds it lets it be. */
+  { theme: Theme },
+);
 export type Settings = ShapeOf<typeof Settings>;
 
 const Assistance = fields({ hints: oneOf(0, 1, 2, 3, 4), likely: flag }, { led: oneOf(...LED) });

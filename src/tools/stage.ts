@@ -19,6 +19,8 @@ export interface AppOptions {
   readonly locale?: string;
   /** `reduce` unless said. */
   readonly motion?: 'reduce' | 'no-preference';
+  /** Which colours the device asks for; `light` unless said. */
+  readonly scheme?: 'light' | 'dark';
 }
 
 export interface OpenApp {
@@ -65,6 +67,7 @@ async function openApp(browser: Browser, base: string, options: AppOptions): Pro
     locale: options.locale ?? 'en-US',
     timezoneId: 'America/Chicago',
     reducedMotion: options.motion ?? 'reduce',
+    colorScheme: options.scheme ?? 'light',
     // What a service worker fetches in the background, and answers after a reload, is for its own tests to look at.
     serviceWorkers: 'block',
   });

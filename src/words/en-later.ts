@@ -1,3 +1,4 @@
+import { because } from './en/because.ts';
 import { coach } from './en/coach.ts';
 import { debrief } from './en/debrief.ts';
 import { flags } from './en/flags.ts';
@@ -12,6 +13,7 @@ import { verdict } from './en/verdict.ts';
 
 /** What only a debrief says, in English: a call begins without it. */
 export const later = {
+  ...because,
   ...coach,
   ...debrief,
   ...flags,

@@ -1,4 +1,5 @@
 import type { later as en } from './en-later.ts';
+import { because } from './es/because.ts';
 import { coach } from './es/coach.ts';
 import { debrief } from './es/debrief.ts';
 import { flags } from './es/flags.ts';
@@ -13,6 +14,7 @@ import { verdict } from './es/verdict.ts';
 
 /** What only a debrief says, in Spanish. */
 export const later: Record<keyof typeof en, string> = {
+  ...because,
   ...coach,
   ...debrief,
   ...flags,

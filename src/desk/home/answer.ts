@@ -1,11 +1,14 @@
 /** Answers the household's screen, in a worker: opens a sound unit, lives through what happens, reckons a month. */
 import { drained } from '../../calls/drained.ts';
+import { followDrop } from '../../home/drop.ts';
 import { chlorineFor, monthOfWater } from '../../home/month.ts';
 import { SCENARIOS } from '../../home/scenarios.ts';
 import { type WhatIf, whatIf } from '../../home/what-if.ts';
+import { yearOf } from '../../home/year.ts';
 import { householdSource, steadyWeather } from '../../plant/index.ts';
+import type { Scene } from '../../scene/types.ts';
 import { xray } from '../../scene/xray.ts';
-import { calendarDay } from '../../unit/calendar.ts';
+import { type CalendarDay, calendarDay } from '../../unit/calendar.ts';
 import { dayNumber, Unit } from '../../unit/index.ts';
 import { fetched } from '../fetched.ts';
 import { fetchProperty, HOUSEHOLDS, UNITS } from '../shipped-files.ts';
@@ -16,6 +19,9 @@ const SEED = 1;
 /** Noon of the third day, in early summer (convention). */
 const NOON_s = 2.5 * 86_400;
 const SUMMER = dayNumber({ year: 2026, month: 6, day: 15 });
+/** Clouds of a day without rain, and rain that fills the picture, mm/h (conventions). */
+const FAIR = 0.2;
+const DOWNPOUR_mmh = 10;
 /** Most points of a curve. */
 const MOST = 360;
 
@@ -40,11 +46,27 @@ export async function answerHome(request: HomeRequest, progress: (share: number)
       const came = drained(whatIf({ scenario, spec, household, season, span_d, seed: SEED }), progress);
       return { kind: 'what-if', came: shownOf(came, spec.panel.ultraviolet) };
     }
+    case 'drop':
+      return {
+        kind: 'drop',
+        drop: drained(followDrop({ spec, household, season: request.season, seed: SEED }), progress),
+      };
+    case 'year': {
+      const climate = await fetched(import('../../../scenarios/weather/ridge.json'));
+      const asked = { neglect: request.neglect, spec, household, climate, seed: SEED };
+      return { kind: 'year', year: drained(yearOf(asked, atNoon), progress) };
+    }
     case 'month': {
       const water_m3 = drained(monthOfWater(spec, household, SEED), progress);
       return { kind: 'month', water_m3, chlorine: chlorineFor(spec.plant.disinfection, water_m3) };
     }
   }
+}
+
+/** The works cut open at noon, under the sky of that day. */
+function atNoon(unit: Unit, t: number, day: CalendarDay): Scene {
+  const rain = Math.min(1, unit.weather.rain_mmh(t) / DOWNPOUR_mmh);
+  return xray(unit, t, { day, secondOfDay: 43_200, cloud: rain > 0 ? 1 : FAIR, rain });
 }
 
 async function propertyOf({ unit, household }: Home) {

@@ -2,11 +2,11 @@ import { useDesk } from '../desk.ts';
 import { Switch } from '../switch.tsx';
 import { CopyPart } from './copy-part.tsx';
 
-/** Language, units, sound and motion, and copies of what is kept in this browser. */
+/** Language, units, light or dark, sound and motion, and copies of what is kept in this browser. */
 export function SettingsCard() {
   const desk = useDesk();
   const { t } = desk;
-  const { language, units, sound, still } = desk.settings.value;
+  const { language, units, sound, still, theme = 'auto' } = desk.settings.value;
   const Offline = desk.offline.value;
   return (
     <section class="card settings-card" aria-labelledby="settings-title">
@@ -30,6 +30,17 @@ export function SettingsCard() {
           ['si', t('set.units.si')],
         ]}
         onChoose={(value) => void desk.change({ units: value })}
+      />
+      <Choice
+        legend={t('set.theme')}
+        name="theme"
+        value={theme}
+        options={[
+          ['auto', t('set.theme.auto')],
+          ['light', t('set.theme.light')],
+          ['dark', t('set.theme.dark')],
+        ]}
+        onChoose={(value) => void desk.change({ theme: value })}
       />
       {desk.openSounds !== undefined && (
         <Switch label={t('set.sound')} on={sound} onFlip={(on) => void desk.change({ sound: on })} />

@@ -4,7 +4,7 @@ import { pixiParts } from './src/tools/pixi-parts.ts';
 import { workedOut } from './src/tools/worked-out.ts';
 
 const SHELL =
-  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|later|use-later|instructor\Wchannel|elsewhere\Wlater|backing|stored|shape|call\Wtime|start\W[\w-]+)|words\Wcalendar|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
+  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|later|use-later|day|picture-host|instructor\Wchannel|elsewhere\Wlater|backing|stored|shape|call\W(?:time|meter\Wkinds)|start\W[\w-]+)|words\Wcalendar|service\Wperson|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
 
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
 export default defineConfig(({ mode }) => {
@@ -26,7 +26,7 @@ export default defineConfig(({ mode }) => {
   return {
     root: 'src',
     base: './',
-    plugins: [pixiParts()],
+    plugins: [pixiParts(), workedOut()],
     publicDir: '../assets',
     build: {
       outDir: '../dist/web',

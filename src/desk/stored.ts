@@ -5,13 +5,17 @@ import { anything, fields, finite, flag, oneOf, type ShapeOf, text, textUpTo } f
 
 const LocalText = fields({ en: text, es: text });
 
-export const Settings = fields({
-  version: oneOf(1),
-  language: oneOf('en', 'es'),
-  units: oneOf('us', 'si'),
-  sound: flag,
-  still: flag,
-});
+export const Settings = fields(
+  {
+    version: oneOf(1),
+    language: oneOf('en', 'es'),
+    units: oneOf('us', 'si'),
+    sound: flag,
+    still: flag,
+  },
+  /** Whether the strip on how a call goes was put away, and whether a single key leads to the search: it does unless said. */
+  { howRead: flag, slash: flag },
+);
 export type Settings = ShapeOf<typeof Settings>;
 
 const Assistance = fields({ hints: oneOf(0, 1, 2, 3, 4), likely: flag }, { led: oneOf(...LED) });

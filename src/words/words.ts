@@ -2,6 +2,7 @@ import type { en } from './en.ts';
 import type { ofBuild } from './en-build.ts';
 import type { ofClass } from './en-class.ts';
 import type { ofDrills } from './en-drills.ts';
+import type { ofFind } from './en-find.ts';
 import type { ofHome } from './en-home.ts';
 import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
@@ -26,7 +27,8 @@ export type Key =
   | keyof typeof ofMeter
   | keyof typeof ofInstructor
   | keyof typeof ofHome
-  | keyof typeof ofVisit;
+  | keyof typeof ofVisit
+  | keyof typeof ofFind;
 
 /** One language, loaded. */
 export interface Words {
@@ -36,7 +38,7 @@ export interface Words {
 
 /**
  * Texts that a call does without: a debrief and a coach say more; drills, a quiz, calls from elsewhere, a class, a meter, a
- * trainer, a household, a routine visit and what is kept other things.
+ * trainer, a household, a routine visit, a search and what is kept other things.
  */
 export type Extra =
   | 'debrief'
@@ -49,7 +51,8 @@ export type Extra =
   | 'meter'
   | 'instructor'
   | 'home'
-  | 'visit';
+  | 'visit'
+  | 'find';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {

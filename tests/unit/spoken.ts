@@ -5,6 +5,7 @@ import { en } from '../../src/words/en.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
+import { ofFind as enFind } from '../../src/words/en-find.ts';
 import { ofHome as enHome } from '../../src/words/en-home.ts';
 import { ofInstructor as enInstructor } from '../../src/words/en-instructor.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
@@ -18,6 +19,7 @@ import { es } from '../../src/words/es.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
+import { ofFind as esFind } from '../../src/words/es-find.ts';
 import { ofHome as esHome } from '../../src/words/es-home.ts';
 import { ofInstructor as esInstructor } from '../../src/words/es-instructor.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
@@ -45,6 +47,7 @@ export const ENGLISH: Words = {
     ...enInstructor,
     ...enHome,
     ...enVisit,
+    ...enFind,
   },
 };
 export const SPANISH: Words = {
@@ -63,6 +66,7 @@ export const SPANISH: Words = {
     ...esInstructor,
     ...esHome,
     ...esVisit,
+    ...esFind,
   },
 };
 
@@ -90,6 +94,7 @@ const CORE_TOPICS = [
   'teaching',
   'breach',
   'flags',
+  'proofs',
   'verdict',
   'happenings',
   'replays',

@@ -26,14 +26,25 @@ export function wordsOf(text: string): readonly string[] {
   );
 }
 
-/** So many letters make a word that others may stand for. */
+/** Beginnings of words that say the same, in groups. */
+export type Alike = readonly (readonly string[])[];
+
+/** Reads groups that are parted by semicolons. */
+export function alikeOf(text: string): Alike {
+  return text.split(';').map(wordsOf);
+}
+
+/** What in a text is one of those words. */
+export function wordsAmong(alike: Alike, text: string): readonly string[] {
+  return wordsOf(text).filter((word) => alike.some((group) => group.some((one) => word.startsWith(one))));
+}
+
+/** So many letters make a word that others may stand for before it is whole. */
 const ENOUGH = 4;
 /** What a word is worth in the name and elsewhere, whole and as a beginning; by another word half. */
 const WORTH = { name: [8, 6], about: [3, 2] } as const;
 
-/** `same`: groups of words that say the same, each group ended by a semicolon. */
-export function indexOf<T>(things: readonly Findable<T>[], same: string): WordIndex<T> {
-  const groups = same.split(';').map(wordsOf);
+export function indexOf<T>(things: readonly Findable<T>[], alike: Alike): WordIndex<T> {
   const entries = things.map(({ what, name, about }) => ({
     what,
     name: new Set(wordsOf(name)),
@@ -41,7 +52,7 @@ export function indexOf<T>(things: readonly Findable<T>[], same: string): WordIn
   }));
   return {
     find(query) {
-      const asked = wordsOf(query).map((word) => ({ word, others: othersOf(word, groups) }));
+      const asked = wordsOf(query).map((word) => ({ word, others: othersOf(word, alike) }));
       const found = entries.flatMap((entry) => {
         let rank = 0;
         for (const { word, others } of asked) {
@@ -56,9 +67,9 @@ export function indexOf<T>(things: readonly Findable<T>[], same: string): WordIn
   };
 }
 
-function othersOf(word: string, groups: readonly (readonly string[])[]): readonly string[] {
-  const begins = (one: string) => one === word || (word.length >= ENOUGH && one.startsWith(word));
-  return groups.filter((group) => group.some(begins)).flat();
+function othersOf(word: string, alike: Alike): readonly string[] {
+  const isOf = (one: string) => word.startsWith(one) || (word.length >= ENOUGH && one.startsWith(word));
+  return alike.filter((group) => group.some(isOf)).flat();
 }
 
 function worthIn(

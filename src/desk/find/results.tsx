@@ -8,6 +8,7 @@ import type { CallCard } from '../protocol.ts';
 import { writeRoute } from '../routes.ts';
 import { Said } from '../screen.tsx';
 import { CallCardView } from '../start/call-card.tsx';
+import { headingOf } from '../start/heading-of.ts';
 import { ANYTHING, Filters, isWithin, type Narrowed } from './filters.tsx';
 import { callIndex, faultIndex } from './searched.ts';
 
@@ -49,9 +50,16 @@ export function Results({ query, onBack }: Props) {
           {t(asked === '' ? 'find.narrow.title' : 'find.title')}
           <span class="found-count">{counted}</span>
         </h2>
-        <button type="button" class="secondary" data-find-back onClick={onBack}>
-          {t('find.back')}
-        </button>
+        <div class="buttons">
+          {found.length > 0 && foundFaults.length > 0 && (
+            <button type="button" class="secondary to-faults" onClick={() => headingOf('found-faults')}>
+              {t('find.faults')} <Icon name="arrow" />
+            </button>
+          )}
+          <button type="button" class="secondary" data-find-back onClick={onBack}>
+            {t('find.back')}
+          </button>
+        </div>
       </div>
       <Announced text={empty ? none : counted} />
       <Filters value={narrowed} units={unitsOf(cards)} onChange={(value) => setNarrowed(orAnything(value))} />
@@ -64,10 +72,16 @@ export function Results({ query, onBack }: Props) {
           </p>
         </div>
       )}
-      <CallsFound id="found-calls" title={t('find.calls')} cards={taken} />
-      <CallsFound id="found-brought" title={t('find.brought')} cards={brought} />
-      <CallsFound id="found-visits" title={t('find.visits')} cards={visits} />
-      <FaultsFound cards={foundFaults} />
+      <div class={found.length > 0 && foundFaults.length > 0 ? 'found-body both' : 'found-body'}>
+        {found.length > 0 && (
+          <div>
+            <CallsFound id="found-calls" title={t('find.calls')} cards={taken} />
+            <CallsFound id="found-brought" title={t('find.brought')} cards={brought} />
+            <CallsFound id="found-visits" title={t('find.visits')} cards={visits} />
+          </div>
+        )}
+        <FaultsFound cards={foundFaults} />
+      </div>
     </section>
   );
 }
@@ -120,11 +134,13 @@ function FaultsFound({ cards }: { cards: readonly FaultCard[] }) {
   const { t } = useDesk();
   if (cards.length === 0) return null;
   return (
-    <>
-      <h2 id="found-faults" class="found-kind">
-        {t('find.faults')}
-      </h2>
-      <p class="found-note">{t('find.faults.note')}</p>
+    <div class="found-faults">
+      <div class="calls-head">
+        <h2 id="found-faults" class="found-kind" tabIndex={-1}>
+          {t('find.faults')}
+        </h2>
+        <p>{t('find.faults.note')}</p>
+      </div>
       <ul class="fault-cards" aria-labelledby="found-faults">
         {cards.map(({ id, name, family }) => (
           <li key={id} class="card">
@@ -138,7 +154,7 @@ function FaultsFound({ cards }: { cards: readonly FaultCard[] }) {
           </li>
         ))}
       </ul>
-    </>
+    </div>
   );
 }
 

@@ -3,7 +3,7 @@ import type { Words } from '../../words/words.ts';
 import { UNIT_NAMES } from '../faults/cards.ts';
 import type { FaultCard } from '../faults/fault-card.ts';
 import type { CallCard } from '../protocol.ts';
-import { indexOf, type WordIndex } from './index-of-words.ts';
+import { alikeOf, indexOf, type WordIndex, wordsAmong } from './index-of-words.ts';
 
 export type Season = 'winter' | 'spring' | 'summer' | 'autumn';
 export const SEASONS: readonly Season[] = ['winter', 'spring', 'summer', 'autumn'];
@@ -31,23 +31,27 @@ export function callIndex(cards: readonly CallCard[], words: Words): WordIndex<C
         said(`find.kind.${card.kind}`),
       ],
     })),
-    said('find.same'),
+    alikeOf(said('find.signs')),
   );
 }
 
-/** The faults by their names and by what they show. */
+/**
+ * The faults by their names and by the signs in what is said of them: lamp, smell, hum. What came before, a storm or guests, is
+ * no sign: by that a call's own words would lead to its fault.
+ */
 export function faultIndex(cards: readonly FaultCard[], words: Words, speak: Speak): WordIndex<FaultCard> {
+  const signs = alikeOf(words.texts['find.signs'] ?? '');
   return indexOf(
     cards.map((card) => ({
       what: card,
       name: speak(card.name),
       about: [
-        words.texts[`shows.${card.id}`] ?? '',
+        ...wordsAmong(signs, words.texts[`shows.${card.id}`] ?? ''),
         words.texts[`family.${card.family}`] ?? '',
         speak(card.where),
         ...card.parts.map(speak),
       ],
     })),
-    words.texts['find.same'] ?? '',
+    signs,
   );
 }

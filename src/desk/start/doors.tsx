@@ -6,6 +6,7 @@ import { Icon } from '../icons.tsx';
 import { suggestedCall } from '../next-call.ts';
 import { writeRoute } from '../routes.ts';
 import { wordsOf } from './call-card.tsx';
+import { headingOf } from './heading-of.ts';
 
 type DoorId = 'apprentice' | 'trainer' | 'course' | 'household' | 'instructor';
 
@@ -100,13 +101,8 @@ function Go({ to, first = false, children }: { to: string; first?: boolean; chil
 
 /** Leads to a heading further down the page. */
 function Jump({ to, children }: { to: string; children: ComponentChildren }) {
-  const jump = () => {
-    const heading = document.getElementById(to);
-    heading?.scrollIntoView();
-    heading?.focus({ preventScroll: true });
-  };
   return (
-    <button type="button" class="link" onClick={jump}>
+    <button type="button" class="link" onClick={() => headingOf(to)}>
       {children}
     </button>
   );

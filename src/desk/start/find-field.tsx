@@ -32,41 +32,46 @@ export function FindField({ query, onNear, onQuery }: Props) {
     field.current?.focus();
   };
   return (
-    <form
-      class="find"
-      role="search"
-      onSubmit={(event) => {
-        event.preventDefault();
-        document.getElementById('found-title')?.focus();
-      }}
-    >
-      <Icon name="find" />
-      <input
-        ref={field}
-        type="text"
-        enterKeyHint="search"
-        autoComplete="off"
-        spellcheck={false}
-        aria-label={t('start.find')}
-        aria-keyshortcuts={bySlash ? '/' : undefined}
-        placeholder={t('start.find')}
-        value={query}
-        onFocus={onNear}
-        onInput={({ currentTarget }) => onQuery(currentTarget.value)}
-        onKeyDown={({ key, currentTarget }) => {
-          if (key !== 'Escape') return;
-          if (query === '') currentTarget.blur();
-          else onQuery('');
+    <search>
+      <form
+        class="find"
+        onSubmit={(event) => {
+          event.preventDefault();
+          document.getElementById('found-title')?.focus();
         }}
-      />
-      {query !== '' ? (
-        <button type="button" class="quiet" onClick={clear}>
-          <Icon name="cross" />
-          <span class="vh">{t('start.find.clear')}</span>
-        </button>
-      ) : (
-        bySlash && <kbd aria-hidden="true">/</kbd>
-      )}
-    </form>
+      >
+        <Icon name="find" />
+        <input
+          ref={field}
+          type="text"
+          enterKeyHint="search"
+          autoComplete="off"
+          spellcheck={false}
+          aria-label={t('start.find')}
+          aria-keyshortcuts={bySlash ? '/' : undefined}
+          placeholder={t('start.find')}
+          value={query}
+          onFocus={onNear}
+          onInput={({ currentTarget }) => onQuery(currentTarget.value)}
+          onKeyDown={({ key, currentTarget }) => {
+            if (key !== 'Escape') return;
+            if (query === '') currentTarget.blur();
+            else onQuery('');
+          }}
+        />
+        {query !== '' ? (
+          <button type="button" class="quiet" onClick={clear}>
+            <Icon name="cross" />
+            <span class="vh">{t('start.find.clear')}</span>
+          </button>
+        ) : (
+          bySlash && (
+            <span class="find-key" aria-hidden="true">
+              /
+            </span>
+          )
+        )}
+      </form>
+    </search>
   );
 }

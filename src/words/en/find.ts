@@ -32,8 +32,8 @@ export const find = {
   'find.passed.yes': 'passed',
   'find.passed.no': 'not yet',
   'find.months': 'January February March April May June July August September October November December',
-  'find.same':
-    'lamp light; buzzer alarm beep beeping; smell smells odour odor stink; toilet cistern wc; compressor blower; breaker fuse; power electricity outage; lawn grass field; wet soft soggy; sprinkler spray head heads; ultraviolet uv; chlorine bleach; sludge mud; water-level level; vacation holiday away; rain storm thunder; ice frost frozen; noise noisy hum rattle; guests visitors crowd',
+  'find.signs':
+    'lamp light lit; buzz beep alarm; smell odo stink; indoor; outdoor yard; egg; sewer; toilet cistern; hum rattl noise gurgl; compressor blower; breaker lever trip; power volt electr; lawn grass field ground; wet soft sogg puddl; spray sprinkl head nozzle; ultraviolet uv; chlorine bleach tablet strip; sludge mud solid; scum grease foam; level high low; float tether; pump; bubble air oxygen; drain slow; sewage clean; jar blanket; hot warm heat; silent quiet dark; pressure gauge; leak drip; timer clock dose; relay coil; current; winding; cloudy brown clear; soap; splice lead; guest visitor crowd wash laundr',
   'find.any.float': 'float',
   'find.any.breaker': 'breaker',
   'find.any.circuit': 'its circuit',

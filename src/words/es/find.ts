@@ -33,8 +33,8 @@ export const find: Record<keyof typeof en, string> = {
   'find.passed.yes': 'superado',
   'find.passed.no': 'aún no',
   'find.months': 'enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre',
-  'find.same':
-    'lámpara luz foco; zumbador alarma pita pitaba pitido; olor huele olía peste; inodoro taza baño; compresor soplador; interruptor pastilla; corriente electricidad apagón luz; césped pasto jardín campo; mojado blando húmedo encharcado; aspersor aspersores riego; ultravioleta uv; cloro lejía; lodo lodos fango; vacaciones viaje fuera; lluvia tormenta truenos; hielo helada congelado; ruido zumbido traquetea; visitas invitados huéspedes',
+  'find.signs':
+    'luz lampara foco encend; zumb alarma pit; ol huel peste; interior adentro; afuera patio; huevo; inodoro taza cisterna; zumba traque ruido gorgo; compresor soplador; interruptor palanca dispar; corriente volt electr tension; cesped pasto campo suelo; mojad bland humed encharc; asper riego boquilla; ultravioleta uv; cloro lejia pastilla tira; lodo fango solido; nata grasa espuma; nivel alto bajo; flotador cable; bomba; burbuja aire oxigeno; drenaje lento despacio; aguas registro; jarra manto; calient calor; silenci callad apagad; presion manometro; fuga gote pierde; temporizador reloj dosis; rele bobina; devanado; turbi parda clar; jabon; empalme; invitad visita huesped lavad',
   'find.any.float': 'flotador',
   'find.any.breaker': 'interruptor',
   'find.any.circuit': 'su circuito',

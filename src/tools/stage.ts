@@ -17,6 +17,8 @@ export interface AppOptions {
   readonly touch?: boolean;
   /** Language the browser asks for; `en-US` unless said. */
   readonly locale?: string;
+  /** What the page's calendar and clock stand at, such as `2031-05-14T10:00`; now unless said. */
+  readonly now?: string;
   /** `reduce` unless said. */
   readonly motion?: 'reduce' | 'no-preference';
 }
@@ -66,6 +68,7 @@ async function openApp(browser: Browser, base: string, options: AppOptions): Pro
     timezoneId: 'America/Chicago',
     reducedMotion: options.motion ?? 'reduce',
   });
+  if (options.now !== undefined) await context.clock.setFixedTime(new Date(`${options.now}-06:00`));
   const page = await context.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(String(error)));

@@ -13,11 +13,12 @@ import { minutesOf } from './minutes.ts';
 export function DayLine({ debrief, recordKey }: { readonly debrief: DebriefView; readonly recordKey: number }) {
   const desk = useDesk();
   const { t } = desk;
-  const field = useRef<HTMLInputElement>(null);
+  const field = useRef<HTMLTextAreaElement>(null);
   const [told, setTold] = useState('');
   const entry = desk.finished.value.find(({ key }) => key === recordKey);
   if (entry === undefined || !wasOfDay(desk, entry)) return null;
-  const line = desk.speak.value(dayLine(desk, entry, minutesOf(debrief)));
+  // Spaces that do not break are for the page.
+  const line = desk.speak.value(dayLine(desk, entry, minutesOf(debrief))).replaceAll('\u00a0', ' ');
   const copy = async () => {
     // Where a page may not write to the clipboard, who is at it can.
     const copied = await navigator.clipboard?.writeText(line).then(
@@ -31,7 +32,7 @@ export function DayLine({ debrief, recordKey }: { readonly debrief: DebriefView;
     <section class="card day-line" aria-labelledby="day-line-title">
       <h2 id="day-line-title">{t('start.day')}</h2>
       <p class="small">{t('day.lead')}</p>
-      <input ref={field} type="text" readOnly value={line} aria-label={t('day.label')} />
+      <textarea ref={field} rows={3} readOnly value={line} aria-label={t('day.label')} />
       <button type="button" class="secondary" data-copy-line onClick={() => void copy()}>
         <Icon name="sheet" /> {t('day.copy')}
       </button>

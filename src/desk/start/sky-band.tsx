@@ -1,7 +1,7 @@
 interface Props {
   readonly secondOfDay: number;
   readonly month: number;
-  /** The end that stays in sight where there is little room. */
+  /** Only the panel, drawn larger, where there is little room. */
   readonly at?: 'panel';
 }
 
@@ -18,8 +18,8 @@ export function SkyBand({ secondOfDay, month, at }: Props) {
   return (
     <svg
       class={`sky-band ${night ? 'night' : dusk ? 'dusk' : 'day'} ${season}`}
-      viewBox="0 0 320 64"
-      preserveAspectRatio={at ? 'xMaxYMax slice' : 'xMidYMax slice'}
+      viewBox={at ? '202 6 72 58' : '0 0 320 64'}
+      preserveAspectRatio="xMidYMax slice"
       aria-hidden="true"
       focusable="false"
     >

@@ -61,6 +61,12 @@ export default defineConfig(({ mode }) => {
         output: {
           // Vite takes the bundler's own comments out of the page, but leaves them in its workers.
           comments: { annotation: false },
+          // What many parts of the engine's worker share, in one file.
+          codeSplitting: {
+            groups: [
+              { name: 'session', test: /\Wsrc\W(?:calls\W(?:cost|places)|desk\Wengine)\.ts$/, minShareCount: 2 },
+            ],
+          },
           chunkFileNames: ({ facadeModuleId }) => `assets/${dataFolder(facadeModuleId) ?? 'worker'}-[name]-[hash].js`,
         },
       },

@@ -3,6 +3,7 @@ import type { ofAccess } from './en-access.ts';
 import type { ofBuild } from './en-build.ts';
 import type { ofClass } from './en-class.ts';
 import type { ofDrills } from './en-drills.ts';
+import type { ofFind } from './en-find.ts';
 import type { ofHome } from './en-home.ts';
 import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
@@ -28,7 +29,8 @@ export type Key =
   | keyof typeof ofInstructor
   | keyof typeof ofHome
   | keyof typeof ofVisit
-  | keyof typeof ofAccess;
+  | keyof typeof ofAccess
+  | keyof typeof ofFind;
 
 /** One language, loaded. */
 export interface Words {
@@ -38,7 +40,7 @@ export interface Words {
 
 /**
  * Texts that a call does without: a debrief and a coach say more; drills, a quiz, calls from elsewhere, a class, a meter, a
- * trainer, a household, a routine visit, the yard in words and what is kept other things.
+ * trainer, a household, a routine visit, the yard in words, a search and what is kept other things.
  */
 export type Extra =
   | 'debrief'
@@ -52,7 +54,8 @@ export type Extra =
   | 'instructor'
   | 'home'
   | 'visit'
-  | 'access';
+  | 'access'
+  | 'find';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {

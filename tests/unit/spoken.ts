@@ -7,6 +7,7 @@ import { ofAccess as enAccess } from '../../src/words/en-access.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
+import { ofFind as enFind } from '../../src/words/en-find.ts';
 import { ofHome as enHome } from '../../src/words/en-home.ts';
 import { ofInstructor as enInstructor } from '../../src/words/en-instructor.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
@@ -22,6 +23,7 @@ import { ofAccess as esAccess } from '../../src/words/es-access.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
+import { ofFind as esFind } from '../../src/words/es-find.ts';
 import { ofHome as esHome } from '../../src/words/es-home.ts';
 import { ofInstructor as esInstructor } from '../../src/words/es-instructor.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
@@ -51,6 +53,7 @@ export const ENGLISH: Words = {
     ...enHome,
     ...enVisit,
     ...enAccess,
+    ...enFind,
   },
 };
 export const SPANISH: Words = {
@@ -71,6 +74,7 @@ export const SPANISH: Words = {
     ...esHome,
     ...esVisit,
     ...esAccess,
+    ...esFind,
   },
 };
 
@@ -98,6 +102,7 @@ const CORE_TOPICS = [
   'teaching',
   'breach',
   'flags',
+  'proofs',
   'verdict',
   'happenings',
   'replays',

@@ -41,6 +41,7 @@ describe('the dictionaries', () => {
       'home',
       'visit',
       'access',
+      'find',
     ] as const;
     const withTheirFiles = [
       [ENGLISH, { ...en, ...enOffline }],

@@ -1,4 +1,5 @@
 /** Aeration chamber with drop lines and diffusers, and the hopper clarifier that hangs in the same tank. */
+
 import type { ChamberScene } from '../scene/types.ts';
 import {
   paintContentPencil,
@@ -12,12 +13,13 @@ import {
 } from './basin.ts';
 import { INK, mix, PAPER, PENCIL, SHELL, waterColour } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, draw, fade, hatch, lined, type Pen, pencilHatch, rect, within } from './pen.ts';
 
 /** Outline of the hopper. */
 function hopper(layout: Layout): Path2D {
   const c = layout.clarifier;
-  return new Path2D(
+  return newPath(
     `M${c.left} ${c.top}V${c.straight}L${c.slot[0]} ${c.tip}H${c.slot[1]}L${c.right} ${c.straight}V${c.top}Z`,
   );
 }
@@ -72,7 +74,7 @@ export function paintAerationInk(pen: Pen, layout: Layout, c: ChamberScene, leve
 
 function foam(pen: Pen, layout: Layout, levelY: number, thick: number): void {
   const { inside } = layout.aeration;
-  const p = new Path2D();
+  const p = newPath();
   for (let x = inside.x + 3, i = 0; x < layout.clarifier.left; x += 7, i++) {
     const r = Math.max(2.5, thick * (0.5 + 0.2 * (i % 3)));
     p.moveTo(x + r, levelY - r * 0.6);

@@ -1,9 +1,11 @@
 /** Floats on the tree: they hang from their tether when the water is below them and point up when it is above. */
+
 import { Container } from 'pixi.js';
 import type { FloatScene } from '../scene/types.ts';
 import { Cel } from './cel.ts';
 import { FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, draw, type Pen, rect } from './pen.ts';
 
 const TETHER = 15;
@@ -82,7 +84,7 @@ function contact(pen: Pen, made: boolean | null): void {
     ...(made === null ? { dash: [2, 1.6] } : {}),
   });
   if (made === null) return;
-  const p = new Path2D();
+  const p = newPath();
   p.arc(0, made ? 3.6 : -2.6, 2.4, 0, 6.2832);
   draw(pen, p, { fill: '#9fb4bb', width: 0.8 });
   draw(pen, 'M-2 6.4h1.4M0.6 6.4h1.4', { stroke: '#b06a34', width: 1.2 });

@@ -1,5 +1,5 @@
 /** The sheet of the whole works. */
-import { Container, Graphics } from 'pixi.js';
+import { Container } from 'pixi.js';
 import type { PartId, Scene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import { Backdrop } from './backdrop.ts';
@@ -15,11 +15,12 @@ import { Fixtures } from './fixtures.ts';
 import { Floats } from './floats.ts';
 import { inkShare } from './ink.ts';
 import { fieldName, partName } from './labels.ts';
-import { LAWN_FOOT, type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
+import { type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
 import { type Name, namesOnPlate, namesWithin, type Setting } from './names.ts';
 import { paintNotes } from './notes.ts';
+import type { OpenAir } from './openAir.ts';
 import { type Box, box, textWidth } from './pen.ts';
-import { Rain } from './rain.ts';
+import { isPlain } from './season.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
 import { Spray } from './spray.ts';
@@ -42,11 +43,11 @@ export class Works implements Sheet {
   readonly #drops: Drops;
   readonly #spray: Spray;
   readonly #effects: Effects;
-  readonly #rain = new Rain();
+  #air: OpenAir | null = null;
+  #coming: Promise<void> | null = null;
   readonly #names = new Cel();
   readonly #notes = new Cel();
   readonly #frame = new Cel();
-  readonly #dusk = new Graphics();
   readonly #eased = new Eased();
   #layout: Layout | null = null;
   #layoutKey = '';
@@ -71,12 +72,9 @@ export class Works implements Sheet {
       this.#floats.root,
       f.above,
       this.#drops.root,
-      this.#dusk,
-      this.#backdrop.light.sprite,
       f.lamp,
       this.#effects.root,
       this.#spray.root,
-      this.#rain.root,
       this.#names.sprite,
       this.#notes.sprite,
       this.#frame.sprite,
@@ -107,6 +105,20 @@ export class Works implements Sheet {
     return { limits, home };
   }
 
+  /** What is still to be fetched before a scene can be drawn whole; undefined where nothing is, or no longer. */
+  prepare({ sky }: Scene): Promise<void> | undefined {
+    if (this.#air !== null || isPlain(sky)) return undefined;
+    this.#coming ??= import('./openAir.ts').then(({ OpenAir }) => {
+      const air = new OpenAir();
+      this.#air = air;
+      this.#backdrop.hang(air);
+      const { root } = this;
+      root.addChildAt(air.over, root.getChildIndex(this.#fixtures.lamp));
+      root.addChildAt(air.root, root.getChildIndex(this.#names.sprite));
+    });
+    return this.#coming;
+  }
+
   /** Where a part is, to zoom to it or to pan to it. */
   partBox(part: PartId): Box {
     return this.#layout?.parts[part] ?? box(0, 0, 1, 1);
@@ -117,17 +129,10 @@ export class Works implements Sheet {
     if (layout === null) return;
     this.#print = p;
     this.#aim(p);
-    const { scene } = p;
-    this.#backdrop.print(layout, p);
+    this.#backdrop.print(layout, p, this.#air);
     this.#fixtures.print(layout, p, this.#headsUp(p));
     this.#paintMoving(layout, p);
-    const night = 1 - scene.sky.daylight;
-    const d = this.#dusk.clear();
-    if (night > 0.02) {
-      d.rect(p.area.x, p.area.y, p.area.width, Math.max(0, Math.min(LAWN_FOOT, p.area.y + p.area.height) - p.area.y));
-      d.fill({ color: 0x10182a, alpha: 0.42 * night });
-    }
-    this.#rain.set(p.area, scene.sky.rain, p.scale);
+    this.#air?.print(layout, p);
     this.#showWords(layout, p);
     this.root.visible = true;
   }
@@ -140,8 +145,8 @@ export class Works implements Sheet {
     if (easing) this.#paintMoving(layout, p);
     if (easing) this.#fixtures.print(layout, p, this.#headsUp(p));
     let moving = easing;
-    for (const m of [this.#bubbles, this.#drops, this.#spray, this.#effects, this.#rain]) {
-      moving = m.step(t, dt) || moving;
+    for (const m of [this.#bubbles, this.#drops, this.#spray, this.#effects, this.#air]) {
+      moving = m?.step(t, dt) || moving;
     }
     return moving;
   }
@@ -166,7 +171,7 @@ export class Works implements Sheet {
     this.#fixtures.stale();
     this.#chambers.stale();
     this.#floats.stale();
-    this.#rain.stale();
+    this.#air?.stale();
     for (const c of [this.#names, this.#notes, this.#frame]) c.stale();
   }
 

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PART_IDS } from '../../src/scene/types.ts';
 import { findBrowser, LAUNCH_ARGS } from '../../src/tools/browser.ts';
 import { overlap } from '../../src/yard/pen.ts';
-import type { SceneName } from './fixtures/index.ts';
+import { type SceneName, SKIES } from './fixtures/index.ts';
 import type { Harness } from './harness/harness.ts';
 import { type Served, serveHarness } from './harness/serve.ts';
 import { inBrowser } from './page.ts';
@@ -69,6 +69,22 @@ inBrowser('the drawn yard', () => {
     await page.evaluate(() => window.harness.showCopy('callStart'));
     expect(await picture(page)).toBe(first);
     expect(open_).not.toBe(first);
+    await page.close();
+  });
+
+  it('draws each season, hour and weather as its own, and the same again', async () => {
+    const { page, errors } = await open({ scene: 'idleDay', still: true, height: 420 });
+    const seen = new Map<string, string>([['idleDay', await picture(page)]]);
+    for (const name of Object.keys(SKIES) as (keyof typeof SKIES)[]) {
+      await page.evaluate((s) => window.harness.show(s), name);
+      seen.set(name, await picture(page));
+    }
+    expect(new Set(seen.values()).size).toBe(seen.size);
+    for (const name of ['clearNight', 'idleDay'] as const) {
+      await page.evaluate((s) => window.harness.show(s), name);
+      expect(await picture(page), name).toBe(seen.get(name));
+    }
+    expect(errors).toEqual([]);
     await page.close();
   });
 

@@ -11,11 +11,13 @@ export function paintGround(pen: Pen, view: Box, perMetre: number, season: Seaso
   const bottom = view.y + view.height + 4;
   if (bottom < 0) return;
   const deep = Math.max(bottom, 3 * perMetre);
+  const first = 0.25 * perMetre;
   const second = 1.12 * perMetre;
   const third = 2.12 * perMetre;
   pen.fillStyle = fade(pen, 0, third * 1.35, [
-    [0, '#7d5d3a'],
-    [0.035, '#a87f4f'],
+    [0, '#5f4429'],
+    [0.05, '#7b5935'],
+    [0.078, '#8d6840'],
     [0.09, '#b98f5b'],
     [0.36, '#c39a66'],
     [0.4, '#a97d4d'],
@@ -24,14 +26,15 @@ export function paintGround(pen: Pen, view: Box, perMetre: number, season: Seaso
     [1, '#735437'],
   ]);
   pen.fillRect(left, 0, right - left, deep);
-  strata(pen, left, right, second, third);
+  strata(pen, left, right, [first, second, third]);
   pebbles(pen, left, right, perMetre, deep);
   roots(pen, left, right);
   lawn(pen, left, right, season);
   season.over?.(pen, left, right, perMetre);
 }
 
-function strata(pen: Pen, left: number, right: number, second: number, third: number): void {
+/** Where topsoil, subsoil and stony ground meet. */
+function strata(pen: Pen, left: number, right: number, tops: readonly [number, number, number]): void {
   const wave = (y: number, seed: number) => {
     const r = noise(seed);
     let d = `M-600 ${y}`;
@@ -43,8 +46,9 @@ function strata(pen: Pen, left: number, right: number, second: number, third: nu
   pen.rect(left, 0, right - left, 4000);
   pen.clip();
   for (const [y, seed, colour] of [
-    [second, 3, '#6d4f31'],
-    [third, 4, '#5a4129'],
+    [tops[0], 2, '#54391f'],
+    [tops[1], 3, '#6d4f31'],
+    [tops[2], 4, '#5a4129'],
   ] as const) {
     draw(pen, wave(y, seed), { stroke: colour, width: 1.4, alpha: 0.65 });
     draw(pen, wave(y + 5, seed + 20), { stroke: colour, width: 0.9, alpha: 0.4, dash: [14, 9, 3, 8] });

@@ -8,7 +8,6 @@ import { paintFrame, paintNames } from './callouts.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
 import { Chambers } from './chambers.ts';
-import { Drops } from './drops.ts';
 import { Eased } from './eased.ts';
 import { Effects } from './effects.ts';
 import { Fixtures } from './fixtures.ts';
@@ -24,6 +23,7 @@ import { isPlain } from './season.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
 import { Spray } from './spray.ts';
+import type { Waters } from './waters.ts';
 
 /** Least height of the plate: sky for the panel's lamp, the deepest tank, the callouts. */
 const LEAST_HEIGHT = 452;
@@ -40,11 +40,12 @@ export class Works implements Sheet {
   readonly #chambers = new Chambers();
   readonly #floats = new Floats();
   readonly #bubbles: Bubbles;
-  readonly #drops: Drops;
   readonly #spray: Spray;
   readonly #effects: Effects;
+  readonly #sparks: Sparks;
   #air: OpenAir | null = null;
-  #coming: Promise<void> | null = null;
+  #waters: Waters | null = null;
+  readonly #coming = new Map<string, Promise<void>>();
   readonly #names = new Cel();
   readonly #notes = new Cel();
   readonly #frame = new Cel();
@@ -59,7 +60,7 @@ export class Works implements Sheet {
 
   constructor(sparks: Sparks) {
     this.#bubbles = new Bubbles(sparks.bubble);
-    this.#drops = new Drops(sparks.drop);
+    this.#sparks = sparks;
     this.#spray = new Spray(sparks.bead);
     this.#effects = new Effects(sparks);
     const f = this.#fixtures;
@@ -71,7 +72,6 @@ export class Works implements Sheet {
       f.pump,
       this.#floats.root,
       f.above,
-      this.#drops.root,
       f.lamp,
       this.#effects.root,
       this.#spray.root,
@@ -106,17 +106,37 @@ export class Works implements Sheet {
   }
 
   /** What is still to be fetched before a scene can be drawn whole; undefined where nothing is, or no longer. */
-  prepare({ sky }: Scene): Promise<void> | undefined {
-    if (this.#air !== null || isPlain(sky)) return undefined;
-    this.#coming ??= import('./openAir.ts').then(({ OpenAir }) => {
-      const air = new OpenAir();
-      this.#air = air;
-      this.#backdrop.hang(air);
-      const { root } = this;
-      root.addChildAt(air.over, root.getChildIndex(this.#fixtures.lamp));
-      root.addChildAt(air.root, root.getChildIndex(this.#names.sprite));
-    });
-    return this.#coming;
+  prepare({ sky, flows, field, ultraviolet }: Scene): Promise<unknown> | undefined {
+    const wanted: Promise<void>[] = [];
+    const want = (name: string, fetch: () => Promise<void>) => {
+      const coming = this.#coming.get(name) ?? fetch();
+      this.#coming.set(name, coming);
+      wanted.push(coming);
+    };
+    const { root } = this;
+    if (this.#air === null && !isPlain(sky)) {
+      want('air', async () => {
+        const air = new (await import('./openAir.ts')).OpenAir();
+        this.#air = air;
+        this.#backdrop.hang(air);
+        root.addChildAt(air.over, root.getChildIndex(this.#fixtures.lamp));
+        root.addChildAt(air.root, root.getChildIndex(this.#names.sprite));
+      });
+    }
+    const { relief_Ls: _gush, ...known } = flows;
+    if (this.#waters === null && Object.values(known).some((flow) => flow !== null)) {
+      want('waters', async () => {
+        const waters = new (await import('./waters.ts')).Waters(this.#sparks);
+        this.#waters = waters;
+        root.addChildAt(waters.root, root.getChildIndex(this.#fixtures.above) + 1);
+      });
+    }
+    if (this.#fixtures.rare === null && (field.kind === 'drip' || ultraviolet.present)) {
+      want('rare', async () => {
+        this.#fixtures.rare = await import('./rareParts.ts');
+      });
+    }
+    return wanted.length === 0 ? undefined : Promise.all(wanted);
   }
 
   /** Where a part is, to zoom to it or to pan to it. */
@@ -145,7 +165,7 @@ export class Works implements Sheet {
     if (easing) this.#paintMoving(layout, p);
     if (easing) this.#fixtures.print(layout, p, this.#headsUp(p));
     let moving = easing;
-    for (const m of [this.#bubbles, this.#drops, this.#spray, this.#effects, this.#air]) {
+    for (const m of [this.#bubbles, this.#waters, this.#spray, this.#effects, this.#air]) {
       moving = m?.step(t, dt) || moving;
     }
     return moving;
@@ -199,13 +219,14 @@ export class Works implements Sheet {
   #paintMoving(layout: Layout, p: Print): void {
     const { scene } = p;
     this.#chambers.print(layout, p, this.#eased);
-    this.#floats.show(layout, scene.floats, p.scale);
+    const stored = this.#eased.get('pump-tank');
+    this.#floats.show(layout, scene.floats, p.scale, stored === null ? null : layout.y(stored));
     const air = scene.chambers.aeration;
     const level = this.#eased.get('aeration');
     const surface = level === null ? layout.aeration.outletY : layout.y(level);
     const known = level !== null && air.bubbles_Lmin !== null;
     this.#bubbles.set(layout, known ? (air.bubbles_Lmin ?? 0) : 0, surface, inkShare(air.ink), air.ink.kind !== 'live');
-    this.#drops.set(layout, scene.flows);
+    this.#waters?.set(layout, scene, this.#eased);
     this.#spray.set(layout, this.#pressure(), scene.field);
     this.#effects.set(layout, scene);
   }

@@ -15,7 +15,7 @@ const DRAWING = /drawing|sheets|yard|Renderer/;
  * with at home, handed in to a trainer, or launched by a course platform.
  */
 const LATER =
-  /after-call|openAir|answering|class|extras|home|hood|instructor|open-desk|resume|debrief|drills|quiz|later|Closeup|coach|caution|guide|expert|brought|printed|screens|share|take|launch|course|cmi5/;
+  /after-call|openAir|waters|rareParts|picture-tools|poster|glass|answering|class|extras|home|hood|instructor|open-desk|resume|debrief|drills|quiz|later|Closeup|coach|caution|guide|expert|brought|printed|screens|share|take|launch|course|cmi5/;
 
 /** Names of the data files among scripts, without what the bundler adds to tell versions apart. */
 function dataOf(scripts: readonly string[]): readonly string[] {

@@ -5,17 +5,20 @@ import { STAFFS } from '../words/units.ts';
 import type { Hotspot, Yard } from '../yard/index.ts';
 import { useDesk } from './desk.ts';
 import type { CloseUp } from './picture.ts';
+import { PictureTools } from './picture-tools.tsx';
 
 interface Props {
   readonly scene: Scene;
   readonly part: PartId | null;
   readonly view: CloseUp;
   readonly onSelect: (part: PartId) => void;
+  /** Without the glass and the way to keep it: other things lie over the picture. */
+  readonly bare?: boolean;
   readonly children?: (spots: readonly Hotspot[], yard: Yard) => ComponentChildren;
 }
 
 /** Holds the drawn picture: loads it when first needed, keeps it told, and lets it go. */
-export function PictureHost({ scene, part, view, onSelect, children }: Props) {
+export function PictureHost({ scene, part, view, onSelect, bare = false, children }: Props) {
   const desk = useDesk();
   const whole = useRef<HTMLDivElement>(null);
   const host = useRef<HTMLDivElement>(null);
@@ -67,6 +70,7 @@ export function PictureHost({ scene, part, view, onSelect, children }: Props) {
       <div ref={host} class="picture-host" aria-hidden="true" />
       {yard === null && <p class="picture-wait">{desk.t(failed ? 'call.picture.failed' : 'call.picture.loading')}</p>}
       {yard !== null && children?.(spots, yard)}
+      {yard !== null && view === 'yard' && !bare && <PictureTools yard={yard} scene={scene} />}
     </div>
   );
 }

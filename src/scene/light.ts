@@ -76,6 +76,7 @@ export function skyOf({ day, secondOfDay, cloud, rain, storm }: Surroundings): S
     cloud: rain_mmh > 0 ? Math.max(cloud, 0.75) : cloud,
     rain_mmh,
     wet: clamp(fallen_mm / PUDDLES_mm + (rain_mmh > 0 ? 0.3 : 0), 0, 1),
+    date: { year: day.year, month: day.month, day: day.day },
     yearDay,
     frost: frostOf(yearDay, cloud, rain_mmh, sun.up),
     sun,

@@ -7,6 +7,7 @@
  */
 import type { Message } from '../service/message.ts';
 import { PLACES, type Place } from '../service/person.ts';
+import type { CalendarDay } from '../unit/calendar.ts';
 
 /** The parts one can go to, in the order the water takes, then the dry ones: every place but the phone. */
 export type PartId = Exclude<Place, 'phone'>;
@@ -255,7 +256,8 @@ export interface SkyScene {
   readonly rain_mmh: number;
   /** How wet the ground lies, 0 dry to 1 standing in puddles. */
   readonly wet: number;
-  /** Day of the year, 1 to 366: trees and lawn follow it. */
+  /** Day of the calendar, and of the year, 1 to 366: trees and lawn follow it. */
+  readonly date: CalendarDay;
   readonly yearDay: number;
   /** Hoar frost on lawn and twigs, 0 to 1. */
   readonly frost: number;

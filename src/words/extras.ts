@@ -14,6 +14,7 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     instructor: async () => (await import('./en-instructor.ts')).ofInstructor,
     home: async () => (await import('./en-home.ts')).ofHome,
     visit: async () => (await import('./en-visit.ts')).ofVisit,
+    picture: async () => (await import('./en-picture.ts')).ofPicture,
   },
   es: {
     debrief: async () => (await import('./es-later.ts')).later,
@@ -27,5 +28,6 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     instructor: async () => (await import('./es-instructor.ts')).ofInstructor,
     home: async () => (await import('./es-home.ts')).ofHome,
     visit: async () => (await import('./es-visit.ts')).ofVisit,
+    picture: async () => (await import('./es-picture.ts')).ofPicture,
   },
 };

@@ -7,6 +7,7 @@ import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
 import type { ofMeter } from './en-meter.ts';
+import type { ofPicture } from './en-picture.ts';
 import type { ofQuiz } from './en-quiz.ts';
 import type { ofShare } from './en-share.ts';
 import type { ofVisit } from './en-visit.ts';
@@ -26,7 +27,8 @@ export type Key =
   | keyof typeof ofMeter
   | keyof typeof ofInstructor
   | keyof typeof ofHome
-  | keyof typeof ofVisit;
+  | keyof typeof ofVisit
+  | keyof typeof ofPicture;
 
 /** One language, loaded. */
 export interface Words {
@@ -36,7 +38,7 @@ export interface Words {
 
 /**
  * Texts that a call does without: a debrief and a coach say more; drills, a quiz, calls from elsewhere, a class, a meter, a
- * trainer, a household, a routine visit and what is kept other things.
+ * trainer, a household, a routine visit, a picture looked into or kept, and what is kept other things.
  */
 export type Extra =
   | 'debrief'
@@ -49,7 +51,8 @@ export type Extra =
   | 'meter'
   | 'instructor'
   | 'home'
-  | 'visit';
+  | 'visit'
+  | 'picture';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {

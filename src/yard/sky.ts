@@ -18,7 +18,7 @@ export function paintDaySky(pen: Pen, view: Box): void {
 
 /** Where sun and moon stand on the plate, which looks south: east on the left, the horizon in the hills. */
 export function skyPoint({ up, across }: BodyScene): readonly [number, number] {
-  return [PLATE_WIDTH * (0.5 + 0.46 * across), -38 - 172 * up];
+  return [PLATE_WIDTH * (0.5 + 0.46 * across), -34 - 132 * up];
 }
 
 /** Room that the sun takes with its rays. */

@@ -139,6 +139,16 @@ export class Works implements Sheet {
     return wanted.length === 0 ? undefined : Promise.all(wanted);
   }
 
+  get layout(): Layout | null {
+    return this.#layout;
+  }
+
+  /** All that is drawn but words and frame. */
+  get pictured(): readonly Container[] {
+    const words: readonly Container[] = [this.#names, this.#notes, this.#frame].map(({ sprite }) => sprite);
+    return this.root.children.filter((child) => !words.includes(child));
+  }
+
   /** Where a part is, to zoom to it or to pan to it. */
   partBox(part: PartId): Box {
     return this.#layout?.parts[part] ?? box(0, 0, 1, 1);

@@ -307,6 +307,19 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       else worksAt = { scale: 1, ...there };
     },
     zoom: (by) => moveTo({ ...camera.target, scale: inReach(camera.target.scale * by) }, true),
+    poster: async (wish) => {
+      const { makePoster } = await import('./poster.ts');
+      if (scene === null) throw new Error('nothing is drawn yet');
+      return makePoster(scene, { text, staff }, wish);
+    },
+    glass: async () =>
+      (await import('./glass.ts')).makeGlass({
+        works,
+        scene: () => scene,
+        toPlate: (x, y) => [camera.view.x + x / camera.now.scale, camera.view.y + y / camera.now.scale],
+        toScreen: (x, y) => [(x - camera.view.x) * camera.now.scale, (y - camera.view.y) * camera.now.scale],
+        scale: () => camera.now.scale,
+      }),
     setStill(on) {
       still = on;
       if (on) camera.jump(camera.target);

@@ -38,6 +38,7 @@ describe('the dictionaries', () => {
       'instructor',
       'home',
       'visit',
+      'picture',
     ] as const;
     for (const [words, course] of [[ENGLISH, en] as const, [SPANISH, es] as const]) {
       const { texts } = await loadWords(words.language, ...all);

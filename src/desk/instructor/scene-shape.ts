@@ -123,6 +123,7 @@ export const scene: Shape<Scene> = fields({
     cloud: finite,
     rain_mmh: finite,
     wet: finite,
+    date: fields({ year: finite, month: finite, day: finite }),
     yearDay: finite,
     frost: finite,
     sun: fields(body),

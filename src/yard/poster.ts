@@ -4,6 +4,7 @@ import { type Copyist, stepsOf } from './copy.ts';
 import { ACTION, CARD, INK, PAPER, PENCIL, SCUM, SLUDGE, waterColour } from './ink.ts';
 import { withPaths } from './path.ts';
 import { type Box, box, draw, hatch, type Pen, rect, textWidth, within, wrap, write } from './pen.ts';
+import { KEYS, type Keyed, type PosterWish, type PosterWords } from './posterWords.ts';
 import type { Print } from './sheet.ts';
 import { makeSparks } from './sparks.ts';
 import { SvgPen } from './svgPen.ts';
@@ -17,27 +18,6 @@ const WIDE = 1440;
 const EDGE = 32;
 const HEAD = 92;
 const PLATE_TALL = 600;
-
-/** What the legend explains by a patch of colour. */
-export const KEYS = ['pencil', 'ink', 'raw', 'mixed', 'settled', 'treated', 'scum', 'sludge', 'air'] as const;
-export type Keyed = (typeof KEYS)[number];
-
-/** What is written on the sheet, in the language of who keeps it. */
-export interface PosterWords {
-  readonly title: string;
-  readonly when: string;
-  readonly legend: Readonly<Record<Keyed, string>>;
-  /** That it is a simulation, of no real property. */
-  readonly simulated: string;
-  /** What of it is a picture within the drawing. */
-  readonly drawing: string;
-}
-
-export interface PosterWish extends PosterWords {
-  readonly kind: 'png' | 'svg';
-  /** Share of the work that is done. */
-  readonly progress: (share: number) => void;
-}
 
 export async function makePoster(scene: Scene, speech: Speech, wish: PosterWish): Promise<Blob> {
   const works = new Works(makeSparks());

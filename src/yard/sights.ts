@@ -192,7 +192,8 @@ function pressedSight({ flows, field }: Scene, id: GlassWord): Sight {
   return { cut: { kind: 'pipe', full: 1, flows: flowing, water }, says };
 }
 
-function airLine(layout: Layout, { compressor: air }: Scene): Thing {
+/** Air is known from its bubbles: no further than the chamber was looked into. */
+function airLine(layout: Layout, { compressor: air, chambers }: Scene): Thing {
   const c = layout.compressor;
   const x = layout.dropLines[1] ?? c.x;
   const along: Point[] = [
@@ -201,7 +202,7 @@ function airLine(layout: Layout, { compressor: air }: Scene): Thing {
     [x, manifoldY(layout)],
   ];
   const name = say('glass.name.air');
-  const flow = air.flow_Lmin;
+  const flow = inkShare(chambers.aeration.ink) > 0 ? air.flow_Lmin : null;
   const cut: AirSight = { kind: 'air', flow_Lmin: flow };
   const flows = say('glass.air.flows', {
     name,

@@ -4,7 +4,7 @@ import type { PartId, Scene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import type { Glass } from './glass.ts';
 import type { Box } from './pen.ts';
-import type { PosterWish } from './poster.ts';
+import type { PosterWish } from './posterWords.ts';
 import type { RendererWish } from './renderer.ts';
 
 /** The whole cutaway, one of the two detailed close-ups, or the cutaway zoomed to a part. */

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Scene } from '../../scene/types.ts';
 import { formatClock } from '../../words/measure.ts';
 import type { Yard } from '../../yard/index.ts';
-import { KEYS, type PosterWords } from '../../yard/poster.ts';
+import { KEYS, type PosterWords } from '../../yard/posterWords.ts';
 import { type Desk, useDesk } from '../desk.ts';
 import { handOverFile } from '../hand-over.ts';
 import { Icon } from '../icons.tsx';

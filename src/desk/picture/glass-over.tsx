@@ -30,6 +30,9 @@ const ARROWS: Readonly<Record<string, Point>> = {
   ArrowDown: [0, 1],
 };
 
+/** Whether a stop is far enough from an edge to be looked at. */
+const inSight = (at: number, side: number): boolean => at > 40 && at < side - 40;
+
 /** The glass over the picture: it lies over the buttons there until it is put away, and says in words what it shows. */
 export function GlassOver({ yard, scene, onAway }: Props) {
   const desk = useDesk();
@@ -48,8 +51,9 @@ export function GlassOver({ yard, scene, onAway }: Props) {
         if (gone) return;
         setGlass(made);
         const { clientWidth = 0, clientHeight = 0 } = layer.current ?? {};
-        const seen = made.stops().find(([x, y]) => x > 60 && x < clientWidth - 60 && y > 40 && y < clientHeight - 40);
-        setAt(seen ?? [clientWidth / 2, clientHeight / 2]);
+        const stops = made.stops();
+        stop.current = stops.findIndex(([x, y]) => inSight(x, clientWidth) && inSight(y, clientHeight));
+        setAt(stops[stop.current] ?? [clientWidth / 2, clientHeight / 2]);
         layer.current?.focus();
       },
       () => {
@@ -83,7 +87,6 @@ export function GlassOver({ yard, scene, onAway }: Props) {
     const to = stops[stop.current];
     const { clientWidth = 0, clientHeight = 0 } = layer.current ?? {};
     if (to === undefined) return;
-    const inSight = (at: number, side: number) => at > 40 && at < side - 40;
     if (inSight(to[0], clientWidth) && inSight(to[1], clientHeight)) {
       hold(to);
       return;

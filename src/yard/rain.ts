@@ -35,7 +35,7 @@ export class Rain implements Mover {
     const above = LANDS - view.y;
     this.root.visible = rain_mmh > 0 && above > 0;
     this.#view = view;
-    this.#count = this.root.visible ? Math.min(MOST, Math.round(70 * Math.sqrt(rain_mmh) * (view.width / 1440))) : 0;
+    this.#count = this.root.visible ? Math.min(MOST, Math.round(55 * Math.sqrt(rain_mmh) * (view.width / 1440))) : 0;
     this.#speed = rain_mmh > 0 ? fallSpeed(rain_mmh) * perMetre : 0;
     for (const [i, { sprite }] of this.#drops.entries()) {
       sprite.visible = i < this.#count;

@@ -16,6 +16,7 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     visit: async () => (await import('./en-visit.ts')).ofVisit,
     access: async () => (await import('./en-access.ts')).ofAccess,
     find: async () => (await import('./en-find.ts')).ofFind,
+    picture: async () => (await import('./en-picture.ts')).ofPicture,
   },
   es: {
     debrief: async () => (await import('./es-later.ts')).later,
@@ -31,5 +32,6 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     visit: async () => (await import('./es-visit.ts')).ofVisit,
     access: async () => (await import('./es-access.ts')).ofAccess,
     find: async () => (await import('./es-find.ts')).ofFind,
+    picture: async () => (await import('./es-picture.ts')).ofPicture,
   },
 };

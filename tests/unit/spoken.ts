@@ -13,6 +13,7 @@ import { ofInstructor as enInstructor } from '../../src/words/en-instructor.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
 import { ofMeter as enMeter } from '../../src/words/en-meter.ts';
+import { ofPicture as enPicture } from '../../src/words/en-picture.ts';
 import { ofQuiz as enQuiz } from '../../src/words/en-quiz.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
 import { ofVisit as enVisit } from '../../src/words/en-visit.ts';
@@ -29,6 +30,7 @@ import { ofInstructor as esInstructor } from '../../src/words/es-instructor.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
 import { later as esLater } from '../../src/words/es-later.ts';
 import { ofMeter as esMeter } from '../../src/words/es-meter.ts';
+import { ofPicture as esPicture } from '../../src/words/es-picture.ts';
 import { ofQuiz as esQuiz } from '../../src/words/es-quiz.ts';
 import { ofShare as esShare } from '../../src/words/es-share.ts';
 import { ofVisit as esVisit } from '../../src/words/es-visit.ts';
@@ -54,6 +56,7 @@ export const ENGLISH: Words = {
     ...enVisit,
     ...enAccess,
     ...enFind,
+    ...enPicture,
   },
 };
 export const SPANISH: Words = {
@@ -75,6 +78,7 @@ export const SPANISH: Words = {
     ...esVisit,
     ...esAccess,
     ...esFind,
+    ...esPicture,
   },
 };
 

@@ -42,6 +42,7 @@ describe('the dictionaries', () => {
       'visit',
       'access',
       'find',
+      'picture',
     ] as const;
     const withTheirFiles = [
       [ENGLISH, { ...en, ...enOffline }],

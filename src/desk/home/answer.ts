@@ -12,6 +12,7 @@ import { type CalendarDay, calendarDay } from '../../unit/calendar.ts';
 import { dayNumber, Unit } from '../../unit/index.ts';
 import { fetched } from '../fetched.ts';
 import { fetchProperty, HOUSEHOLDS, UNITS } from '../shipped-files.ts';
+import { stormAt } from '../surroundings.ts';
 import type { Came, Home, HomeReply, HomeRequest, Named } from './protocol.ts';
 
 /** One home is looked at: its draws are the same each time (convention). */
@@ -19,9 +20,8 @@ const SEED = 1;
 /** Noon of the third day, in early summer (convention). */
 const NOON_s = 2.5 * 86_400;
 const SUMMER = dayNumber({ year: 2026, month: 6, day: 15 });
-/** Clouds of a day without rain, and rain that fills the picture, mm/h (conventions). */
+/** Share of the sky under cloud on a day without rain (convention). */
 const FAIR = 0.2;
-const DOWNPOUR_mmh = 10;
 /** Most points of a curve. */
 const MOST = 360;
 
@@ -65,8 +65,7 @@ export async function answerHome(request: HomeRequest, progress: (share: number)
 
 /** The works cut open at noon, under the sky of that day. */
 function atNoon(unit: Unit, t: number, day: CalendarDay): Scene {
-  const rain = Math.min(1, unit.weather.rain_mmh(t) / DOWNPOUR_mmh);
-  return xray(unit, t, { day, secondOfDay: 43_200, cloud: rain > 0 ? 1 : FAIR, rain });
+  return xray(unit, t, { day, secondOfDay: 43_200, cloud: FAIR, rain: 0, storm: stormAt(unit.weather, t) });
 }
 
 async function propertyOf({ unit, household }: Home) {

@@ -145,7 +145,7 @@ function Page({ id, title, part, page }: PageProps) {
       <h3 id={`home-page-${id}`}>{title}</h3>
       {desk.openPicture !== undefined && (
         <div class="home-page-picture">
-          <PictureHost scene={page.seen} part={part} view="yard" onSelect={noPart} />
+          <PictureHost bare scene={page.seen} part={part} view="yard" onSelect={noPart} />
         </div>
       )}
       <p>

@@ -5,7 +5,7 @@ import { pixiParts } from './src/tools/pixi-parts.ts';
 import { workedOut } from './src/tools/worked-out.ts';
 
 const SHELL =
-  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|later|use-later|instructor\Wchannel|elsewhere\Wlater|backing|stored|shape|call\Wtime|start\W[\w-]+)|words\Wcalendar|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
+  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|later|use-later|day|picture-host|instructor\Wchannel|elsewhere\Wlater|backing|stored|shape|call\W(?:time|meter\Wkinds)|start\W[\w-]+)|words\Wcalendar|service\Wperson|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
 
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
 export default defineConfig(({ mode }) => {
@@ -27,7 +27,7 @@ export default defineConfig(({ mode }) => {
   return {
     root: 'src',
     base: './',
-    plugins: [pixiParts(), offline()],
+    plugins: [pixiParts(), workedOut(), offline()],
     publicDir: '../assets/public',
     build: {
       outDir: '../dist/web',
@@ -65,6 +65,12 @@ export default defineConfig(({ mode }) => {
         output: {
           // Vite takes the bundler's own comments out of the page, but leaves them in its workers.
           comments: { annotation: false },
+          // What many parts of the engine's worker share, in one file.
+          codeSplitting: {
+            groups: [
+              { name: 'session', test: /\Wsrc\W(?:calls\W(?:cost|places)|desk\Wengine)\.ts$/, minShareCount: 2 },
+            ],
+          },
           chunkFileNames: ({ facadeModuleId }) => `assets/${dataFolder(facadeModuleId) ?? 'worker'}-[name]-[hash].js`,
         },
       },

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { useDesk } from './desk.ts';
 import { Icon, Mark } from './icons.tsx';
+import { SkipLink } from './skip.tsx';
 
 interface Props {
   readonly subtitle?: string | undefined;
@@ -16,6 +17,7 @@ export function Bar({ subtitle, children, more }: Props) {
   const [open, setOpen] = useState(false);
   return (
     <header class="bar">
+      <SkipLink />
       <a class="brand" href="#/" aria-label={desk.t('app.name')}>
         <Mark />
         <span>{desk.t('app.name')}</span>

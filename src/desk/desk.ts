@@ -3,7 +3,7 @@ import { type ComponentType, createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { LocalText, Message, MessageValue } from '../service/message.ts';
 import { type Speak, speak } from '../words/speak.ts';
-import { type Extra, type Key, loadWords, type Words } from '../words/words.ts';
+import { type Extra, type Key, type Language, loadWords, type Words } from '../words/words.ts';
 import { type Engine, toldOf } from './engine.ts';
 import type { OpenPicture } from './picture.ts';
 import type { CallCard } from './protocol.ts';
@@ -61,7 +61,9 @@ export interface Desk {
   local(text: LocalText): string;
   /** Has the words of a debrief and a coach, or of the drills, ready too, from now on and in whatever language. */
   readyFor(extra: Extra): Promise<void>;
-  change(settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still' | 'theme'>>): Promise<void>;
+  change(
+    settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still' | 'theme' | 'howRead' | 'slash'>>,
+  ): Promise<void>;
   go(route: Route): void;
   refreshShelves(): Promise<void>;
   fail(told: Message): void;
@@ -139,7 +141,10 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     readyFor,
     async change(some) {
       const next = { ...settings.value, ...some };
-      if (next.language !== words.value.language) words.value = await loadWords(next.language, ...extras);
+      if (next.language !== words.value.language) {
+        words.value = await loadWords(next.language, ...extras);
+        await listCalls(desk, next.language);
+      }
       settings.value = next;
       await store.putSettings(next);
     },
@@ -156,13 +161,13 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     },
     fail,
   };
-  await Promise.all([desk.refreshShelves(), listCalls(engine, calls, fail)]);
+  await Promise.all([desk.refreshShelves(), listCalls(desk, words.value.language)]);
   return desk;
 }
 
-async function listCalls(engine: Engine, calls: Signal<readonly CallCard[]>, fail: (told: Message) => void) {
+async function listCalls({ engine, calls, fail }: Desk, language: Language) {
   try {
-    calls.value = (await engine.ask({ kind: 'list' })).calls;
+    calls.value = (await engine.ask({ kind: 'list', language })).calls;
   } catch (error) {
     fail(toldOf(error));
   }

@@ -4,6 +4,7 @@ import type { PartId, Scene } from '../scene/types.ts';
 import { STAFFS } from '../words/units.ts';
 import type { Hotspot, Yard } from '../yard/index.ts';
 import { useDesk } from './desk.ts';
+import { Icon } from './icons.tsx';
 import type { CloseUp } from './picture.ts';
 
 interface Props {
@@ -67,6 +68,17 @@ export function PictureHost({ scene, part, view, onSelect, children }: Props) {
       <div ref={host} class="picture-host" aria-hidden="true" />
       {yard === null && <p class="picture-wait">{desk.t(failed ? 'call.picture.failed' : 'call.picture.loading')}</p>}
       {yard !== null && children?.(spots, yard)}
+      {yard !== null && (
+        <button
+          type="button"
+          class="round still-button"
+          aria-pressed={desk.settings.value.still}
+          onClick={() => void desk.change({ still: !desk.settings.value.still })}
+        >
+          <Icon name={still ? 'play' : 'pause'} />
+          <span class="vh">{desk.t('set.still')}</span>
+        </button>
+      )}
     </div>
   );
 }

@@ -14,6 +14,7 @@ import type { Why } from '../scene/why.ts';
 import type { LocalText, Message } from '../service/message.ts';
 import type { Refusal } from '../share/read.ts';
 import type { TraineeSheet, TrainerSheet } from '../share/sheets.ts';
+import type { Language } from '../words/words.ts';
 
 /** A call as the list shows it. */
 export interface CallCard {
@@ -120,7 +121,10 @@ export type HoodTold =
 export type SheetOf = 'trainer' | 'trainee';
 
 export type Request =
-  | { readonly kind: 'list' }
+  /** The cards of what ships, their texts in one language. */
+  | { readonly kind: 'list'; readonly language: Language }
+  /** The call of a day, of those that were listed; the day by its number since 1 January 1970. */
+  | { readonly kind: 'ofDay'; readonly day: number }
   /** `led`: how far a guide leads, where one does. `brought`: the call's file, where it did not ship. */
   | {
       readonly kind: 'open';
@@ -165,6 +169,7 @@ export type Request =
 
 export type Reply =
   | { readonly kind: 'list'; readonly calls: readonly CallCard[] }
+  | { readonly kind: 'ofDay'; readonly callId: string }
   /**
    * `caution`: the action was not done yet, for a coach says something before it. `guide`: where a guide leads next, after
    * what opens a call or is done in it.

@@ -83,6 +83,18 @@ export function LaterScreen({ route }: { readonly route: Exclude<Route, { readon
           {({ HomeScreen }) => <HomeScreen card={route.card === true} />}
         </Later>
       );
+    case 'access':
+      return (
+        <Later key="access" part={() => import('./access/access.tsx')} words="access" waiting="brought.opening">
+          {({ AccessScreen }) => <AccessScreen />}
+        </Later>
+      );
+    case 'faults':
+      return (
+        <Later key="faults" part={() => import('./faults/faults.tsx')} words="find" waiting="brought.opening">
+          {({ FaultsScreen }) => <FaultsScreen key={route.fault} fault={route.fault} />}
+        </Later>
+      );
     case 'take':
       return (
         <Later

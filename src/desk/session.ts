@@ -17,6 +17,8 @@ export interface News {
   readonly at_s: number;
   readonly messages: readonly Message[];
   readonly refused: boolean;
+  /** That somebody's act made it, and not the clock alone. */
+  readonly byAction: boolean;
 }
 
 /** One call being worked on: the last view of it, the clock, and the one way in for everything a person does. */
@@ -111,10 +113,10 @@ export function createSession({ engine, store, wallClock, fail, alone = 'practic
     return done;
   }
 
-  function tell(at: CallView, messages: readonly Message[], refused: boolean) {
+  function tell(at: CallView, messages: readonly Message[], refused: boolean, byAction: boolean) {
     if (messages.length === 0) return;
     newsKey += 1;
-    news.value = { key: newsKey, at_s: at.now_ms / 1000, messages, refused };
+    news.value = { key: newsKey, at_s: at.now_ms / 1000, messages, refused, byAction };
   }
 
   /** What was done is kept before it is seen: whatever becomes of the page then, it was done. */
@@ -123,8 +125,8 @@ export function createSession({ engine, store, wallClock, fail, alone = 'practic
     const saved = ends || (byAction && !next.ended) ? await keep(next) : null;
     const before = view.value;
     view.value = next;
-    if (refused !== undefined) tell(next, [refused], true);
-    else if (byAction || !sameMessages(before?.changes, next.changes)) tell(next, next.changes, false);
+    if (refused !== undefined) tell(next, [refused], true, true);
+    else if (byAction || !sameMessages(before?.changes, next.changes)) tell(next, next.changes, false, byAction);
     if (before?.lamp === 'dark' && next.lamp === 'lit' && rate.value > 1) rate.value = 1;
     if (ends) rate.value = 0;
     // The debrief may not be to be had just now: kept, the call comes to its end when it is next taken up.

@@ -17,8 +17,11 @@ export const Settings = fields(
     sound: flag,
     still: flag,
   },
-  /** Those of an earlier Underlawn have none, which is `auto`; an earlier one that finds it lets it be. */
-  { theme: Theme },
+  /**
+   * Later ones, which those of an earlier Underlawn lack: colours as the device has them; whether the strip on how a call goes was
+   * put away, and whether a single key leads to the search, which it does unless said.
+   */
+  { theme: Theme, howRead: flag, slash: flag },
 );
 export type Settings = ShapeOf<typeof Settings>;
 

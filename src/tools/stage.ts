@@ -17,6 +17,8 @@ export interface AppOptions {
   readonly touch?: boolean;
   /** Language the browser asks for; `en-US` unless said. */
   readonly locale?: string;
+  /** What the page's calendar and clock stand at, such as `2031-05-14T10:00`; now unless said. */
+  readonly now?: string;
   /** `reduce` unless said. */
   readonly motion?: 'reduce' | 'no-preference';
   /** Which colours the device asks for; `light` unless said. */
@@ -71,6 +73,7 @@ async function openApp(browser: Browser, base: string, options: AppOptions): Pro
     // What a service worker fetches in the background, and answers after a reload, is for its own tests to look at.
     serviceWorkers: 'block',
   });
+  if (options.now !== undefined) await context.clock.setFixedTime(new Date(`${options.now}-06:00`));
   const page = await context.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(String(error)));

@@ -5,6 +5,7 @@ import { flags } from './en/flags.ts';
 import { guide } from './en/guide.ts';
 import { hints } from './en/hints.ts';
 import { lesson } from './en/lesson.ts';
+import { proofs } from './en/proofs.ts';
 import { replays } from './en/replays.ts';
 import { round } from './en/round.ts';
 import { shows } from './en/shows.ts';
@@ -21,6 +22,7 @@ export const later = {
   ...hints,
   ...lesson,
   ...together,
+  ...proofs,
   ...replays,
   ...round,
   ...shows,

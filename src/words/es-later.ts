@@ -6,6 +6,7 @@ import { flags } from './es/flags.ts';
 import { guide } from './es/guide.ts';
 import { hints } from './es/hints.ts';
 import { lesson } from './es/lesson.ts';
+import { proofs } from './es/proofs.ts';
 import { replays } from './es/replays.ts';
 import { round } from './es/round.ts';
 import { shows } from './es/shows.ts';
@@ -22,6 +23,7 @@ export const later: Record<keyof typeof en, string> = {
   ...hints,
   ...lesson,
   ...together,
+  ...proofs,
   ...replays,
   ...round,
   ...shows,

@@ -14,6 +14,8 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     instructor: async () => (await import('./en-instructor.ts')).ofInstructor,
     home: async () => (await import('./en-home.ts')).ofHome,
     visit: async () => (await import('./en-visit.ts')).ofVisit,
+    access: async () => (await import('./en-access.ts')).ofAccess,
+    find: async () => (await import('./en-find.ts')).ofFind,
   },
   es: {
     debrief: async () => (await import('./es-later.ts')).later,
@@ -27,5 +29,7 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     instructor: async () => (await import('./es-instructor.ts')).ofInstructor,
     home: async () => (await import('./es-home.ts')).ofHome,
     visit: async () => (await import('./es-visit.ts')).ofVisit,
+    access: async () => (await import('./es-access.ts')).ofAccess,
+    find: async () => (await import('./es-find.ts')).ofFind,
   },
 };

@@ -1,7 +1,9 @@
 import type { en } from './en.ts';
+import type { ofAccess } from './en-access.ts';
 import type { ofBuild } from './en-build.ts';
 import type { ofClass } from './en-class.ts';
 import type { ofDrills } from './en-drills.ts';
+import type { ofFind } from './en-find.ts';
 import type { ofHome } from './en-home.ts';
 import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
@@ -26,7 +28,9 @@ export type Key =
   | keyof typeof ofMeter
   | keyof typeof ofInstructor
   | keyof typeof ofHome
-  | keyof typeof ofVisit;
+  | keyof typeof ofVisit
+  | keyof typeof ofAccess
+  | keyof typeof ofFind;
 
 /** One language, loaded. */
 export interface Words {
@@ -36,7 +40,7 @@ export interface Words {
 
 /**
  * Texts that a call does without: a debrief and a coach say more; drills, a quiz, calls from elsewhere, a class, a meter, a
- * trainer, a household, a routine visit and what is kept other things.
+ * trainer, a household, a routine visit, the yard in words, a search and what is kept other things.
  */
 export type Extra =
   | 'debrief'
@@ -49,7 +53,9 @@ export type Extra =
   | 'meter'
   | 'instructor'
   | 'home'
-  | 'visit';
+  | 'visit'
+  | 'access'
+  | 'find';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {

@@ -7,7 +7,7 @@ const PHONE = { width: 390, height: 844, touch: true };
 inBrowser('the household', () => {
   it('walks along the water by keyboard, lets something happen beside the untouched twin, reckons, and prints a card', async () => {
     const { page, errors, close } = await openApp(DESK);
-    await page.locator('.class-door a[href="#/home"]').click();
+    await page.locator('.door a[href="#/home"]').click();
     await page.getByRole('heading', { name: 'Household', level: 1 }).waitFor();
     await page.locator('.home-stage canvas').waitFor();
     expect(await runAxe(page)).toEqual([]);

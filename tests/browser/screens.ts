@@ -291,6 +291,10 @@ export const SCREENS: readonly ScreenAt[] = [
     },
   },
   { name: 'card', hash: '/home/card', there: '.home-card' },
+  { name: 'access', hash: '/access', there: '.access-parts' },
+  { name: 'faults', hash: '/faults', there: '.fault-links' },
+  { name: 'fault', hash: '/faults/line-split', there: '.fault-card' },
+  { name: 'search', hash: '/find/smell', there: '.found' },
   { name: 'take', hash: '/take', there: '.take-head' },
   { name: 'sheet', hash: '/sheet/sunny-line/trainee', there: '.paper' },
   {

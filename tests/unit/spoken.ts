@@ -3,9 +3,11 @@ import type { Message } from '../../src/service/index.ts';
 import { course as enCourse } from '../../src/words/en/course.ts';
 import { offline as enOffline } from '../../src/words/en/offline.ts';
 import { en } from '../../src/words/en.ts';
+import { ofAccess as enAccess } from '../../src/words/en-access.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
+import { ofFind as enFind } from '../../src/words/en-find.ts';
 import { ofHome as enHome } from '../../src/words/en-home.ts';
 import { ofInstructor as enInstructor } from '../../src/words/en-instructor.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
@@ -17,9 +19,11 @@ import { ofVisit as enVisit } from '../../src/words/en-visit.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
 import { offline as esOffline } from '../../src/words/es/offline.ts';
 import { es } from '../../src/words/es.ts';
+import { ofAccess as esAccess } from '../../src/words/es-access.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
+import { ofFind as esFind } from '../../src/words/es-find.ts';
 import { ofHome as esHome } from '../../src/words/es-home.ts';
 import { ofInstructor as esInstructor } from '../../src/words/es-instructor.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
@@ -48,6 +52,8 @@ export const ENGLISH: Words = {
     ...enInstructor,
     ...enHome,
     ...enVisit,
+    ...enAccess,
+    ...enFind,
   },
 };
 export const SPANISH: Words = {
@@ -67,6 +73,8 @@ export const SPANISH: Words = {
     ...esInstructor,
     ...esHome,
     ...esVisit,
+    ...esAccess,
+    ...esFind,
   },
 };
 
@@ -94,6 +102,7 @@ const CORE_TOPICS = [
   'teaching',
   'breach',
   'flags',
+  'proofs',
   'verdict',
   'happenings',
   'replays',

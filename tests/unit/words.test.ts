@@ -40,6 +40,8 @@ describe('the dictionaries', () => {
       'instructor',
       'home',
       'visit',
+      'access',
+      'find',
     ] as const;
     const withTheirFiles = [
       [ENGLISH, { ...en, ...enOffline }],

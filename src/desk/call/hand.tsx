@@ -6,6 +6,7 @@ import { CautionSign, Icon, type IconName } from '../icons.tsx';
 import { Said } from '../screen.tsx';
 import { ActionButton } from './action-button.tsx';
 import { ActionForm } from './action-form.tsx';
+import { PartStateWords } from './part-state-words.tsx';
 import { flowNumber, partShown } from './parts.ts';
 
 const GROUPS: readonly { readonly id: ActionGroup; readonly icon: IconName }[] = [
@@ -21,10 +22,10 @@ export function Hand({ view }: { view: CallView }) {
   const desk = useDesk();
   const part = partShown(view.parts, desk.session.part.value);
   if (part === undefined) return null;
-  return <HandCard key={part.id} part={part} />;
+  return <HandCard key={part.id} view={view} part={part} />;
 }
 
-function HandCard({ part }: { part: PartView }) {
+function HandCard({ view, part }: { readonly view: CallView; readonly part: PartView }) {
   const desk = useDesk();
   const { asking } = desk.session;
   const [picked, setPicked] = useState<ActionGroup | null>(null);
@@ -44,7 +45,13 @@ function HandCard({ part }: { part: PartView }) {
           {number !== null && <span class="number">{number}</span>}
           <Said message={part.name} />
         </h2>
-        {part.here && <span class="small">{desk.t('call.youAreHere')}</span>}
+        {part.id !== 'phone' && (
+          <span class="small">
+            <PartStateWords view={view} part={part.id} />
+            {part.here && ` · ${desk.t('call.youAreHere')}`}
+          </span>
+        )}
+        {part.id === 'phone' && part.here && <span class="small">{desk.t('call.youAreHere')}</span>}
       </header>
       <p class="about">
         <Said message={part.about} />
@@ -110,11 +117,13 @@ function HandCard({ part }: { part: PartView }) {
 }
 
 function Cautions({ part }: { part: PartView }) {
+  const { t } = useDesk();
   if (part.cautions.length === 0) return null;
   return (
     <div class="cautions">
       <CautionSign />
       <div>
+        <span class="vh">{t('call.caution')}</span>
         {part.cautions.map((one) => (
           <p key={one.id}>
             <Said message={one} />

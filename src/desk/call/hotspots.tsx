@@ -1,4 +1,4 @@
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { ActionView, CallView } from '../../calls/view.ts';
 import { PART_IDS, type PartId } from '../../scene/types.ts';
 import type { Hotspot } from '../../yard/index.ts';
@@ -13,22 +13,47 @@ interface Props {
   readonly onMenu: (actions: readonly ActionView[]) => void;
 }
 
-/** Real buttons over the drawing, in the order the water takes: parts to go to, or controls to work by hand. */
+/** Which way an arrow key goes along the spots; Home and End go to the first and the last. */
+const WAYS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
+
+/**
+ * Real buttons over the drawing, in the order the water takes: parts to go to, or controls to work by hand. Tab comes to one
+ * of them, arrow keys go on along them.
+ */
 export function Hotspots({ spots, view, menu, onMenu }: Props) {
   const desk = useDesk();
   const { session } = desk;
   const opener = useRef<HTMLElement | null>(null);
   const ordered = [...spots].sort((a, b) => rank(a.id) - rank(b.id));
+  const group = useRef<HTMLFieldSetElement>(null);
+  const [at, setAt] = useState<string | null>(null);
+  const isThere = (id: string | null) => ordered.some((spot) => spot.id === id);
+  const stop = [at, session.part.value].find(isThere) ?? ordered[0]?.id;
+  const walk = (event: KeyboardEvent) => {
+    const from = ordered.findIndex(({ id }) => id === stop);
+    const ends: Readonly<Record<string, number>> = { Home: 0, End: ordered.length - 1 };
+    const by = WAYS[event.key];
+    const to = by === undefined ? ends[event.key] : (from + by + ordered.length) % ordered.length;
+    const next = to === undefined ? undefined : ordered[to];
+    if (next === undefined || menu.length > 0) return;
+    event.preventDefault();
+    setAt(next.id);
+    group.current?.querySelector<HTMLElement>(`[data-spot="${next.id}"]`)?.focus();
+  };
   const close = () => {
     onMenu([]);
     opener.current?.focus();
   };
   return (
-    <div class="hotspots">
-      {ordered.map(({ id, label, ...at }) => {
+    <fieldset ref={group} class="hotspots" onKeyDown={walk}>
+      <legend class="vh">{desk.t('call.spots')}</legend>
+      {ordered.map(({ id, label, ...where }) => {
         const shared = {
           type: 'button',
-          style: place(at),
+          style: place(where),
+          tabIndex: id === stop ? 0 : -1,
+          'data-spot': id,
+          onFocus: () => setAt(id),
           children: <span class="vh">{desk.speak.value(label)}</span>,
         } as const;
         if (isPart(id)) {
@@ -55,7 +80,7 @@ export function Hotspots({ spots, view, menu, onMenu }: Props) {
         );
       })}
       {menu.length > 0 && <ControlMenu actions={menu} onDone={close} />}
-    </div>
+    </fieldset>
   );
 }
 

@@ -2,11 +2,12 @@ import type { CallView } from '../../calls/view.ts';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { clockAt } from './time.ts';
+import { usePaced } from './use-paced.ts';
 
 /** What changed last: shown to all, and read out politely. */
 export function NewsStrip({ view }: { view: CallView }) {
   const desk = useDesk();
-  const news = desk.session.news.value;
+  const news = usePaced(desk.session.news.value);
   return (
     <div class={news?.refused === true ? 'news refused' : 'news'}>
       <span class="news-time" aria-hidden="true">
@@ -16,6 +17,7 @@ export function NewsStrip({ view }: { view: CallView }) {
         {news === null ? desk.t('call.quiet') : news.messages.map(desk.speak.value).join(' · ')}
       </p>
       <p class="spent">
+        <span class="vh">{desk.t('call.spent.label')} </span>
         {desk.t('call.spent', {
           m: { measure: 'duration_min', value: view.minutesSpent },
           c: { measure: 'money_usd', value: view.moneySpent_usd },

@@ -3,6 +3,7 @@ import type { CallView, PartView } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
+import { PartStateWords } from './part-state-words.tsx';
 import { flowNumber } from './parts.ts';
 
 /** Every part in the order the water takes: the same choice as in the picture, in words. Arrow keys walk along it. */
@@ -51,6 +52,12 @@ export function PartStrip({ view, onGo }: { view: CallView; onGo: () => void }) 
           >
             {number === null ? part.id === 'phone' && <Icon name="phone" /> : <span class="number">{number}</span>}
             <Said message={part.name} />
+            {part.id !== 'phone' && (
+              <span class="vh">
+                {', '}
+                <PartStateWords view={view} part={part.id} />
+              </span>
+            )}
             {part.here && <span class="here">{desk.t('call.here')}</span>}
           </button>
         );

@@ -6,6 +6,7 @@ import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import type { CloseUp } from '../picture.ts';
 import { PictureHost } from '../picture-host.tsx';
+import { useLater } from '../use-later.ts';
 import { Captions } from './captions.tsx';
 import { Hotspots } from './hotspots.tsx';
 
@@ -18,6 +19,8 @@ export function Stage({ view, captions }: { view: CallView; captions: readonly M
   const desk = useDesk();
   const { session } = desk;
   const [menu, setMenu] = useState<readonly ActionView[]>([]);
+  const [inWords, setInWords] = useState(false);
+  const words = useLater(inWords, () => import('./yard-words.tsx'), 'access');
   if (desk.openPicture === undefined) return null;
   const closeUp = session.closeUp.value;
   const chosen = session.part.value;
@@ -34,19 +37,33 @@ export function Stage({ view, captions }: { view: CallView; captions: readonly M
         view={closeUp}
         onSelect={session.select}
       >
-        {(spots, yard) => (
-          <>
-            <Hotspots spots={spots} view={view} menu={menu} onMenu={setMenu} />
-            {closeUp === 'yard' && <Zoom yard={yard} />}
-          </>
-        )}
+        {(spots, yard) =>
+          !inWords && (
+            <>
+              <Hotspots spots={spots} view={view} menu={menu} onMenu={setMenu} />
+              {closeUp === 'yard' && <Zoom yard={yard} />}
+            </>
+          )
+        }
       </PictureHost>
-      {(offered !== undefined || closeUp !== 'yard') && (
-        <button type="button" class="close-up-button" onClick={toggle}>
-          <Icon name={closeUp === 'yard' ? 'zoom' : 'cross'} />
-          {desk.t(closeUp === 'yard' ? (offered === 'panel' ? 'view.panel' : 'view.floats') : 'view.yard')}
+      {words && <words.YardWords view={view} />}
+      <div class="stage-buttons">
+        <button
+          type="button"
+          class="over-picture words-button"
+          aria-pressed={inWords}
+          onClick={() => setInWords(!inWords)}
+        >
+          <Icon name={inWords ? 'cross' : 'list'} />
+          <span>{desk.t('call.inWords')}</span>
         </button>
-      )}
+        {!inWords && (offered !== undefined || closeUp !== 'yard') && (
+          <button type="button" class="over-picture close-up-button" onClick={toggle}>
+            <Icon name={closeUp === 'yard' ? 'zoom' : 'cross'} />
+            {desk.t(closeUp === 'yard' ? (offered === 'panel' ? 'view.panel' : 'view.floats') : 'view.yard')}
+          </button>
+        )}
+      </div>
       <Captions captions={captions} />
     </section>
   );

@@ -22,6 +22,8 @@ const MARGIN_MS = 4 * MINUTE;
 /** An idle stretch longer than this is torn out. */
 const TORN_FROM_MS = 20 * MINUTE;
 const TORN_WIDTH = 64;
+/** Most of the width that torn stretches take together, however many there are. */
+const TORN_SHARE = 0.5;
 
 /** What is laid out: when it begins and ends, and what makes parts of it busy. */
 export type Laid = Pick<DebriefView, 'from_ms' | 'to_ms' | 'done' | 'reference' | 'events'>;
@@ -38,13 +40,14 @@ export function layOut(debrief: Laid, width: number): Scale {
     cursor = end;
   }
   if (cursor < to_ms) pieces.push({ from: cursor, to: to_ms, torn: to_ms - cursor > TORN_FROM_MS });
-  const tornWidth = TORN_WIDTH * pieces.filter((one) => one.torn).length;
+  const torn = pieces.filter((one) => one.torn).length;
+  const tornWidth = Math.min(TORN_WIDTH, (TORN_SHARE * width) / Math.max(torn, 1));
   const drawn_ms = pieces.reduce((sum, one) => sum + (one.torn ? 0 : one.to - one.from), 0);
-  const perMs = (width - tornWidth) / Math.max(drawn_ms, 1);
+  const perMs = (width - tornWidth * torn) / Math.max(drawn_ms, 1);
   let x = 0;
   const stretches = pieces.map((one): Stretch => {
     const x0 = x;
-    x += one.torn ? TORN_WIDTH : (one.to - one.from) * perMs;
+    x += one.torn ? tornWidth : (one.to - one.from) * perMs;
     return { from_ms: one.from, to_ms: one.to, x0, x1: x, torn: one.torn };
   });
   return {

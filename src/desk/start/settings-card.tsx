@@ -6,7 +6,7 @@ import { CopyPart } from './copy-part.tsx';
 export function SettingsCard() {
   const desk = useDesk();
   const { t } = desk;
-  const { language, units, sound, still, theme = 'auto' } = desk.settings.value;
+  const { language, units, sound, still, slash, theme = 'auto' } = desk.settings.value;
   const Offline = desk.offline.value;
   return (
     <section class="card settings-card" aria-labelledby="settings-title">
@@ -46,8 +46,13 @@ export function SettingsCard() {
         <Switch label={t('set.sound')} on={sound} onFlip={(on) => void desk.change({ sound: on })} />
       )}
       <Switch label={t('set.still')} on={still} onFlip={(on) => void desk.change({ still: on })} />
+      <Switch label={t('set.slash')} on={slash !== false} onFlip={(on) => void desk.change({ slash: on })} />
+      <p class="small">{t('start.how.keys')}</p>
       <CopyPart />
       {Offline && <Offline.Copy />}
+      <a class="link" href="#/access">
+        {t('start.access')}
+      </a>
     </section>
   );
 }

@@ -30,6 +30,7 @@ export const PAIRS: readonly Pair[] = [
   ...pairs('text', ['ink', 'soft'], ['action-wash', 'good-wash', 'caution-wash', 'alarm-wash'], 'boxes'),
   ...pairs('text', ['on-action'], ['action', 'action-text'], 'first buttons, what is chosen'),
   ...pairs('text', ['good', 'alarm-text', 'caution-text'], ['paper', 'card', 'field'], 'verdicts and remarks'),
+  ...pairs('text', ['good', 'alarm-text'], ['m-sky', 'm-horizon', 'm-hill-far'], 'the verdict over its hills'),
   ...pairs('text', ['good'], ['good-wash', 'plot', 'plate'], 'right answers, the reference'),
   ...pairs('text', ['alarm-text'], ['alarm-wash', 'caution-wash', 'plot'], 'wrong answers, broken rules'),
   ...pairs('text', ['caution-text'], ['caution-wash'], 'cautions'),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 const TOKENS = 'src/desk/css/tokens.css';
 /** Set by components, or by one rule for those under it. */
-const LOCAL = /^--(?:wire|at|left-taken|right-taken|line-at)$/;
+const LOCAL = /^--(?:wire|at|left-taken|right-taken|line-at|sky|art|grass|tint)$/;
 
 const sheets = readdirSync('src/desk', { recursive: true, encoding: 'utf8' })
   .filter((path) => path.endsWith('.css'))

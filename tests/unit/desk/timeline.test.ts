@@ -34,6 +34,14 @@ describe('the time line', () => {
     expect(scale.x(140 * MINUTE)).toBeCloseTo(1000, 9);
   });
 
+  it('runs from left to right however often somebody waited', () => {
+    const often = { ...debrief, done: Array.from({ length: 30 }, (_, i) => block(i * 120, i * 120 + 10, 'look')) };
+    const { stretches } = layOut({ ...often, to_ms: 30 * 120 * MINUTE }, 760);
+    expect(stretches.filter((one) => one.torn)).toHaveLength(30);
+    for (const { x0, x1 } of stretches) expect(x1).toBeGreaterThan(x0);
+    expect(stretches.at(-1)?.x1).toBeCloseTo(760, 6);
+  });
+
   it('finds the instant under a pixel again', () => {
     for (const minute of [0, 5, 15, 60, 120, 140]) {
       expect(scale.at(scale.x(minute * MINUTE))).toBeCloseTo(minute * MINUTE, 3);

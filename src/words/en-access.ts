@@ -1,0 +1,4 @@
+import { access } from './en/access.ts';
+
+/** What only the picture in words and the statement on access say, in English. */
+export const ofAccess = access;

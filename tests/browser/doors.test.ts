@@ -111,6 +111,13 @@ inBrowser('the search', () => {
       ),
     );
     expect(await runAxe(page)).toEqual([]);
+    // A single letter finds much: what is shown of it at once does not hold up the typing.
+    await page.locator('.find input').fill('s');
+    await page.locator('[data-find-more]').click();
+    expect(await page.locator('.fault-cards li').count()).toBeGreaterThan(20);
+    await page.locator('.find input').fill('smell');
+    expect(await page.locator('[data-find-more]').count()).toBe(0);
+    await page.locator('.find input').focus();
     await page.keyboard.press('Enter');
     expect(await isFocused(page, '#found-title')).toBe(true);
     // In a field the key is a letter like all others.

@@ -17,6 +17,8 @@ interface Props {
   readonly onBack: () => void;
 }
 
+/** Cards of a kind that are shown at once while one types, so that no key waits for them. */
+const FIRST = 9;
 /** Long enough that a screen reader is not interrupted at each key. */
 const SETTLED_ms = 500;
 
@@ -25,6 +27,7 @@ export function Results({ query, onBack }: Props) {
   const desk = useDesk();
   const { t } = desk;
   const [narrowed, setNarrowed] = useState(ANYTHING);
+  const [allOf, setAllOf] = useState('');
   const words = desk.words.value;
   const cards = useCards();
   const calls = useMemo(() => callIndex(cards, words), [cards, words]);
@@ -41,6 +44,8 @@ export function Results({ query, onBack }: Props) {
     f: foundFaults.length,
     q: asked,
   });
+  const most = asked === '' || allOf === asked ? Number.POSITIVE_INFINITY : FIRST;
+  const isMore = [taken, brought, visits, foundFaults].some(({ length }) => length > most);
   const empty = found.length === 0 && foundFaults.length === 0;
   const none = asked === '' ? t('find.none.list') : t('find.none', { q: asked });
   return (
@@ -75,13 +80,18 @@ export function Results({ query, onBack }: Props) {
       <div class={found.length > 0 && foundFaults.length > 0 ? 'found-body both' : 'found-body'}>
         {found.length > 0 && (
           <div>
-            <CallsFound id="found-calls" title={t('find.calls')} cards={taken} />
-            <CallsFound id="found-brought" title={t('find.brought')} cards={brought} />
-            <CallsFound id="found-visits" title={t('find.visits')} cards={visits} />
+            <CallsFound id="found-calls" title={t('find.calls')} cards={taken.slice(0, most)} />
+            <CallsFound id="found-brought" title={t('find.brought')} cards={brought.slice(0, most)} />
+            <CallsFound id="found-visits" title={t('find.visits')} cards={visits.slice(0, most)} />
           </div>
         )}
-        <FaultsFound cards={foundFaults} />
+        <FaultsFound cards={foundFaults.slice(0, most)} />
       </div>
+      {isMore && (
+        <button type="button" class="secondary found-more" data-find-more onClick={() => setAllOf(asked)}>
+          {t('find.more')}
+        </button>
+      )}
     </section>
   );
 }

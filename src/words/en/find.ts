@@ -7,6 +7,7 @@ export const find = {
   'find.none': 'Nothing here goes by “{q}”.',
   'find.none.list': 'No call fits all of that.',
   'find.none.try': 'Try one plain word, such as smell, lamp or float.',
+  'find.more': 'Show all that was found',
   'find.back': 'Back to the whole page',
   'find.calls': 'Calls',
   'find.visits': 'Routine visits',

@@ -8,6 +8,7 @@ export const find: Record<keyof typeof en, string> = {
   'find.none': 'Nada responde aquí a «{q}».',
   'find.none.list': 'Ningún aviso cumple todo eso.',
   'find.none.try': 'Pruebe con una palabra corriente, como olor, luz o flotador.',
+  'find.more': 'Mostrar todo lo encontrado',
   'find.back': 'Volver a la página entera',
   'find.calls': 'Avisos',
   'find.visits': 'Visitas de rutina',

@@ -16,7 +16,11 @@ const CALL = 'sunny-line';
 const STEPS_TO_SITE = 8;
 const UPDATES_A_YEAR = 12;
 
-const TEXT: Edit = { file: 'src/words/en/desk.ts', from: 'Language and units', to: 'Units and language' };
+const TEXT: Edit = {
+  file: 'src/words/en/desk.ts',
+  from: 'Language, units and colors',
+  to: 'Colors, units and language',
+};
 const CALL_FILE: Edit = { file: `scenarios/calls/${CALL}.json`, from: '"seed": ', to: '"seed": 1' };
 const ENGINE: Edit = { file: 'src/calls/engine-version.ts', from: "'", to: "'1" };
 const UPDATES: readonly (readonly [what: string, edits: readonly Edit[]])[] = [

@@ -15,7 +15,7 @@ const CALL = 'storm-light';
 /** As `desk/quiet.ts`. */
 const QUIET_ms = 2000;
 /** What the next version says otherwise, in the texts that the first screen shows. */
-const [OLD, NEW] = ['Language and units', 'Units and language'];
+const [OLD, NEW] = ['Language, units and colors', 'Colors, units and language'];
 const NEW_TEXT = { stem: 'en', from: OLD, to: NEW };
 const NEWER = 'A new version is ready';
 
@@ -397,7 +397,9 @@ inBrowser('the installed page', () => {
     expect(manifest).toMatchObject({ name: 'Underlawn', short_name: 'Underlawn', display: 'standalone', lang: 'en' });
     expect(new URL(manifest.start_url, address).href).toBe(host.url);
     expect(new URL(manifest.scope, address).href).toBe(host.url);
-    expect(manifest.theme_color).toBe(await page.locator('meta[name="theme-color"]').getAttribute('content'));
+    expect(manifest.theme_color).toBe(
+      await page.locator('meta[name="theme-color"][data-scheme="light"]').getAttribute('content'),
+    );
     const shown = await Promise.all(
       manifest.icons.map(async ({ src, sizes, type, purpose }) => {
         const icon = new URL(src, address).href;

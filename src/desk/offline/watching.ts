@@ -98,7 +98,8 @@ export function watchCopy(container: ServiceWorkerContainer): Watching {
     try {
       const address = new URL(WORKER, document.baseURI);
       const found = await container.register(address, { updateViaCache: 'none' });
-      if (registration === undefined) {
+      // After one that broke off the browser gives another.
+      if (registration !== found) {
         found.addEventListener('updatefound', () => follow(found.installing));
         follow(found.installing);
         follow(found.waiting);

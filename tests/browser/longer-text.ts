@@ -54,7 +54,7 @@ export function broken(): string[] {
     const walker = document.createTreeWalker(whole, NodeFilter.SHOW_TEXT);
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
       const of = node.parentElement;
-      if (of === null || node.textContent?.trim() === '' || of.closest('.vh, svg')) continue;
+      if (of === null || node.textContent?.trim() === '' || of.closest('.vh, .skip:not(:focus), svg')) continue;
       if (!of.checkVisibility({ opacityProperty: true, visibilityProperty: true })) continue;
       const range = document.createRange();
       range.selectNodeContents(node);

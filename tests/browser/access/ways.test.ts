@@ -157,9 +157,13 @@ inBrowser('a single key', () => {
   const SINGLE = [...'abcdefghijklmnopqrstuvwxyz0123456789.,;/?-+!'];
 
   it.each(['#/', STORM, '#/quiz', '#/drills/3', '#/build', '#/class', '#/home', '#/round', '#/instructor'])(
-    'does nothing at %s where nothing has the focus that wants it',
+    'does nothing at %s where nothing has the focus that wants it, once the one that leads to the search is switched off',
     async (query) => {
-      const { page, errors, close } = await openApp({ ...DESK, query });
+      const { page, errors, close } = await openApp({ ...DESK, query: '#/' });
+      await page.getByRole('checkbox', { name: 'Key / leads to the search' }).uncheck();
+      await page.evaluate((hash) => {
+        location.hash = hash;
+      }, query);
       await page.waitForSelector('main:not(.waiting) h1');
       const pause = page.locator('.rates .icon-pill');
       if (await pause.count()) await pause.click();

@@ -7,7 +7,13 @@ export type PartState =
   | { readonly kind: 'ink'; readonly seen_s: number }
   | { readonly kind: 'live' };
 
-/** What the picture draws of a part, by its ink. Nothing is drawn of the phone, and what wells up at the clean-out has none. */
+/** What wells up there has no ink of its own: on the site it is in sight, by phone it is told with the state of the drains. */
+function cleanOut({ flows, standsAt, house }: Scene): readonly Ink[] {
+  if (flows.relief_Ls === null) return [];
+  return [standsAt === 'phone' ? house.ink : { kind: 'live' }];
+}
+
+/** What the picture draws of a part, by its ink. Nothing is drawn of the phone. */
 function inksOf(scene: Scene, part: PartView['id']): readonly Ink[] {
   switch (part) {
     case 'house':
@@ -29,6 +35,7 @@ function inksOf(scene: Scene, part: PartView['id']): readonly Ink[] {
     case 'compressor':
       return [scene.compressor.ink, scene.compressor.outlet.ink];
     case 'clean-out':
+      return cleanOut(scene);
     case 'phone':
       return [];
   }

@@ -107,7 +107,7 @@ export function StartScreen() {
               {desk.t('start.home')} <Icon name="arrow" />
             </a>
             <a href="#/access">
-              {desk.t('start.access')} <Icon name="arrow" />
+              {desk.t('title.access')} <Icon name="arrow" />
             </a>
           </p>
         </div>

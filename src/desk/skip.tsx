@@ -3,7 +3,6 @@ import { useDesk } from './desk.ts';
 /** The first thing that Tab comes to: past the bar, on a call to the part at hand. No link, whose address would be another screen's. */
 export function SkipLink() {
   const desk = useDesk();
-  const onCall = desk.route.value.screen === 'call';
   const skip = () => {
     const to = document.getElementById('hand-title') ?? document.querySelector<HTMLElement>('main h1');
     if (to === null) return;
@@ -12,7 +11,7 @@ export function SkipLink() {
   };
   return (
     <button type="button" class="skip" onClick={skip}>
-      {desk.t(onCall ? 'bar.skip.hand' : 'bar.skip')}
+      {desk.t('bar.skip')}
     </button>
   );
 }

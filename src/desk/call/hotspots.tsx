@@ -13,7 +13,7 @@ interface Props {
   readonly onMenu: (actions: readonly ActionView[]) => void;
 }
 
-/** Which way an arrow key goes along the spots; Home and End go to the first and the last. */
+/** Which way an arrow key goes along the spots. */
 const WAYS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
 
 /**
@@ -30,12 +30,10 @@ export function Hotspots({ spots, view, menu, onMenu }: Props) {
   const isThere = (id: string | null) => ordered.some((spot) => spot.id === id);
   const stop = [at, session.part.value].find(isThere) ?? ordered[0]?.id;
   const walk = (event: KeyboardEvent) => {
-    const from = ordered.findIndex(({ id }) => id === stop);
-    const ends: Readonly<Record<string, number>> = { Home: 0, End: ordered.length - 1 };
     const by = WAYS[event.key];
-    const to = by === undefined ? ends[event.key] : (from + by + ordered.length) % ordered.length;
-    const next = to === undefined ? undefined : ordered[to];
-    if (next === undefined || menu.length > 0) return;
+    if (by === undefined || menu.length > 0) return;
+    const next = ordered[(ordered.findIndex(({ id }) => id === stop) + by + ordered.length) % ordered.length];
+    if (next === undefined) return;
     event.preventDefault();
     setAt(next.id);
     group.current?.querySelector<HTMLElement>(`[data-spot="${next.id}"]`)?.focus();

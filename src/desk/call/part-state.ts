@@ -7,39 +7,34 @@ export type PartState =
   | { readonly kind: 'ink'; readonly seen_s: number }
   | { readonly kind: 'live' };
 
-/** What the picture draws of a part, by its ink. Nothing is drawn of the phone, and what wells up at the clean-out has none. */
-function inksOf(scene: Scene, part: PartView['id']): readonly Ink[] {
-  switch (part) {
-    case 'house':
-      return [scene.house.ink];
-    case 'disinfection':
-      return [scene.chambers.disinfection.ink, scene.ultraviolet.ink];
-    case 'pump-tank':
-      return [scene.chambers['pump-tank'].ink, scene.pump.ink, ...scene.floats.map(({ ink }) => ink)];
-    case 'trash-tank':
-    case 'aeration':
-    case 'clarifier':
-      return [scene.chambers[part].ink];
-    case 'disc-filter':
-      return [scene.discFilter.ink];
-    case 'spray-field':
-      return [scene.field.ink];
-    case 'panel':
-      return [scene.panel.ink, ...scene.panel.lamps.map(({ ink }) => ink)];
-    case 'compressor':
-      return [scene.compressor.ink, scene.compressor.outlet.ink];
-    case 'clean-out':
-    case 'phone':
-      return [];
-  }
+/**
+ * What the picture draws of each part, by its ink. Nothing is drawn of the phone. What wells up at the clean-out has no ink of its
+ * own: on the site it is in sight, by phone it is told with the state of the drains.
+ */
+function inked({ chambers, house, flows, standsAt, ...scene }: Scene) {
+  const cleanOut: readonly { readonly ink: Ink }[] = [standsAt === 'phone' ? house : { ink: { kind: 'live' } }];
+  return {
+    phone: [],
+    house: [house],
+    'clean-out': flows.relief_Ls === null ? [] : cleanOut,
+    'trash-tank': [chambers['trash-tank']],
+    aeration: [chambers.aeration],
+    clarifier: [chambers.clarifier],
+    disinfection: [chambers.disinfection, scene.ultraviolet],
+    'pump-tank': [chambers['pump-tank'], scene.pump, ...scene.floats],
+    'disc-filter': [scene.discFilter],
+    'spray-field': [scene.field],
+    panel: [scene.panel, ...scene.panel.lamps],
+    compressor: [scene.compressor, scene.compressor.outlet],
+  } satisfies Readonly<Record<PartView['id'], readonly { readonly ink: Ink }[]>>;
 }
 
 /** The picture's pencil and ink of a part, and what the notebook has of it, as one state. */
 export function partState({ scene, notebook }: CallView, part: PartView['id']): PartState {
-  const inks = inksOf(scene, part);
-  if (inks.some(({ kind }) => kind === 'live')) return { kind: 'live' };
+  const drawn: readonly { readonly ink: Ink }[] = inked(scene)[part];
+  if (drawn.some(({ ink }) => ink.kind === 'live')) return { kind: 'live' };
   const seen = [
-    ...inks.flatMap((ink) => (ink.kind === 'ink' ? ink.seen_s : [])),
+    ...drawn.flatMap(({ ink }) => (ink.kind === 'ink' ? ink.seen_s : [])),
     ...notebook.filter((note) => note.part === part).map(({ at_s }) => at_s),
   ];
   return seen.length === 0 ? { kind: 'pencil' } : { kind: 'ink', seen_s: Math.max(...seen) };

@@ -51,7 +51,7 @@ export function SettingsCard() {
       <CopyPart />
       {Offline && <Offline.Copy />}
       <a class="link" href="#/access">
-        {t('start.access')}
+        {t('title.access')}
       </a>
     </section>
   );

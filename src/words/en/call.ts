@@ -8,7 +8,7 @@ export const call = {
   'call.picture.loading': 'Drawing the picture …',
   'call.picture.failed': 'The picture cannot be drawn here. Everything in it is also in the cards below.',
   'call.parts': 'Parts, in the order the water takes',
-  'call.spots': 'In the picture; arrow keys go from one to the next',
+  'call.spots': 'In the picture',
   'call.inWords': 'In words',
   'part.state.pencil': 'not seen yet',
   'part.state.ink': 'known as of {clock}',

@@ -9,7 +9,7 @@ export const call: Record<keyof typeof en, string> = {
   'call.picture.loading': 'Dibujando …',
   'call.picture.failed': 'Aquí no se puede dibujar. Todo lo del dibujo está también en las fichas de abajo.',
   'call.parts': 'Partes, en el orden del agua',
-  'call.spots': 'En la imagen; con las flechas se pasa de uno a otro',
+  'call.spots': 'En la imagen',
   'call.inWords': 'En palabras',
   'part.state.pencil': 'sin ver todavía',
   'part.state.ink': 'lo sabido a las {clock}',

@@ -80,7 +80,7 @@ inBrowser('by keyboard alone', () => {
     await settled(page);
     await tabTo(page, '.skip, dialog[open] button');
     await close();
-  });
+  }, 400_000);
 });
 
 /** Seed and length of the random walk: with the same seed the same keys. This one led to a debrief whose drawing had no room. */

@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { CallSession, prepareCall, shippedCalls, viewOf } from '../../../src/calls/index.ts';
 import { asAction } from '../../../src/calls/solution.ts';
+import { drawnOf } from '../../../src/desk/call/drawn-of.ts';
 import { partState } from '../../../src/desk/call/part-state.ts';
 import { PLACES } from '../../../src/service/index.ts';
 import { sceneOf } from './scene-of.ts';
@@ -24,6 +25,8 @@ it('leaves every part in pencil until something was seen or read there, and then
     for (const [place, state] of of) {
       met.add(state.kind);
       const notes = view.notebook.filter(({ part }) => part === place);
+      // Of what nobody has seen nothing is told.
+      if (state.kind === 'pencil') expect([place, drawnOf(view.scene, place)]).toEqual([place, []]);
       // What was read there is known from then on; who knows nothing was told nothing there.
       if (state.kind === 'pencil') expect([place, notes]).toEqual([place, []]);
       if (state.kind === 'ink') {

@@ -1,10 +1,11 @@
 import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
 import { foldersAsOne } from './src/tools/folders-as-one.ts';
+import { offline } from './src/tools/offline.ts';
 import { pixiParts } from './src/tools/pixi-parts.ts';
 import { workedOut } from './src/tools/worked-out.ts';
 
 const SHELL =
-  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|later|use-later|instructor\Wchannel|elsewhere\Wlater|backing|stored|shape|call\Wtime|start\W[\w-]+)|words\Wcalendar|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
+  /\Wsrc\W(?:desk\W(?:icons|screen|bar|desk|routes|switch|later|use-later|day|picture-host|instructor\Wchannel|elsewhere\Wlater|backing|stored|shape|call\W(?:time|meter\Wkinds)|start\W[\w-]+)|words\Wcalendar|service\Wperson|sound\Wgesture|yard\Wflow)\.tsx?$|node_modules\W@?preact/;
 
 /** One config: the page (default), the command line (`--mode cli`), and the test projects. */
 export default defineConfig(({ mode }) => {
@@ -26,12 +27,15 @@ export default defineConfig(({ mode }) => {
   return {
     root: 'src',
     base: './',
-    plugins: [pixiParts()],
-    publicDir: '../assets',
+    plugins: [pixiParts(), workedOut(), offline()],
+    publicDir: '../assets/public',
     build: {
       outDir: '../dist/web',
       emptyOutDir: true,
       target: 'es2022',
+      // The first that know `light-dark()`, which the colours are made of: else it would be written out, and then no sheet of
+      // paper on a dark page could be light.
+      cssTarget: ['chrome123', 'firefox121', 'safari17.5'],
       assetsInlineLimit: 0,
       manifest: true,
       // Browsers that lack it fetch a file when it is asked for, without a polyfill of a few hundred bytes. Of a part that comes
@@ -48,7 +52,7 @@ export default defineConfig(({ mode }) => {
             groups: [
               { name: 'shell', test: SHELL, minShareCount: 2 },
               { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
-              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow)/, minShareCount: 2 },
+              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow|copy|poster)/, minShareCount: 2 },
             ],
           },
         },
@@ -61,6 +65,12 @@ export default defineConfig(({ mode }) => {
         output: {
           // Vite takes the bundler's own comments out of the page, but leaves them in its workers.
           comments: { annotation: false },
+          // What many parts of the engine's worker share, in one file.
+          codeSplitting: {
+            groups: [
+              { name: 'session', test: /\Wsrc\W(?:calls\W(?:cost|places)|desk\Wengine)\.ts$/, minShareCount: 2 },
+            ],
+          },
           chunkFileNames: ({ facadeModuleId }) => `assets/${dataFolder(facadeModuleId) ?? 'worker'}-[name]-[hash].js`,
         },
       },

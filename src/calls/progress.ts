@@ -1,12 +1,12 @@
 /** What was done in a call, kept so that it can be done again to the same bits. */
 import { type Message, quantity, say } from '../service/index.ts';
 import { digest, type Json } from '../unit/index.ts';
+import { ENGINE_VERSION } from './engine-version.ts';
 import type { CallRecord, Progress } from './schema.ts';
 import type { CallSession } from './session.ts';
 import type { Prepared } from './setup.ts';
 
-/** Raised whenever a change of the engine or of the actions can change the bits of a replay. */
-export const ENGINE_VERSION = '9';
+export { ENGINE_VERSION };
 
 /** The engine that something kept names. */
 export function engineOf(kept: unknown): string | undefined {

@@ -6,7 +6,7 @@ import { allShipped, type CallFile, prepareCall, problemLine } from '../calls/in
 import { BeyondLimit } from '../records/limits.ts';
 import { courseStructure } from '../records/package/cmi5-course.ts';
 import { activityOf, type Course, courseTitle, type PackedActivity } from '../records/package/course.ts';
-import { entryPage } from '../records/package/entry.ts';
+import { entryPage, NOT_PACKED } from '../records/package/entry.ts';
 import { PACKED_MODES, PLATFORMS, type Platform } from '../records/package/platforms.ts';
 import { type ManifestLanguage, manifest12, manifest2004 } from '../records/package/scorm-manifest.ts';
 import { fileText } from '../share/index.ts';
@@ -101,11 +101,11 @@ function fileOf(id: string): string {
   return `calls/${id}.json`;
 }
 
-/** What the page is made of, without its start, whose place the entry pages take, and the bundler's own notes. */
+/** What the page is made of, without its start, whose place the entry pages take, what installs it, and the bundler's own notes. */
 function pageFiles(folder: string): Map<string, Uint8Array | string> {
   const names = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
-    .filter((name) => name !== START && !name.startsWith('.'));
+    .filter((name) => name !== START && !name.startsWith('.') && !NOT_PACKED.test(name));
   return new Map(names.sort().map((name) => [name, readFileSync(join(folder, name))]));
 }

@@ -2,6 +2,7 @@
  * Answers the page's requests from a call session. Runs in the worker; in tests it runs without one. It names the files
  * it needs of `calls` and `scene`: their `index.ts` would bring along what judges a call, and the validator.
  */
+import { callOfDay } from '../calls/day-call.ts';
 import { makeProgress } from '../calls/progress.ts';
 import type { Led } from '../calls/rungs.ts';
 import { CallSession } from '../calls/session.ts';
@@ -13,10 +14,10 @@ import { known } from '../scene/known.ts';
 import { type Message, say } from '../service/index.ts';
 import type { AfterCall } from './after-call.ts';
 import { callBy } from './call-files.ts';
-import { CARDS } from './cards.ts';
 import { fetched } from './fetched.ts';
 import type { Hood } from './hood.ts';
-import type { Reply, Request, SavedCall } from './protocol.ts';
+import { listIn } from './list.ts';
+import type { CallCard, Reply, Request, SavedCall } from './protocol.ts';
 import type { RoundDesk } from './round.ts';
 import { isShipped } from './shipped-files.ts';
 import { surroundings } from './surroundings.ts';
@@ -32,6 +33,8 @@ type Begun = { readonly session: CallSession } | { readonly why: Message };
 
 /** Holds at most one call: the one on screen. Each request waits for the answer to the one before. */
 export class Answerer {
+  /** As they were listed last. */
+  private calls: readonly CallCard[] = [];
   private session: CallSession | undefined;
   private after: AfterCall | undefined;
   private hood: Hood | undefined;
@@ -44,7 +47,10 @@ export class Answerer {
   async answer(request: Request): Promise<Reply> {
     switch (request.kind) {
       case 'list':
-        return { kind: 'list', calls: CARDS };
+        this.calls = await listIn(request.language);
+        return { kind: 'list', calls: this.calls };
+      case 'ofDay':
+        return { kind: 'ofDay', callId: callOfDay(request.day, this.calls) };
       case 'open':
         return this.open({ ...request, brought: unlessShipped(request) }, async (prepared) => ({
           session: new CallSession(prepared, request.mode),

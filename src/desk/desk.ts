@@ -3,7 +3,7 @@ import { type ComponentType, createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { LocalText, Message, MessageValue } from '../service/message.ts';
 import { type Speak, speak } from '../words/speak.ts';
-import { type Extra, type Key, loadWords, type Words } from '../words/words.ts';
+import { type Extra, type Key, type Language, loadWords, type Words } from '../words/words.ts';
 import { type Engine, toldOf } from './engine.ts';
 import type { OpenPicture } from './picture.ts';
 import type { CallCard } from './protocol.ts';
@@ -22,6 +22,12 @@ export interface DeskParts {
   readonly wallClock: () => number;
   /** How a call is taken alone; for practice unless a course platform has it graded. */
   readonly alone?: 'practice' | 'graded';
+}
+
+/** A note that another version waits, and how the copy stands. */
+export interface OfflineViews {
+  readonly Note: ComponentType;
+  readonly Copy: ComponentType;
 }
 
 /** Everything the screens share. */
@@ -45,6 +51,8 @@ export interface Desk {
   readonly session: Session;
   /** What the page says of the course platform that launched it. */
   readonly courseNote: Signal<ComponentType | null>;
+  /** What the page says of the copy of itself that the browser keeps, once that is known. */
+  readonly offline: Signal<OfflineViews | null>;
   /** How many trainers watch this window. */
   readonly trainers: Signal<number>;
   /** A text of the screens' own. */
@@ -53,7 +61,9 @@ export interface Desk {
   local(text: LocalText): string;
   /** Has the words of a debrief and a coach, or of the drills, ready too, from now on and in whatever language. */
   readyFor(extra: Extra): Promise<void>;
-  change(settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still'>>): Promise<void>;
+  change(
+    settings: Partial<Pick<Settings, 'language' | 'units' | 'sound' | 'still' | 'theme' | 'howRead' | 'slash'>>,
+  ): Promise<void>;
   go(route: Route): void;
   refreshShelves(): Promise<void>;
   fail(told: Message): void;
@@ -124,13 +134,17 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     brought,
     session: createSession({ engine, store, wallClock, fail, alone: parts.alone }),
     courseNote: signal<ComponentType | null>(null),
+    offline: signal<OfflineViews | null>(null),
     trainers: signal(0),
     t: (key, values) => said.value(values === undefined ? { id: key } : { id: key, values }),
     local: (text) => text[words.value.language],
     readyFor,
     async change(some) {
       const next = { ...settings.value, ...some };
-      if (next.language !== words.value.language) words.value = await loadWords(next.language, ...extras);
+      if (next.language !== words.value.language) {
+        words.value = await loadWords(next.language, ...extras);
+        await listCalls(desk, next.language);
+      }
       settings.value = next;
       await store.putSettings(next);
     },
@@ -147,13 +161,13 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     },
     fail,
   };
-  await Promise.all([desk.refreshShelves(), listCalls(engine, calls, fail)]);
+  await Promise.all([desk.refreshShelves(), listCalls(desk, words.value.language)]);
   return desk;
 }
 
-async function listCalls(engine: Engine, calls: Signal<readonly CallCard[]>, fail: (told: Message) => void) {
+async function listCalls({ engine, calls, fail }: Desk, language: Language) {
   try {
-    calls.value = (await engine.ask({ kind: 'list' })).calls;
+    calls.value = (await engine.ask({ kind: 'list', language })).calls;
   } catch (error) {
     fail(toldOf(error));
   }

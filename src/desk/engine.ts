@@ -3,6 +3,7 @@ import type { Numbered, Reply, Request } from './protocol.ts';
 
 interface ReplyKind {
   list: 'list';
+  ofDay: 'ofDay';
   open: 'view';
   resume: 'view';
   advance: 'view';
@@ -61,6 +62,7 @@ interface Waiting {
 
 const EXPECTED: ReplyKind = {
   list: 'list',
+  ofDay: 'ofDay',
   open: 'view',
   resume: 'view',
   advance: 'view',

@@ -5,7 +5,11 @@ export function handOver(fileName: string, value: unknown): void {
 
 /** Hands a text over to the browser's downloads. */
 export function handOverText(fileName: string, text: string, type: string): void {
-  const file = new Blob([text], { type });
+  handOverFile(fileName, new Blob([text], { type }));
+}
+
+/** Hands a file over to the browser's downloads. */
+export function handOverFile(fileName: string, file: Blob): void {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(file);
   link.download = fileName;

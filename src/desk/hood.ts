@@ -4,9 +4,10 @@ import { stageOf, stepsOf } from '../calls/procedure.ts';
 import type { CallSession } from '../calls/session.ts';
 import { Trace } from '../calls/trace.ts';
 import { clockAt } from '../calls/viewOf.ts';
+import { whysOf } from '../scene/why.ts';
 import { xray } from '../scene/xray.ts';
 import { EngineError } from './engine.ts';
-import type { HoodAsk, HoodTold, SavedCall } from './protocol.ts';
+import type { HoodAsk, HoodTold, SavedCall, Truth } from './protocol.ts';
 import { surroundings } from './surroundings.ts';
 
 export class Hood {
@@ -25,12 +26,13 @@ export class Hood {
     switch (ask.what) {
       case 'call': {
         const now = session.now_ms / 1000;
-        const scene = xray(session.service.unit, now, surroundings(session, now));
-        return { what: 'call', call: { ...hoodOf(session, this.trace), scene } };
+        const { unit } = session.service;
+        const scene = xray(unit, now, surroundings(session, now));
+        return { what: 'call', call: { ...hoodOf(session, this.trace), scene, whys: whysOf(unit, now) } };
       }
       case 'scene':
         this.trace.follow(session);
-        return { what: 'scene', scene: this.sceneAt(ask.at_ms) };
+        return { what: 'scene', ...this.truthAt(ask.at_ms) };
       case 'droppable':
         return { what: 'droppable', faults: droppablesOf(session.prepared) };
       case 'moment':
@@ -38,10 +40,11 @@ export class Hood {
     }
   }
 
-  private sceneAt(at_ms: number) {
+  private truthAt(at_ms: number): Truth {
     const { session, trace } = this;
     const at = Math.min(Math.max(at_ms, trace.from_ms), session.now_ms);
-    return xray(trace.unitAt(at), at / 1000, surroundings(session, at / 1000));
+    const unit = trace.unitAt(at);
+    return { scene: xray(unit, at / 1000, surroundings(session, at / 1000)), whys: whysOf(unit, at / 1000) };
   }
 
   private momentAt(place: number): HoodTold {

@@ -2,6 +2,7 @@ import { openSound } from '../sound/index.ts';
 import { connect } from './engine.ts';
 import { mountDesk } from './mount.tsx';
 import { openPicture } from './picture.ts';
+import { whenQuiet } from './quiet.ts';
 import { openStore } from './store.ts';
 
 const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
@@ -17,5 +18,10 @@ if (root !== null) {
     openSounds: openSound,
     wallClock: () => Date.now(),
   };
-  await mountDesk(root, { ...parts, ...(course && { alone: course.mode }) }, course?.begin);
+  const desk = await mountDesk(root, { ...parts, ...(course && { alone: course.mode }) }, course?.begin);
+  // What a platform serves is the platform's to keep.
+  if (import.meta.env.PROD && launched === undefined) {
+    await whenQuiet(() => desk.session.busy.value !== null);
+    (await import('./offline/offline.ts')).keepOffline(desk);
+  }
 }

@@ -6,17 +6,20 @@ import type { Hotspot, Yard } from '../yard/index.ts';
 import { useDesk } from './desk.ts';
 import { Icon } from './icons.tsx';
 import type { CloseUp } from './picture.ts';
+import { PictureTools } from './picture-tools.tsx';
 
 interface Props {
   readonly scene: Scene;
   readonly part: PartId | null;
   readonly view: CloseUp;
   readonly onSelect: (part: PartId) => void;
+  /** Without the glass and the way to keep it: other things lie over the picture. */
+  readonly bare?: boolean;
   readonly children?: (spots: readonly Hotspot[], yard: Yard) => ComponentChildren;
 }
 
 /** Holds the drawn picture: loads it when first needed, keeps it told, and lets it go. */
-export function PictureHost({ scene, part, view, onSelect, children }: Props) {
+export function PictureHost({ scene, part, view, onSelect, bare = false, children }: Props) {
   const desk = useDesk();
   const whole = useRef<HTMLDivElement>(null);
   const host = useRef<HTMLDivElement>(null);
@@ -79,6 +82,7 @@ export function PictureHost({ scene, part, view, onSelect, children }: Props) {
           <span class="vh">{desk.t('set.still')}</span>
         </button>
       )}
+      {yard !== null && view === 'yard' && !bare && <PictureTools yard={yard} scene={scene} />}
     </div>
   );
 }

@@ -10,9 +10,11 @@ import type { Action, Assistance, CalendarClock, CallMode, CallView, DebriefView
 import type { Learnt } from '../records/learnt/learnt.ts';
 import type { Wall } from '../records/learnt/of-call.ts';
 import type { Scene } from '../scene/types.ts';
+import type { Why } from '../scene/why.ts';
 import type { LocalText, Message } from '../service/message.ts';
 import type { Refusal } from '../share/read.ts';
 import type { TraineeSheet, TrainerSheet } from '../share/sheets.ts';
+import type { Language } from '../words/words.ts';
 
 /** A call as the list shows it. */
 export interface CallCard {
@@ -87,8 +89,12 @@ export interface RoundView {
 }
 
 /** A call in progress with everything open. */
-export interface OpenCall extends HoodView {
+export interface OpenCall extends HoodView, Truth {}
+
+/** The works at an instant with everything open, and why their numbers are what they are. */
+export interface Truth {
   readonly scene: Scene;
+  readonly whys: readonly Why[];
 }
 
 /** What a trainer asks of the call in progress. */
@@ -102,7 +108,7 @@ export type HoodAsk =
 
 export type HoodTold =
   | { readonly what: 'call'; readonly call: OpenCall }
-  | { readonly what: 'scene'; readonly scene: Scene }
+  | ({ readonly what: 'scene' } & Truth)
   | { readonly what: 'droppable'; readonly faults: readonly Droppable[] }
   | {
       readonly what: 'moment';
@@ -115,7 +121,10 @@ export type HoodTold =
 export type SheetOf = 'trainer' | 'trainee';
 
 export type Request =
-  | { readonly kind: 'list' }
+  /** The cards of what ships, their texts in one language. */
+  | { readonly kind: 'list'; readonly language: Language }
+  /** The call of a day, of those that were listed; the day by its number since 1 January 1970. */
+  | { readonly kind: 'ofDay'; readonly day: number }
   /** `led`: how far a guide leads, where one does. `brought`: the call's file, where it did not ship. */
   | {
       readonly kind: 'open';
@@ -160,6 +169,7 @@ export type Request =
 
 export type Reply =
   | { readonly kind: 'list'; readonly calls: readonly CallCard[] }
+  | { readonly kind: 'ofDay'; readonly callId: string }
   /**
    * `caution`: the action was not done yet, for a coach says something before it. `guide`: where a guide leads next, after
    * what opens a call or is done in it.
@@ -179,7 +189,7 @@ export type Reply =
   /** What to go on with, or why the platform's is not taken up. */
   | { readonly kind: 'unpacked'; readonly saved?: SavedCall; readonly why?: Message }
   | { readonly kind: 'debrief'; readonly debrief: DebriefView }
-  | { readonly kind: 'xray'; readonly scene: Scene }
+  | ({ readonly kind: 'xray' } & Truth)
   | { readonly kind: 'hood'; readonly told: HoodTold }
   | { readonly kind: 'round'; readonly view: RoundView; readonly kept: unknown; readonly anew: boolean }
   | { readonly kind: 'brought'; readonly brought: BroughtCalls | Refusal }

@@ -3,7 +3,8 @@ import type { SheetOf } from './protocol.ts';
 
 /** Where one is, kept in the address after the hash so that a reload comes back to it. */
 export type Route =
-  | { readonly screen: 'start' }
+  /** `find`: what is searched for there. */
+  | { readonly screen: 'start'; readonly find?: string }
   /** `rung`: with which help the call is taken when it begins; alone when left out. */
   | { readonly screen: 'call'; readonly callId: string; readonly rung?: Rung }
   | { readonly screen: 'debrief'; readonly key: number }
@@ -26,13 +27,15 @@ export type Route =
   | { readonly screen: 'home'; readonly card?: true }
   /** What works how for whom, and what does not. */
   | { readonly screen: 'access' }
+  /** What faults show; `fault`: one of them. */
+  | { readonly screen: 'faults'; readonly fault?: string }
   | { readonly screen: 'sheet'; readonly callId: string; readonly who: SheetOf };
 
 /**
- * Reads `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/record/NUMBER`, `#/drills`, `#/drills/SEED`, `#/quiz`, `#/quiz/FORM`, `#/round`,
+ * Reads `#/find/WORDS`, `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/record/NUMBER`, `#/drills`, `#/drills/SEED`, `#/quiz`, `#/quiz/FORM`, `#/round`,
  * `#/take`, `#/take/LINK`,
  * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`, `#/instructor`,
- * `#/home`, `#/home/card`, `#/access`;
+ * `#/home`, `#/home/card`, `#/access`, `#/faults`, `#/faults/ID`;
  * anything else is the start.
  */
 export function readRoute(hash: string): Route {
@@ -48,10 +51,12 @@ export function readRoute(hash: string): Route {
   if (screen === 'class') return /^\d{1,6}$/.test(rest ?? '') ? { screen, record: Number(rest) } : { screen };
   if (screen === 'build') return /^\d{1,9}$/.test(rest ?? '') ? { screen, draft: Number(rest) } : { screen };
   if (screen === 'home') return rest === 'card' ? { screen, card: true } : { screen };
+  if (screen === 'faults') return rest && /^[\w-]+$/.test(rest) ? { screen, fault: rest } : { screen };
   if (screen === 'take') return rest ? { screen, link: rest } : { screen };
   if (screen === 'sheet' && rest !== undefined && (how === 'trainer' || how === 'trainee')) {
     return { screen, callId: rest, who: how };
   }
+  if (screen === 'find' && rest) return { screen: 'start', find: decoded(rest) };
   return { screen: screen === 'round' || screen === 'instructor' || screen === 'access' ? screen : 'start' };
 }
 
@@ -65,7 +70,18 @@ export function writeRoute(route: Route): string {
   if (route.screen === 'class') return route.record === undefined ? '#/class' : `#/class/${route.record}`;
   if (route.screen === 'build') return route.draft === undefined ? '#/build' : `#/build/${route.draft}`;
   if (route.screen === 'home') return route.card ? '#/home/card' : '#/home';
+  if (route.screen === 'faults') return route.fault === undefined ? '#/faults' : `#/faults/${route.fault}`;
   if (route.screen === 'take') return route.link === undefined ? '#/take' : `#/take/${route.link}`;
   if (route.screen === 'sheet') return `#/sheet/${route.callId}/${route.who}`;
-  return route.screen === 'start' ? '#/' : `#/${route.screen}`;
+  if (route.screen === 'start') return route.find ? `#/find/${encodeURIComponent(route.find)}` : '#/';
+  return `#/${route.screen}`;
+}
+
+/** What was written into an address; as it stands there where somebody damaged it. */
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
 }

@@ -89,6 +89,12 @@ export function LaterScreen({ route }: { readonly route: Exclude<Route, { readon
           {({ AccessScreen }) => <AccessScreen />}
         </Later>
       );
+    case 'faults':
+      return (
+        <Later key="faults" part={() => import('./faults/faults.tsx')} words="find" waiting="brought.opening">
+          {({ FaultsScreen }) => <FaultsScreen key={route.fault} fault={route.fault} />}
+        </Later>
+      );
     case 'take':
       return (
         <Later

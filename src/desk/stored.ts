@@ -5,13 +5,24 @@ import { anything, fields, finite, flag, oneOf, type ShapeOf, text, textUpTo } f
 
 const LocalText = fields({ en: text, es: text });
 
-export const Settings = fields({
-  version: oneOf(1),
-  language: oneOf('en', 'es'),
-  units: oneOf('us', 'si'),
-  sound: flag,
-  still: flag,
-});
+const Theme = oneOf('auto', 'light', 'dark');
+/** `auto`: as the device has it. */
+export type Theme = ShapeOf<typeof Theme>;
+
+export const Settings = fields(
+  {
+    version: oneOf(1),
+    language: oneOf('en', 'es'),
+    units: oneOf('us', 'si'),
+    sound: flag,
+    still: flag,
+  },
+  /**
+   * Later ones, which those of an earlier Underlawn lack: colours as the device has them; whether the strip on how a call goes was
+   * put away, and whether a single key leads to the search, which it does unless said.
+   */
+  { theme: Theme, howRead: flag, slash: flag },
+);
 export type Settings = ShapeOf<typeof Settings>;
 
 const Assistance = fields({ hints: oneOf(0, 1, 2, 3, 4), likely: flag }, { led: oneOf(...LED) });

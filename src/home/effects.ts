@@ -1,16 +1,14 @@
 /** What came of it, in a few sentences: each made of what the twins were found to differ in. */
 import { type Message, quantity, say } from '../service/message.ts';
+import { lasting } from './lasting.ts';
 import type { Life } from './life.ts';
 import { QUANTITIES, QUANTITY_IDS, type QuantityId } from './quantities.ts';
 import type { ScenarioId } from './scenarios.ts';
 import type { Spell, Times } from './spells.ts';
 
-const HOUR_s = 3600;
 const DAY_s = 86_400;
 /** More sentences than this nobody reads (convention). */
 const MOST = 7;
-/** Hours are counted up to two days, days from there on. */
-const DAYS_FROM_h = 48;
 /** More water than the twin's by this share is worth a word (convention). */
 const MUCH_WATER = 0.05;
 /** Of what is worth a word: less than this does not show in figures (convention). */
@@ -114,10 +112,4 @@ function strayEffect(scenario: ScenarioId, stray: Stray, { begins_s, over_s }: T
 function valuesOf({ id, touched, twin }: Stray) {
   const { measure } = QUANTITIES[id];
   return { q: say(`home.quantity.${id}`), a: quantity(measure, touched), b: quantity(measure, twin) };
-}
-
-/** A time as a household counts it. */
-function lasting(s: number): Message {
-  const hours = Math.max(1, Math.round(s / HOUR_s));
-  return hours < DAYS_FROM_h ? say('home.hours', { n: hours }) : say('home.days', { n: Math.round(hours / 24) });
 }

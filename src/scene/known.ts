@@ -9,7 +9,7 @@ import type { Core, Facts, FactValues, LidId, LiveFacts, Message, Person } from 
 import { say } from '../service/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
 import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
-import { daylight, inkOf } from './light.ts';
+import { inkOf, type Surroundings, skyOf } from './light.ts';
 import { lookOf, ORDINARY, ordinaryResidual } from './ordinary.ts';
 import type {
   BreakerId,
@@ -25,7 +25,6 @@ import type {
   Scene,
   WaterLook,
 } from './types.ts';
-import type { Surroundings } from './xray.ts';
 
 export interface Knowledge {
   readonly spec: UnitSpec;
@@ -61,7 +60,7 @@ export function known(know: Knowledge): Scene {
   return {
     kind: 'known',
     clock_s: around.secondOfDay,
-    sky: { daylight: daylight(around.day, around.secondOfDay), cloud: around.cloud, rain: around.rain },
+    sky: skyOf(around),
     geometry: geometryOf(spec),
     standsAt: person.place,
     house: { ink: inkFor(know, ['backingUp']), draw_Ls: null, backingUp: best(know, 'backingUp') },

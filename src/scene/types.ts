@@ -7,6 +7,7 @@
  */
 import type { Message } from '../service/message.ts';
 import { PLACES, type Place } from '../service/person.ts';
+import type { CalendarDay } from '../unit/calendar.ts';
 
 /** The parts one can go to, in the order the water takes, then the dry ones: every place but the phone. */
 export type PartId = Exclude<Place, 'phone'>;
@@ -237,11 +238,39 @@ export interface BasinScene {
   readonly area_m2: number;
 }
 
+/** The sun or the moon. */
+export interface BodyScene {
+  /** Sine of its height over the horizon. */
+  readonly up: number;
+  /** From where it rises, -1, through the south, 0, to where it sets, 1: hours from noon, eight to each side. */
+  readonly across: number;
+}
+
+/** Day, season and weather: what everybody sees who steps outside. */
+export interface SkyScene {
+  /** Light, 0 night to 1 day. */
+  readonly daylight: number;
+  /** Share of the sky that clouds cover. */
+  readonly cloud: number;
+  /** Rain that falls now, mm/h. */
+  readonly rain_mmh: number;
+  /** How wet the ground lies, 0 dry to 1 standing in puddles. */
+  readonly wet: number;
+  /** Day of the calendar, and of the year, 1 to 366: trees and lawn follow it. */
+  readonly date: CalendarDay;
+  readonly yearDay: number;
+  /** Hoar frost on lawn and twigs, 0 to 1. */
+  readonly frost: number;
+  readonly sun: BodyScene;
+  /** `age` is the share of its month since new moon. */
+  readonly moon: BodyScene & { readonly age: number };
+}
+
 export interface Scene {
   readonly kind: 'known' | 'xray';
   /** Seconds of the local day, for light. */
   readonly clock_s: number;
-  readonly sky: { readonly daylight: number; readonly cloud: number; readonly rain: number };
+  readonly sky: SkyScene;
   readonly geometry: GeometryScene;
   /** Where the person stands; `phone` before the visit. */
   readonly standsAt: PartId | 'phone' | 'yard';

@@ -2,19 +2,12 @@
 import { BREAKERS } from '../control/index.ts';
 import { effluentColour, SPOTS } from '../plant/index.ts';
 import { outletSeen } from '../service/index.ts';
-import { type CalendarDay, type Readout, readout, type Unit } from '../unit/index.ts';
+import { type Readout, readout, type Unit } from '../unit/index.ts';
 import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
-import { daylight } from './light.ts';
+import { type Surroundings, skyOf } from './light.ts';
 import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
 
 const LIVE: Ink = { kind: 'live' };
-
-export interface Surroundings {
-  readonly day: CalendarDay;
-  readonly secondOfDay: number;
-  readonly cloud: number;
-  readonly rain: number;
-}
 
 /** The unit as it is at an instant (s) between its last event and its horizon. */
 export function xray(unit: Unit, t: number, around: Surroundings): Scene {
@@ -26,7 +19,7 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
   return {
     kind: 'xray',
     clock_s: around.secondOfDay,
-    sky: { daylight: daylight(around.day, around.secondOfDay), cloud: around.cloud, rain: around.rain },
+    sky: skyOf(around),
     geometry: geometryOf(spec),
     standsAt: 'yard',
     house: { ink: LIVE, draw_Ls: now.inflow_m3s * 1000, backingUp: now.flows.indoors > 0 },
@@ -125,7 +118,7 @@ function chambers(unit: Unit, now: Readout): Record<ChamberId, ChamberScene> {
     aeration: chamber('aeration', flows.aeration_m, look(now.water.aeration, now.hoursWithoutOxygen, 0), {
       bubbles_Lmin: flows.air.diffuser_Lmin,
     }),
-    clarifier: chamber('clarifier', flows.aeration_m, cleared('clarifier')),
+    clarifier: chamber('clarifier', flows.aeration_m, cleared('clarifier'), { sludge_m: now.blanket_m }),
     disinfection: chamber('disinfection', Math.max(flows.pump_m, inlet), cleared('riser')),
     'pump-tank': chamber('pump-tank', flows.pump_m, cleared('pump'), {
       sludge_m: SPOTS.reduce((sum, spot) => sum + sediment_m[spot], 0) / SPOTS.length,

@@ -10,8 +10,6 @@ import type { Player } from './player.ts';
 import { type CueId, type EffectId, type Step, stepsBetween, voicesOf } from './voices.ts';
 
 export interface SoundOptions {
-  /** Address of the folder that holds `sprite.wav`, with its closing slash. */
-  readonly base: string;
   readonly muted: boolean;
   /** Of everything, 0 to 1. */
   readonly volume: number;
@@ -34,7 +32,7 @@ export interface Sound {
 const LOG_LENGTH = 200;
 const EFFECT_LOUDNESS = 0.6;
 
-export function openSound({ base, muted, volume, onCaption }: SoundOptions): Sound {
+export function openSound({ muted, volume, onCaption }: SoundOptions): Sound {
   let cues: readonly SoundCue[] = [];
   let order: readonly CueId[] = [];
   let captions: readonly Message[] = [];
@@ -47,7 +45,7 @@ export function openSound({ base, muted, volume, onCaption }: SoundOptions): Sou
 
   const loadPlayer = async () => {
     const { openPlayer } = await import('./player.ts');
-    const opened = await openPlayer(base);
+    const opened = await openPlayer();
     if (disposed) {
       opened.dispose();
       return;

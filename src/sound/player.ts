@@ -11,6 +11,9 @@ export interface Player {
   dispose(): void;
 }
 
+/** Named by what is in it, as the list of places is, so that a page of any version gets the recordings it knows. */
+const SPRITE = new URL('../../assets/sounds/sprite.wav', import.meta.url).href;
+
 interface Sounding {
   readonly source: AudioBufferSourceNode;
   readonly gain: GainNode;
@@ -22,12 +25,12 @@ const FADE_s = 0.12;
 const TIME_CONSTANT_s = FADE_s / 5;
 
 /**
- * Loads our one sprite from the folder `base`; fails if it is not to be had, or nothing here can play it. Silent until
+ * Loads our one sprite; fails if it is not to be had, or nothing here can play it. Silent until
  * told its volume.
  */
-export async function openPlayer(base: string): Promise<Player> {
+export async function openPlayer(): Promise<Player> {
   const context = new AudioContext();
-  const sprite = await recordings(context, `${base}sprite.wav`).catch((error) => {
+  const sprite = await recordings(context, SPRITE).catch((error) => {
     void context.close();
     throw error;
   });

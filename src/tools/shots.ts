@@ -6,10 +6,12 @@ import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { allShipped, type CallFile } from '../calls/index.ts';
 import { doStep, type PersonAtPage, takeCall, withPointer } from './people.ts';
-import { type OpenApp, openStage, type Stage } from './stage.ts';
+import { type AppOptions, type OpenApp, openStage, type Stage } from './stage.ts';
 
 const FOLDER = 'docs/pictures';
 const DESK = { width: 1440, height: 900 };
+/** The call of the day is another one each day. */
+const ON_A_DAY = { ...DESK, now: '2031-05-14T10:00' };
 const PHONE = { width: 390, height: 844, touch: true };
 
 function shipped(id: string): CallFile {
@@ -24,8 +26,8 @@ const washDay = shipped('wash-day-light');
 type Shot = (app: OpenApp, person: PersonAtPage) => Promise<void>;
 
 /** Each picture: its file, its window, and the way there. */
-const SHOTS: readonly (readonly [string, typeof DESK, Shot])[] = [
-  ['call-list', DESK, async ({ page }) => void (await page.waitForSelector('.call-card'))],
+const SHOTS: readonly (readonly [string, AppOptions, Shot])[] = [
+  ['call-list', ON_A_DAY, async ({ page }) => void (await page.waitForSelector('.call-card'))],
   [
     'call-day',
     DESK,
@@ -97,7 +99,7 @@ async function letPass(page: Page, seconds: number): Promise<void> {
 
 const SETTLE_ms = 1500;
 
-async function take(stage: Stage, name: string, window: typeof DESK, way: Shot): Promise<void> {
+async function take(stage: Stage, name: string, window: AppOptions, way: Shot): Promise<void> {
   const app = await stage.openApp(window);
   await way(app, withPointer(app.page));
   const pause = app.page.locator('.rates .icon-pill[aria-pressed="false"]');

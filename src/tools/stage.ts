@@ -17,8 +17,12 @@ export interface AppOptions {
   readonly touch?: boolean;
   /** Language the browser asks for; `en-US` unless said. */
   readonly locale?: string;
+  /** What the page's calendar and clock stand at, such as `2031-05-14T10:00`; now unless said. */
+  readonly now?: string;
   /** `reduce` unless said. */
   readonly motion?: 'reduce' | 'no-preference';
+  /** Which colours the device asks for; `light` unless said. */
+  readonly scheme?: 'light' | 'dark';
 }
 
 export interface OpenApp {
@@ -65,7 +69,11 @@ async function openApp(browser: Browser, base: string, options: AppOptions): Pro
     locale: options.locale ?? 'en-US',
     timezoneId: 'America/Chicago',
     reducedMotion: options.motion ?? 'reduce',
+    colorScheme: options.scheme ?? 'light',
+    // What a service worker fetches in the background, and answers after a reload, is for its own tests to look at.
+    serviceWorkers: 'block',
   });
+  if (options.now !== undefined) await context.clock.setFixedTime(new Date(`${options.now}-06:00`));
   const page = await context.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(String(error)));

@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import { type Plugin, runnerImport } from 'vite';
 
 /** Modules whose exports are plain values, the same for every visitor. */
-const MODULES = ['src/desk/cards.ts'];
+const MODULES = ['src/desk/cards-en.ts', 'src/desk/cards-es.ts', 'src/desk/faults/cards.ts'];
 
 /** Works modules out when the page is built, so that it is fetched with what they come to and not with what they need. */
 export function workedOut(): Plugin {

@@ -1,5 +1,6 @@
 import { buildWords } from './en/build.ts';
+import { families } from './en/families.ts';
 import { later } from './en-later.ts';
 
 /** What Build says, in English, with the debrief's words: its time line tells what happens. */
-export const ofBuild = { ...later, ...buildWords };
+export const ofBuild = { ...later, ...families, ...buildWords };

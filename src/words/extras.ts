@@ -15,6 +15,8 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     home: async () => (await import('./en-home.ts')).ofHome,
     visit: async () => (await import('./en-visit.ts')).ofVisit,
     access: async () => (await import('./en-access.ts')).ofAccess,
+    find: async () => (await import('./en-find.ts')).ofFind,
+    picture: async () => (await import('./en-picture.ts')).ofPicture,
   },
   es: {
     debrief: async () => (await import('./es-later.ts')).later,
@@ -29,5 +31,7 @@ export const EXTRAS: Readonly<Record<Language, Readonly<Record<Extra, () => Prom
     home: async () => (await import('./es-home.ts')).ofHome,
     visit: async () => (await import('./es-visit.ts')).ofVisit,
     access: async () => (await import('./es-access.ts')).ofAccess,
+    find: async () => (await import('./es-find.ts')).ofFind,
+    picture: async () => (await import('./es-picture.ts')).ofPicture,
   },
 };

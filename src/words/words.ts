@@ -3,11 +3,13 @@ import type { ofAccess } from './en-access.ts';
 import type { ofBuild } from './en-build.ts';
 import type { ofClass } from './en-class.ts';
 import type { ofDrills } from './en-drills.ts';
+import type { ofFind } from './en-find.ts';
 import type { ofHome } from './en-home.ts';
 import type { ofInstructor } from './en-instructor.ts';
 import type { ofKept } from './en-kept.ts';
 import type { later } from './en-later.ts';
 import type { ofMeter } from './en-meter.ts';
+import type { ofPicture } from './en-picture.ts';
 import type { ofQuiz } from './en-quiz.ts';
 import type { ofShare } from './en-share.ts';
 import type { ofVisit } from './en-visit.ts';
@@ -28,7 +30,9 @@ export type Key =
   | keyof typeof ofInstructor
   | keyof typeof ofHome
   | keyof typeof ofVisit
-  | keyof typeof ofAccess;
+  | keyof typeof ofAccess
+  | keyof typeof ofFind
+  | keyof typeof ofPicture;
 
 /** One language, loaded. */
 export interface Words {
@@ -38,7 +42,8 @@ export interface Words {
 
 /**
  * Texts that a call does without: a debrief and a coach say more; drills, a quiz, calls from elsewhere, a class, a meter, a
- * trainer, a household, a routine visit, the yard in words and what is kept other things.
+ * trainer, a household, a routine visit, the yard in words, a picture looked into or kept, a search and what is kept other
+ * things.
  */
 export type Extra =
   | 'debrief'
@@ -52,7 +57,9 @@ export type Extra =
   | 'instructor'
   | 'home'
   | 'visit'
-  | 'access';
+  | 'access'
+  | 'find'
+  | 'picture';
 
 /** Loads the texts of a call in one language, and what else is asked for; a page fetches only what it shows. */
 export async function loadWords(language: Language, ...extras: readonly Extra[]): Promise<Words> {

@@ -1,4 +1,5 @@
 /** Aeration chamber with drop lines and diffusers, and the hopper clarifier that hangs in the same tank. */
+
 import type { ChamberScene } from '../scene/types.ts';
 import {
   paintContentPencil,
@@ -10,14 +11,16 @@ import {
   paintWater,
   ripple,
 } from './basin.ts';
+import { noise } from './hash.ts';
 import { INK, mix, PAPER, PENCIL, SHELL, waterColour } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, draw, fade, hatch, lined, type Pen, pencilHatch, rect, within } from './pen.ts';
 
 /** Outline of the hopper. */
 function hopper(layout: Layout): Path2D {
   const c = layout.clarifier;
-  return new Path2D(
+  return newPath(
     `M${c.left} ${c.top}V${c.straight}L${c.slot[0]} ${c.tip}H${c.slot[1]}L${c.right} ${c.straight}V${c.top}Z`,
   );
 }
@@ -72,7 +75,7 @@ export function paintAerationInk(pen: Pen, layout: Layout, c: ChamberScene, leve
 
 function foam(pen: Pen, layout: Layout, levelY: number, thick: number): void {
   const { inside } = layout.aeration;
-  const p = new Path2D();
+  const p = newPath();
   for (let x = inside.x + 3, i = 0; x < layout.clarifier.left; x += 7, i++) {
     const r = Math.max(2.5, thick * (0.5 + 0.2 * (i % 3)));
     p.moveTo(x + r, levelY - r * 0.6);
@@ -93,6 +96,44 @@ export function paintClarifierPencil(pen: Pen, layout: Layout): void {
   draw(pen, walls(layout), { stroke: PENCIL, width: 1.6 });
 }
 
+/** What settles: flocs under an uneven top where it was computed or seen, a dashed guess where nobody knows it. */
+function blanket(pen: Pen, layout: Layout, thick_m: number | null): void {
+  const c = layout.clarifier;
+  if (thick_m === null) {
+    const y = c.tip - 0.22 * layout.perMetre;
+    draw(pen, `M${c.left} ${y}H${c.right}`, { stroke: PENCIL, width: 1, dash: [3, 4] });
+    return;
+  }
+  const top = Math.max(c.top, c.tip - Math.max(0.03, thick_m) * layout.perMetre);
+  const r = noise(411);
+  const edge = newPath(`M${c.left} ${c.tip}V${top}`);
+  for (let x = c.left; x < c.right; x += 12)
+    edge.quadraticCurveTo(x + 6, top - 3 + r() * 6, x + 12, top + (r() - 0.5) * 2);
+  edge.lineTo(c.right + 12, c.tip);
+  draw(pen, edge, {
+    fill: fade(pen, top - 4, c.tip, [
+      [0, 'rgba(141,118,72,0.5)'],
+      [0.35, 'rgba(128,96,58,0.8)'],
+      [1, 'rgba(111,74,41,0.97)'],
+    ]),
+    stroke: '#7a5a34',
+    width: 0.9,
+  });
+  const flocs = newPath();
+  const settling = newPath();
+  for (let i = 0; i < 150; i++) {
+    const x = c.left + r() * (c.right - c.left);
+    const down = r();
+    const floc = down < 0.8 ? flocs : settling;
+    const y = down < 0.8 ? top + (down / 0.8) * (c.tip - top) : top - 16 * (1 - down) * 5 * r();
+    const size = 0.7 + r();
+    floc.moveTo(x + size, y);
+    floc.arc(x, y, size, 0, 6.2832);
+  }
+  draw(pen, flocs, { fill: '#4f3419', alpha: 0.55 });
+  draw(pen, settling, { fill: '#6f4a29', alpha: 0.5 });
+}
+
 export function paintClarifierInk(pen: Pen, layout: Layout, s: ChamberScene, levelY: number | null): void {
   const c = layout.clarifier;
   const h = hopper(layout);
@@ -107,13 +148,7 @@ export function paintClarifierInk(pen: Pen, layout: Layout, s: ChamberScene, lev
     const area = box(c.left, c.top, c.right - c.left, c.tip - c.top);
     paintWater(pen, area, levelY, s.water);
     const { colour } = waterColour(s.water);
-    const blanket = Math.max(0.12, Math.min(1.2, s.sludge_m ?? 0.22)) * layout.perMetre;
-    pen.fillStyle = fade(pen, c.tip - blanket * 1.7, c.tip, [
-      [0, 'rgba(141,118,72,0)'],
-      [0.5, 'rgba(128,96,58,0.55)'],
-      [1, 'rgba(111,74,41,0.96)'],
-    ]);
-    pen.fillRect(c.left, c.tip - blanket * 1.7, c.right - c.left, blanket * 1.7);
+    blanket(pen, layout, s.sludge_m);
     if (s.scum_m !== null && s.scum_m > 0) {
       rect(pen, box(c.left, levelY - 2, c.right - c.left, Math.max(2, s.scum_m * layout.perMetre)), 1, {
         fill: '#6b5637',

@@ -1,4 +1,5 @@
 /** What all tanks have in common: concrete in section, neck and lid, water with its surface, scum, sludge, cores. */
+
 import type { WaterLook } from '../scene/types.ts';
 import { noise } from './hash.ts';
 import {
@@ -18,6 +19,7 @@ import {
   waterColour,
 } from './ink.ts';
 import type { Tank } from './layout.ts';
+import { newPath } from './path.ts';
 import { type Box, box, disc, draw, fade, type Pen, pencilHatch, rect, stipple, within, write } from './pen.ts';
 
 export function paintShellPencil(pen: Pen, t: Tank, lid = LID): void {
@@ -47,7 +49,7 @@ export function paintShellInk(pen: Pen, t: Tank, seed: number, open: boolean, li
       [1, 'rgba(107,85,55,0)'],
     ]);
     pen.fillRect(b.x, b.y, b.width, 30);
-    const p = new Path2D();
+    const p = newPath();
     for (let x = b.x - 40; x < b.x + b.width; x += 5) {
       p.moveTo(x, b.y);
       p.lineTo(x + 12, b.y + 8);
@@ -83,7 +85,7 @@ function neck(pen: Pen, t: Tank, open: boolean): void {
 }
 
 function rounded(b: Box, radius: number): Path2D {
-  const p = new Path2D();
+  const p = newPath();
   p.roundRect(b.x, b.y, b.width, b.height, radius);
   return p;
 }
@@ -114,7 +116,7 @@ export function paintContentPencil(pen: Pen, area: Box, waterY: number): void {
 
 /** A gentle wave along the surface. */
 export function ripple(x0: number, x1: number, y: number, high: number): Path2D {
-  const p = new Path2D();
+  const p = newPath();
   const n = Math.max(2, Math.round((x1 - x0) / 44));
   const step = (x1 - x0) / n;
   p.moveTo(x0, y);
@@ -180,7 +182,7 @@ function flecks(pen: Pen, b: Box, look: WaterLook): void {
   const share = look.solids_mgL / (look.solids_mgL + 900);
   const n = Math.round((b.width * b.height * (share + look.raw * 0.4)) / 190);
   const r = noise(Math.round(b.x) + 17);
-  const p = new Path2D();
+  const p = newPath();
   for (let i = 0; i < n; i++) {
     const x = b.x + r() * b.width;
     const y = b.y + 4 + r() * Math.max(1, b.height - 6);
@@ -193,7 +195,7 @@ function flecks(pen: Pen, b: Box, look: WaterLook): void {
 
 function glints(pen: Pen, b: Box): void {
   const r = noise(Math.round(b.x) + 99);
-  const p = new Path2D();
+  const p = newPath();
   for (let i = 0; i < (b.width * b.height) / 2400; i++) {
     const x = b.x + 8 + r() * (b.width - 30);
     const y = b.y + 10 + r() * Math.max(1, b.height - 14);
@@ -225,9 +227,9 @@ export function paintScum(pen: Pen, area: Box, surfaceY: number, thick: number):
   p.closePath();
   draw(pen, p, { fill: SCUM, stroke: '#3f3120', width: 1.1 });
   within(pen, p, () => {
-    const w = new Path2D();
+    const w = newPath();
     for (let y = top + 4; y < lower; y += 7)
-      w.addPath(new Path2D(`M${area.x} ${y}${'q4-4 8 0t8 0'.repeat(Math.ceil(area.width / 16))}`));
+      w.addPath(newPath(`M${area.x} ${y}${'q4-4 8 0t8 0'.repeat(Math.ceil(area.width / 16))}`));
     draw(pen, w, { stroke: '#8d754c', width: 1.3 });
     const r = noise(53);
     for (let i = 0; i < area.width / 9; i++) {
@@ -242,14 +244,14 @@ export function paintSludge(pen: Pen, area: Box, thick: number, hump = 0.12): vo
   const bottom = area.y + area.height;
   const h = Math.min(thick, area.height);
   const x1 = area.x + area.width;
-  const p = new Path2D(
+  const p = newPath(
     `M${area.x} ${bottom - h * (1 + hump)}C${area.x + area.width * 0.3} ${bottom - h * (1 + hump)} ${area.x + area.width * 0.36} ${bottom - h * (1 - hump)} ${area.x + area.width * 0.58} ${bottom - h * (1 - hump)}S${x1 - 14} ${bottom - h * (1 + hump)} ${x1} ${bottom - h * (1 + hump * 0.6)}V${bottom}H${area.x}Z`,
   );
   draw(pen, p, { fill: SLUDGE, stroke: '#2d2418', width: 1.1 });
   within(pen, p, () => {
     const r = noise(Math.round(area.x) + 7);
-    const a = new Path2D();
-    const b = new Path2D();
+    const a = newPath();
+    const b = newPath();
     for (let i = 0; i < (area.width * h) / 46; i++) {
       const x = area.x + r() * area.width;
       const y = bottom - r() * h * 1.1;

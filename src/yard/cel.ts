@@ -8,10 +8,20 @@ import type { Box, Pen } from './pen.ts';
 /** Longest side of a cel in device pixels: every graphics chip still in use takes it. */
 const LONGEST = 4096;
 
+/** The cel that a sprite shows, for who draws it again elsewhere. */
+export const celOf = new WeakMap<Sprite, Cel>();
+
 export class Cel {
   readonly sprite = new Sprite(Texture.EMPTY);
   #canvas: HTMLCanvasElement | null = null;
   #key = '';
+  /** How it was painted last, and on what area. */
+  paint: ((pen: Pen) => void) | null = null;
+  area: Box | null = null;
+
+  constructor() {
+    celOf.set(this.sprite, this);
+  }
 
   /** Paints if anything changed. `scale` is device pixels per unit; the sprite lands on whole pixels of it. */
   show(area: Box, scale: number, key: string, paint: (pen: Pen) => void): boolean {
@@ -24,6 +34,8 @@ export class Cel {
     this.sprite.visible = true;
     if (whole === this.#key) return false;
     this.#key = whole;
+    this.paint = paint;
+    this.area = area;
     const canvas = this.#fit(width, height);
     const pen = canvas.getContext('2d');
     if (pen === null) return false;

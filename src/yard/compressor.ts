@@ -1,8 +1,10 @@
 /** Compressor in its housing and the air line with the tee to the panel's air switch. */
+
 import type { CompressorScene } from '../scene/types.ts';
 import { manifoldY } from './aeration.ts';
 import { INK, mix, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, draw, hatch, type Pen, rect, stipple, within } from './pen.ts';
 
 /** Where the sun-side elbow of the line is, which is where a leak is drawn. */
@@ -38,7 +40,7 @@ export function paintAirPencil(pen: Pen, layout: Layout): void {
   line(pen, tubePath(layout), 2, PENCIL, PAPER);
   draw(pen, body(layout), { fill: PAPER, stroke: PENCIL, width: 1.6 });
   const c = layout.compressor;
-  within(pen, new Path2D(body(layout)), () =>
+  within(pen, newPath(body(layout)), () =>
     hatch(pen, box(c.x, -48, c.width, 50), 7, -38, { stroke: PENCIL, width: 0.7, alpha: 0.36 }),
   );
   draw(pen, `M${c.x + 10} -30h${c.width - 20}M${c.x + 10} -22h${c.width - 20}`, {
@@ -54,7 +56,7 @@ export function paintAirInk(pen: Pen, layout: Layout, s: CompressorScene): void 
   const c = layout.compressor;
   // The tee, and the elbow that stands in the sun.
   rect(pen, box(c.x + c.width + 3, c.y + 29, 9, 10), 2, { fill: '#c99a55', stroke: INK, width: 1.3 });
-  const p = new Path2D(body(layout));
+  const p = newPath(body(layout));
   draw(pen, p, { fill: '#d6d2c6' });
   within(pen, p, () => {
     stipple(pen, box(c.x, c.y, c.width, c.height), 66, 30);

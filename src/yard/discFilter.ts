@@ -1,7 +1,9 @@
 /** Disc filter in its box below the lawn. */
+
 import type { DiscFilterScene } from '../scene/types.ts';
 import { INK, mix, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, draw, type Pen, rect } from './pen.ts';
 
 export function paintDiscFilterPencil(pen: Pen, layout: Layout): void {
@@ -30,7 +32,7 @@ export function paintDiscFilterInk(pen: Pen, layout: Layout, f: DiscFilterScene)
   }
   if (clean < 0.7) {
     // What was caught lies on the discs, more of it the less passes.
-    const dirt = new Path2D();
+    const dirt = newPath();
     for (let i = 0; i < (1 - clean) * 34; i++) {
       const x = b.x + 9 + ((i * 37) % 38);
       const y = b.y + 8 + ((i * 53) % 17);

@@ -1,7 +1,9 @@
 /** The drip field in section: header, two lines of emitters under the lawn, and the soil they wet. */
+
 import type { Drip, DripZone } from './dripLayout.ts';
 import { noise } from './hash.ts';
 import { CARD, INK, PAPER, PENCIL, PURPLE } from './ink.ts';
+import { newPath } from './path.ts';
 import { box, disc, draw, type Pen, pipe, rect } from './pen.ts';
 
 /** Deepest reach of wet soil below a line, units of the plate. */
@@ -53,8 +55,8 @@ function vent(pen: Pen, { to }: DripZone, lineY: number, ink: boolean): void {
 /** Wet soil is darker soil: an onion below each emitter, wider and deeper with more water, in two tones. */
 function bulbs(pen: Pen, { lineY }: Drip, { emitters }: DripZone, wet: number, zone: number): void {
   const r = noise(720 + zone);
-  const outer = new Path2D();
-  const inner = new Path2D();
+  const outer = newPath();
+  const inner = newPath();
   for (const x of emitters) {
     const uneven = 0.88 + 0.24 * r();
     onion(outer, x, lineY, (4 + 6 * wet) * uneven, (8 + (WET_REACH - 8) * wet) * uneven);

@@ -14,7 +14,8 @@ const PULSE_HZ = 0.9;
 interface Shown {
   readonly lamps: ReadonlySet<LampId>;
   readonly buzzer: boolean;
-  readonly hum: boolean;
+  /** How hard the compressor works, 0 open line to 1 against a shut one; null where nobody hears it. */
+  readonly hum: number | null;
   readonly rattle: boolean;
   readonly hiss: number;
   readonly foam: boolean;
@@ -57,7 +58,7 @@ export class Effects implements Mover {
     this.#shown = {
       lamps: new Set(panel.lamps.flatMap((l) => (l.state === 'lit' && live(inkShare(l.ink)) ? l.id : []))),
       buzzer: panel.buzzer === true,
-      hum: air.running === true && air.ink.kind === 'live',
+      hum: air.running === true && air.ink.kind === 'live' ? (air.load ?? 0.5) : null,
       rattle: air.rattle,
       hiss: air.leak === null || air.ink.kind === 'pencil' ? 0 : air.leak.hole_m,
       foam: air.foam && air.ink.kind !== 'pencil',
@@ -77,7 +78,8 @@ export class Effects implements Mover {
       const [x, y] = lampPoint(layout, id);
       sprite.visible = s.lamps.has(id);
       sprite.position.set(x, y);
-      sprite.scale.set(0.52 + 0.1 * beat);
+      // By night its light reaches over the yard.
+      sprite.scale.set((0.52 + 0.1 * beat) * (1 + 0.55 * s.dark));
       sprite.alpha = ((0.6 + 0.4 * beat) * (0.45 + 0.55 * s.dark)) / Math.sqrt(s.lamps.size || 1);
     }
     const [bx, by] = buzzerPoint(layout);
@@ -91,22 +93,22 @@ export class Effects implements Mover {
     this.#hum(layout, s, t);
     this.#foam(s, t);
     this.#relief(layout, s, t);
-    return s.lamps.size > 0 || s.buzzer || s.hum || s.hiss > 0 || s.relief > 0;
+    return s.lamps.size > 0 || s.buzzer || s.hum !== null || s.hiss > 0 || s.relief > 0;
   }
 
   /** Marks beside the housing that throb while it runs; marks at the hole while air leaves there. */
   #hum(layout: Layout, s: Shown, t: number): void {
     const g = this.#lines.clear();
     const c = layout.compressor;
-    if (s.hum) {
-      const beat = Math.sin(t * 6.2832 * 1.6);
+    if (s.hum !== null) {
+      const beat = Math.sin(t * 6.2832 * 1.6) * (0.5 + 1.5 * s.hum);
       for (const [i, side] of [-1, 1].entries()) {
         const x = side < 0 ? c.x - 5 : c.x + c.width * 0.5;
-        for (let k = 0; k < 2; k++) {
-          const r = 5 + k * 5 + beat * 0.9;
+        for (let k = 0; k < 2 + Math.round(s.hum); k++) {
+          const r = 5 + k * 5 + beat;
           if (i === 0) g.arc(x + 4, c.y + 26, r, Math.PI * 0.78, Math.PI * 1.22);
           else g.arc(x, c.y + 2, r, -Math.PI * 0.72, -Math.PI * 0.28);
-          g.stroke({ width: 1.4, color: s.rattle ? 0xc9402a : 0x2f5d73, alpha: 0.75 - k * 0.25 });
+          g.stroke({ width: 1.4, color: s.rattle ? 0xc9402a : 0x2f5d73, alpha: 0.75 - k * 0.22 });
         }
       }
     }

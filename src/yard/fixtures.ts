@@ -5,7 +5,6 @@ import { Cel } from './cel.ts';
 import { paintCleanOut } from './cleanOut.ts';
 import { paintAirInk, paintAirPencil } from './compressor.ts';
 import { paintDiscFilterInk, paintDiscFilterPencil } from './discFilter.ts';
-import { paintDripInk, paintDripPencil } from './dripField.ts';
 import { paintSewer } from './house.ts';
 import { Inked } from './inked.ts';
 import type { Layout } from './layout.ts';
@@ -15,7 +14,6 @@ import { type Box, box } from './pen.ts';
 import { paintPipes } from './pipes.ts';
 import { paintPump } from './pumpTank.ts';
 import { keyOf, type Print } from './sheet.ts';
-import { paintSleeveInk, paintSleevePencil, sleeveArea } from './sleeve.ts';
 import { paintFieldInk, paintFieldPencil } from './sprayField.ts';
 
 export class Fixtures {
@@ -24,6 +22,8 @@ export class Fixtures {
   readonly pump: Container;
   readonly above = new Container();
   readonly lamp = new Container();
+  /** Drip field and ultraviolet lamp, once they are there. */
+  rare: typeof import('./rareParts.ts') | null = null;
   readonly #pipes = new Cel();
   readonly #pump = new Inked();
   readonly #disc = new Inked();
@@ -49,7 +49,7 @@ export class Fixtures {
   /** `up` is how far the spray heads stand out of their sleeves, 0 to 1. */
   print(layout: Layout, p: Print, up: number): void {
     const { scene, scale } = p;
-    const key = `${layout.perMetre}|${scene.field.kind}|`;
+    const key = `${layout.perMetre}|${scene.field.kind}|${this.rare === null}`;
     const { trash, pump: tank, riser, discFilter: d, panel, compressor } = layout;
     const wet = scene.house.ink.kind !== 'pencil' && (scene.house.draw_Ls ?? 0) > 0.001;
     const lining = wet || (scene.flows.sewer_Ls ?? 0) > 0.001 ? '#8f8157' : '#cfc6b2';
@@ -82,14 +82,16 @@ export class Fixtures {
     const rise = Math.round(up * 20) / 20;
     const damp = Math.round((scene.field.wet ?? 0) * 20) / 20;
     const { drip } = layout;
+    const { rare } = this;
+    this.#field.root.visible = drip === null || rare !== null;
     this.#field.show(
       clip(box(d.x + d.width - 6, -40, 900, drip === null ? 76 : drip.headerY + 48), p.area),
       scale,
       scene.field.ink,
-      { key, paint: (pen) => (drip === null ? paintFieldPencil(pen, layout) : paintDripPencil(pen, drip)) },
+      { key, paint: (pen) => (drip === null ? paintFieldPencil(pen, layout) : rare?.paintDripPencil(pen, drip)) },
       {
         key: `${key}${rise}|${damp}`,
-        paint: (pen) => (drip === null ? paintFieldInk(pen, layout, rise, damp) : paintDripInk(pen, drip, damp)),
+        paint: (pen) => (drip === null ? paintFieldInk(pen, layout, rise, damp) : rare?.paintDripInk(pen, drip, damp)),
       },
     );
     this.#showOutlet(layout, p, key);
@@ -148,14 +150,15 @@ export class Fixtures {
 
   #showSleeve({ sleeve }: Layout, p: Print, key: string): void {
     const { ink, lit } = p.scene.ultraviolet;
-    this.#sleeve.root.visible = sleeve !== null;
-    if (sleeve === null) return;
+    const { rare } = this;
+    this.#sleeve.root.visible = sleeve !== null && rare !== null;
+    if (sleeve === null || rare === null) return;
     this.#sleeve.show(
-      sleeveArea(sleeve),
+      rare.sleeveArea(sleeve),
       p.scale,
       ink,
-      { key, paint: (pen) => paintSleevePencil(pen, sleeve) },
-      { key: `${key}${lit}`, paint: (pen) => paintSleeveInk(pen, sleeve, lit === true) },
+      { key, paint: (pen) => rare.paintSleevePencil(pen, sleeve) },
+      { key: `${key}${lit}`, paint: (pen) => rare.paintSleeveInk(pen, sleeve, lit === true) },
     );
   }
 

@@ -1,9 +1,11 @@
 /** Floats on the tree: they hang from their tether when the water is below them and point up when it is above. */
+
 import { Container } from 'pixi.js';
 import type { FloatScene } from '../scene/types.ts';
 import { Cel } from './cel.ts';
 import { FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, draw, type Pen, rect } from './pen.ts';
 
 const TETHER = 15;
@@ -15,12 +17,25 @@ const BODY = 'M-9 6C-9 -4 -5.5 -12 0 -12S9 -4 9 6C9 12 5 15 0 15S-9 12 -9 6Z';
 
 /**
  * Angle of the tether in radians, 0 hanging straight down, turning to the side the float swings to. One that hangs lies
- * on the floor, `room` units below its tie, rather than go through it.
+ * on the floor, `room` units below its tie, rather than go through it. One that floats rides on the water, which stands
+ * `over` units above its tie, as far as its tether and what it is known to be let it.
  */
-export function floatAngle(position: FloatScene['position'], room: number, tether: number, size: number): number {
+export function floatAngle(
+  position: FloatScene['position'],
+  room: number,
+  tether: number,
+  size: number,
+  over: number | null = null,
+): number {
   const reach = tether + BODY_LENGTH * size;
   const lying = room < reach ? Math.acos(Math.max(0, room) / reach) : 0;
-  return Math.max(lying, freeAngle(position));
+  return Math.max(lying, over === null ? freeAngle(position) : riding(position, over / reach));
+}
+
+function riding(position: FloatScene['position'], over: number): number {
+  const afloat = Math.acos(Math.max(-1, Math.min(1, -over)));
+  if (position === 'hanging') return Math.min(1.45, Math.max(0.45, afloat));
+  return position === 'up' ? Math.min(2.45, Math.max(1.65, afloat)) : freeAngle(position);
 }
 
 function freeAngle(position: FloatScene['position']): number {
@@ -52,7 +67,9 @@ export function paintFloat(
   const colour = FLOAT_COLOURS[f.id];
   const x = Math.sin(angle) * tether * side;
   const y = Math.cos(angle) * tether;
-  const cord = `M0 0Q${x * 0.7} ${y * 0.2 + (angle > 1.57 ? 6 : -1)} ${x} ${y}`;
+  // The cord is a fifth longer than the way: what is slack hangs in a bow, most where it lies level.
+  const sag = 0.42 * tether * Math.sin(angle) ** 2;
+  const cord = `M0 0Q${x * 0.5} ${y * 0.5 + 2 * sag} ${x} ${y}`;
   draw(pen, cord, { stroke: ink ? INK : PENCIL, width: ink ? 2.6 : 1.4 });
   if (ink) draw(pen, cord, { stroke: '#6f6a5e', width: 1 });
   pen.save();
@@ -82,7 +99,7 @@ function contact(pen: Pen, made: boolean | null): void {
     ...(made === null ? { dash: [2, 1.6] } : {}),
   });
   if (made === null) return;
-  const p = new Path2D();
+  const p = newPath();
   p.arc(0, made ? 3.6 : -2.6, 2.4, 0, 6.2832);
   draw(pen, p, { fill: '#9fb4bb', width: 0.8 });
   draw(pen, 'M-2 6.4h1.4M0.6 6.4h1.4', { stroke: '#b06a34', width: 1.2 });
@@ -101,7 +118,8 @@ export class Floats {
   readonly root = new Container();
   readonly #cels = new Map<string, { pencil: Cel; ink: Cel }>();
 
-  show(layout: Layout, floats: readonly FloatScene[], scale: number): void {
+  /** `surfaceY` is where the water stands, as far as that is seen. */
+  show(layout: Layout, floats: readonly FloatScene[], scale: number, surfaceY: number | null): void {
     for (const [id, cels] of this.#cels) {
       if (floats.some((f) => f.id === id)) continue;
       cels.pencil.hide();
@@ -116,7 +134,8 @@ export class Floats {
       const share = inkShare(f.ink);
       // A float one has seen fades at the angle it was seen at; an unseen one stands level.
       const room = layout.pump.inside.y + layout.pump.inside.height - y;
-      const angle = floatAngle(f.position, room, TETHER, SIZE);
+      const over = f.ink.kind === 'live' && surfaceY !== null ? y - surfaceY : null;
+      const angle = Math.round(floatAngle(f.position, room, TETHER, SIZE, over) * 30) / 30;
       const unseen = f.ink.kind === 'pencil' ? floatAngle(null, room, TETHER, SIZE) : angle;
       const at = (pen: Pen, inside: () => void) => {
         pen.translate(x, y);
@@ -129,7 +148,7 @@ export class Floats {
       } else cels.pencil.hide();
       if (share > 0) {
         const known = f.position !== null;
-        cels.ink.show(area, scale, `${y}|${f.position}`, (pen) =>
+        cels.ink.show(area, scale, `${y}|${f.position}|${angle}`, (pen) =>
           at(pen, () => paintFloat(pen, f, angle, side, known)),
         );
         cels.ink.sprite.alpha = share;

@@ -19,6 +19,7 @@ import {
   stipple,
   within,
 } from './pen.ts';
+import { GREEN } from './season.ts';
 import { paintDaySky } from './sky.ts';
 
 const WALL_WIDE = 20;
@@ -31,7 +32,7 @@ export function paintFloatsGround(pen: Pen, plan: FloatsPlan, view: Box): void {
   draw(pen, `M${view.x} -14C${view.x + 300} -34 ${view.x + 700} -8 ${view.x + view.width} -26V2H${view.x}Z`, {
     fill: '#b7c795',
   });
-  paintGround(pen, shifted, plan.perMetre * 0.92);
+  paintGround(pen, shifted, plan.perMetre * 0.92, GREEN);
   pen.restore();
 }
 

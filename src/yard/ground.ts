@@ -1,18 +1,23 @@
-/** Lawn, roots, strata with pebbles: everything in the ground that never changes. */
-import { noise } from './hash.ts';
-import { type Box, draw, fade, grass, type Pen } from './pen.ts';
+/** Lawn, roots, strata with pebbles: everything in the ground, which changes with the season only. */
 
-export function paintGround(pen: Pen, view: Box, perMetre: number): void {
+import { noise } from './hash.ts';
+import { newPath } from './path.ts';
+import { type Box, draw, fade, grass, type Pen } from './pen.ts';
+import type { Season } from './season.ts';
+
+export function paintGround(pen: Pen, view: Box, perMetre: number, season: Season): void {
   const left = view.x - 4;
   const right = view.x + view.width + 4;
   const bottom = view.y + view.height + 4;
   if (bottom < 0) return;
   const deep = Math.max(bottom, 3 * perMetre);
+  const first = 0.25 * perMetre;
   const second = 1.12 * perMetre;
   const third = 2.12 * perMetre;
   pen.fillStyle = fade(pen, 0, third * 1.35, [
-    [0, '#7d5d3a'],
-    [0.035, '#a87f4f'],
+    [0, '#5f4429'],
+    [0.05, '#7b5935'],
+    [0.078, '#8d6840'],
     [0.09, '#b98f5b'],
     [0.36, '#c39a66'],
     [0.4, '#a97d4d'],
@@ -21,13 +26,15 @@ export function paintGround(pen: Pen, view: Box, perMetre: number): void {
     [1, '#735437'],
   ]);
   pen.fillRect(left, 0, right - left, deep);
-  strata(pen, left, right, second, third);
+  strata(pen, left, right, [first, second, third]);
   pebbles(pen, left, right, perMetre, deep);
   roots(pen, left, right);
-  lawn(pen, left, right);
+  lawn(pen, left, right, season);
+  season.over?.(pen, left, right, perMetre);
 }
 
-function strata(pen: Pen, left: number, right: number, second: number, third: number): void {
+/** Where topsoil, subsoil and stony ground meet. */
+function strata(pen: Pen, left: number, right: number, tops: readonly [number, number, number]): void {
   const wave = (y: number, seed: number) => {
     const r = noise(seed);
     let d = `M-600 ${y}`;
@@ -39,8 +46,9 @@ function strata(pen: Pen, left: number, right: number, second: number, third: nu
   pen.rect(left, 0, right - left, 4000);
   pen.clip();
   for (const [y, seed, colour] of [
-    [second, 3, '#6d4f31'],
-    [third, 4, '#5a4129'],
+    [tops[0], 2, '#54391f'],
+    [tops[1], 3, '#6d4f31'],
+    [tops[2], 4, '#5a4129'],
   ] as const) {
     draw(pen, wave(y, seed), { stroke: colour, width: 1.4, alpha: 0.65 });
     draw(pen, wave(y + 5, seed + 20), { stroke: colour, width: 0.9, alpha: 0.4, dash: [14, 9, 3, 8] });
@@ -52,10 +60,10 @@ function strata(pen: Pen, left: number, right: number, second: number, third: nu
 /** Stones thicken with depth: grains and clods above, cobbles with a lit edge below. */
 function pebbles(pen: Pen, left: number, right: number, perMetre: number, bottom: number): void {
   const r = noise(11);
-  const dark = new Path2D();
-  const light = new Path2D();
-  const grains = new Path2D();
-  const clods = new Path2D();
+  const dark = newPath();
+  const light = newPath();
+  const grains = newPath();
+  const clods = newPath();
   const from = Math.floor(left / 60) * 60;
   for (let column = from; column < right; column += 60) {
     const c = noise(Math.round(column / 60) + 5000);
@@ -94,17 +102,17 @@ function pebbles(pen: Pen, left: number, right: number, perMetre: number, bottom
 }
 
 function cobble(pen: Pen, x: number, y: number, size: number, turn: number): void {
-  const p = new Path2D();
+  const p = newPath();
   p.ellipse(x, y, size, size * 0.66, Math.sin(turn) * 0.5, 0, 6.2832);
   draw(pen, p, { fill: '#a08f78', stroke: '#4d3a26', width: 1, alpha: 0.85 });
-  const lit = new Path2D();
+  const lit = newPath();
   lit.ellipse(x - size * 0.1, y - size * 0.14, size * 0.62, size * 0.34, Math.sin(turn) * 0.5, 3.4, 5.4);
   draw(pen, lit, { stroke: '#f3e3c4', width: 1.1, alpha: 0.7 });
 }
 
 function roots(pen: Pen, left: number, right: number): void {
   const r = noise(8);
-  const p = new Path2D();
+  const p = newPath();
   for (let x = -300; x < 1760; x += 26 + r() * 60) {
     const deep = 12 + r() * 34;
     const bend = (r() - 0.5) * 18;
@@ -117,20 +125,20 @@ function roots(pen: Pen, left: number, right: number): void {
   draw(pen, p, { stroke: '#e0c597', width: 0.9, alpha: 0.6 });
 }
 
-function lawn(pen: Pen, left: number, right: number): void {
-  draw(pen, `M${left} -3H${right}V9H${left}Z`, { fill: '#7f9a4b' });
-  draw(pen, `M${left} 8.6H${right}`, { stroke: '#4f6a2e', width: 1.2, alpha: 0.8 });
+function lawn(pen: Pen, left: number, right: number, { lawn: turf, blades }: Season): void {
+  draw(pen, `M${left} -3H${right}V9H${left}Z`, { fill: turf });
+  draw(pen, `M${left} 8.6H${right}`, { stroke: blades[1], width: 1.2, alpha: 0.8 });
   const from = Math.floor(left / 40) * 40;
-  const back = new Path2D();
-  const front = new Path2D();
-  const under = new Path2D();
+  const back = newPath();
+  const front = newPath();
+  const under = newPath();
   for (let x = from; x < right; x += 40) {
     const seed = Math.round(x / 40) + 3000;
     back.addPath(grass(x, x + 40, 0, seed, 15, 4.2));
     front.addPath(grass(x, x + 40, 4, seed + 999, 10, 3.4));
     under.addPath(grass(x, x + 40, 9, seed + 1999, 6, 5));
   }
-  draw(pen, back, { stroke: '#5d7a35', width: 1.2 });
-  draw(pen, front, { stroke: '#4f6a2e', width: 1, alpha: 0.85 });
-  draw(pen, under, { stroke: '#a3bd68', width: 1 });
+  draw(pen, back, { stroke: blades[0], width: 1.2 });
+  draw(pen, front, { stroke: blades[1], width: 1, alpha: 0.85 });
+  draw(pen, under, { stroke: blades[2], width: 1 });
 }

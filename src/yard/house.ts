@@ -1,9 +1,15 @@
 /** The house in section: what drains into the works, a lit window at night, the vent on the roof. */
+
 import { INK, mix, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, draw, hatch, lined, type Pen, pipe, rect, stipple, within } from './pen.ts';
 
 const GABLE = 'M-10 -114L92 -164L194 -112V0H-10Z';
+
+/** House, roof and vent as one shape. */
+export const HOUSE_OUTLINE =
+  'M-10 11V-108L-26 -100L-22 -112L92 -173L164 -135V-163H172V-130L208 -111L205 -103L196 -108V11Z';
 
 export interface HouseLook {
   readonly backingUp: boolean;
@@ -24,8 +30,8 @@ export function paintHouseInk(pen: Pen, layout: Layout, look: HouseLook): void {
 
 function shell(pen: Pen, c: { line: string; wall: string; roof: string; pencil: boolean }): void {
   draw(pen, GABLE, { fill: c.wall, stroke: c.line, width: 1.6 });
-  const siding = new Path2D();
-  within(pen, new Path2D(GABLE), () => {
+  const siding = newPath();
+  within(pen, newPath(GABLE), () => {
     for (let y = -150; y < 0; y += 9) {
       siding.moveTo(-10, y);
       siding.lineTo(194, y);
@@ -47,7 +53,7 @@ function shell(pen: Pen, c: { line: string; wall: string; roof: string; pencil: 
   if (!c.pencil) stipple(pen, floor, 41);
   rect(pen, floor, 0, { stroke: c.line, width: 1.5 });
   if (c.pencil)
-    within(pen, new Path2D(GABLE), () =>
+    within(pen, newPath(GABLE), () =>
       hatch(pen, box(-10, -170, 204, 170), 9, -120, { stroke: PENCIL, width: 0.7, alpha: 0.22 }),
     );
 }
@@ -92,19 +98,6 @@ function backUp(pen: Pen, layout: Layout, look: HouseLook): void {
   draw(pen, `M57 ${y - 4}q6 -3 12 0t14 0q-1 12 -12 16h-10q-5 -6 -4 -16z`, { fill: '#8a7f58', stroke: INK, width: 1 });
   draw(pen, `M20 -3q30 -6 74 0z`, { fill: mix('#8a7f58', '#4b3b28', 0.2), stroke: INK, width: 1 });
   draw(pen, `M${layout.cleanOuts[0] - 150} -4q20 -4 34 0`, { stroke: INK, width: 0.8 });
-}
-
-/** Warm light in the window and the fixtures' room, laid over the night. */
-export function paintHouseLight(pen: Pen): void {
-  const g = pen.createRadialGradient(94, -92, 4, 94, -92, 96);
-  g.addColorStop(0, 'rgba(255,206,120,0.75)');
-  g.addColorStop(0.4, 'rgba(255,190,96,0.22)');
-  g.addColorStop(1, 'rgba(255,180,80,0)');
-  pen.fillStyle = g;
-  pen.fillRect(-20, -200, 240, 220);
-  rect(pen, box(76, -110, 36, 34), 1, { fill: '#f8d58a', stroke: INK, width: 1.5 });
-  draw(pen, 'M94 -110v34M76 -94h36', { width: 1.2 });
-  draw(pen, 'M77.5 -108.500h6q-2 14-6 20zM110.5 -108.500h-6q2 14 6 20z', { fill: '#b7623f' });
 }
 
 /** The sewer from the house through the clean-out pair to the trash tank. */

@@ -82,10 +82,10 @@ function places(layout: Layout, size: number): { part: PartId; from: Point | nul
       at: [riser.shell.x - size * 3.2, riserFoot + 58],
     },
     {
-      // The deepest tank: its name stands in it, so that it is never cut off below.
+      // The deepest tank: its name stands beside it, so that it is neither cut off below nor over what is in it.
       part: 'pump-tank',
-      from: null,
-      at: [pump.inside.x + size * 1.6, pump.inside.y + pump.inside.height - size * 1.4],
+      from: [pump.inside.x + pump.inside.width * 0.93, pump.inside.y + pump.inside.height * 0.62],
+      at: [pump.shell.x + pump.shell.width + size * 1.9, pump.inside.y + pump.inside.height * 0.74],
     },
     { part: 'disc-filter', from: [d.x + 28, d.y + 34], at: [d.x + 18, d.y + 86] },
     { part: 'spray-field', from: right, at: [right[0] - size * 5.6, d.y + 86] },

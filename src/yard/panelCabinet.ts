@@ -1,9 +1,11 @@
 /** The close-up's surroundings: house wall, cabinet, roof, closed doors, the household's strip, conduits. */
+
 import { noise } from './hash.ts';
 import { CARD, CAUTION, INK, LID, PAPER, PENCIL } from './ink.ts';
 import { label } from './labels.ts';
 import { type Look, paintDoors } from './panelDoors.ts';
 import { BUZZER, CABINET, RECESS, SILENCE, TEST } from './panelPlan.ts';
+import { newPath } from './path.ts';
 import {
   type Box,
   box,
@@ -45,7 +47,7 @@ function wall(pen: Pen, view: Box): void {
     ]);
     pen.fillRect(view.x, y, view.width, board);
     const r = noise(Math.round(y / board) + 400);
-    const grain = new Path2D();
+    const grain = newPath();
     for (let x = -200; x < 1500; x += 50 + r() * 130) {
       const gy = y + 6 + r() * 22;
       const w = 30 + r() * 80;
@@ -131,7 +133,7 @@ function cabinet(pen: Pen, inked: boolean): void {
     stroke: line,
     width: 2,
   });
-  const ribs = new Path2D();
+  const ribs = newPath();
   for (let i = 0; i <= 10; i++) {
     ribs.moveTo(b.x + 24 + ((b.width - 48) * i) / 10, b.y - 31);
     ribs.lineTo(b.x - 18 + ((b.width + 36) * i) / 10, b.y + 10);
@@ -216,7 +218,7 @@ function strip(pen: Pen, look: Look): void {
   });
   disc(pen, BUZZER.x, BUZZER.y, BUZZER.r, { fill: inked ? '#3f3c36' : PAPER, stroke: line, width: 1.8 });
   for (const r of [6, 11, 16]) {
-    const arcs = new Path2D();
+    const arcs = newPath();
     for (let a = 0; a < 4; a++) {
       const from = a * 1.571 + r * 0.12;
       arcs.moveTo(BUZZER.x + Math.cos(from) * r, BUZZER.y + Math.sin(from) * r);

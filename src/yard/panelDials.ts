@@ -1,9 +1,11 @@
 /** The dials of the open panel: the timer's day and the air switch's gauge. */
+
 import type { TimerScene } from '../scene/types.ts';
 import { ALARM, CARD, GOOD, INK, PAPER, PENCIL } from './ink.ts';
 import { clock, label, minutes, pressure, runs } from './labels.ts';
 import type { Look } from './panelDoors.ts';
 import { DIAL, GAUGE, TIMER } from './panelPlan.ts';
+import { newPath } from './path.ts';
 import { box, disc, draw, lined, type Pen, rect, write } from './pen.ts';
 
 const SOFT = '#5d5648';
@@ -44,13 +46,13 @@ function nightDial(pen: Pen, { size, text }: Look, t: (TimerScene & { kind: 'nig
   const line = known ? INK : PENCIL;
   const turn = (s: number) => (s / 86400) * Math.PI * 2 - Math.PI / 2;
   if (t !== null) {
-    const night = new Path2D();
+    const night = newPath();
     night.moveTo(x, y);
     night.arc(x, y, r - 10, turn(19 * 3600), turn(30 * 3600));
     night.closePath();
     draw(pen, night, { fill: '#3d5266', alpha: 0.85 });
     for (const s of t.starts_s) {
-      const p = new Path2D();
+      const p = newPath();
       const from = turn(s);
       const to = turn(s + Math.max(t.run_min * 60, 900));
       p.arc(x, y, r - 1.5, from, to);
@@ -59,7 +61,7 @@ function nightDial(pen: Pen, { size, text }: Look, t: (TimerScene & { kind: 'nig
       draw(pen, p, { fill: '#2f5d73', stroke: '#1f3f50', width: 1 });
     }
   }
-  const ticks = new Path2D();
+  const ticks = newPath();
   for (let h = 0; h < 24; h++) {
     const a = turn(h * 3600);
     const long = h % 6 === 0 ? 10 : 5.5;
@@ -106,7 +108,7 @@ function periodDial(pen: Pen, { size, text }: Look, t: (TimerScene & { kind: 'ti
   const line = t === null ? PENCIL : INK;
   const top = -Math.PI / 2;
   if (t !== null) {
-    const dose = new Path2D();
+    const dose = newPath();
     dose.moveTo(x, y);
     dose.arc(x, y, r - 9, top, top + (t.run_min / t.every_min) * Math.PI * 2);
     dose.closePath();
@@ -159,7 +161,7 @@ export function paintGauge(pen: Pen, look: Look): void {
   disc(pen, x, y, r - 5, { fill: known ? '#fbf7ec' : PAPER, stroke: line, width: 1.2 });
   // 0 to 25 kPa over three quarters of a turn; the switch closes at the red mark.
   const turn = (p: number) => Math.PI * 0.75 + (Math.min(25, p) / 25) * Math.PI * 1.5;
-  const ticks = new Path2D();
+  const ticks = newPath();
   for (let p = 0; p <= 25; p += 2.5) {
     const a = turn(p);
     const inner = p % 5 === 0 ? r - 13 : r - 10;
@@ -171,10 +173,10 @@ export function paintGauge(pen: Pen, look: Look): void {
     write(pen, '?', x, y + look.size * 0.4, { size: look.size * 1.2, weight: 700, align: 'center', colour: PENCIL });
     return;
   }
-  const red = new Path2D();
+  const red = newPath();
   red.arc(x, y, r - 8.5, turn(0), turn(falls_kPa));
   draw(pen, red, { stroke: ALARM, width: 3, cap: 'butt' });
-  const green = new Path2D();
+  const green = newPath();
   green.arc(x, y, r - 8.5, turn(low_kPa), turn(high_kPa));
   draw(pen, green, { stroke: GOOD, width: 3, cap: 'butt' });
   const a = turn(kPa);

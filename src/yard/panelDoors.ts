@@ -1,9 +1,11 @@
 /** The open doors of the panel in close-up: reset card, padlock and tag, wiring plan. */
+
 import type { PanelScene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import { CARD, CAUTION, INK, PAPER, PENCIL } from './ink.ts';
 import { type CloseupLabel, label } from './labels.ts';
 import { CABINET, LEFT_DOOR, RIGHT_DOOR } from './panelPlan.ts';
+import { newPath } from './path.ts';
 import { type Box, box, disc, draw, fade, hatch, type Pen, rect, shadowed, write } from './pen.ts';
 
 export interface Look {
@@ -143,7 +145,7 @@ function plan(pen: Pen): void {
   const b = box(RIGHT_DOOR.x + 20, RIGHT_DOOR.y + 20, RIGHT_DOOR.width - 40, 220);
   shadowed(pen, () => rect(pen, b, 2, { fill: '#eef3f0' }));
   rect(pen, b, 2, { width: 1.3 });
-  const grid = new Path2D();
+  const grid = newPath();
   for (let x = b.x + 12; x < b.x + b.width; x += 12) {
     grid.moveTo(x, b.y);
     grid.lineTo(x, b.y + b.height);

@@ -1,10 +1,12 @@
 /** The lamps on the panel's roof in close-up, with the words that say what each stands for. */
+
 import type { LampId, LampScene } from '../scene/types.ts';
 import { ALARM, INK, inkShare, PAPER, PENCIL } from './ink.ts';
 import { type CloseupLabel, label } from './labels.ts';
 import type { Look } from './panelDoors.ts';
 import { LAMPS } from './panelPlan.ts';
 import { glassOf } from './panelPost.ts';
+import { newPath } from './path.ts';
 import { type Box, box, draw, type Pen, rect, write } from './pen.ts';
 
 /** What a lamp's cel has to hold. */
@@ -65,7 +67,7 @@ export function paintBigLamp(pen: Pen, { id, state }: LampScene): void {
   }
   rect(pen, box(x - 27, y + 8, 54, 11), 3, { fill: state === null ? PAPER : '#d8d2c2', stroke: line, width: 1.7 });
   if (state !== 'lit') return;
-  const rays = new Path2D();
+  const rays = newPath();
   for (let i = 0; i < 11; i++) {
     const a = -Math.PI * (0.04 + (i / 10) * 0.92);
     const far = i % 2 === 0 ? 38 : 33;

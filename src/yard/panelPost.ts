@@ -1,7 +1,9 @@
 /** The control panel on its post, as it looks from the lawn. */
+
 import type { LampId, LampScene, PanelScene } from '../scene/types.ts';
 import { ALARM, CAUTION, INK, LID, PAPER, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, disc, draw, hatch, lined, type Pen, rect, shadowed, within } from './pen.ts';
 
 /** Where a lamp stands on the roof: one in the middle, of two the air lamp on the left. */
@@ -143,7 +145,7 @@ export function paintLamp(pen: Pen, layout: Layout, id: LampId, lamp: LampScene[
   });
   rect(pen, foot, 1.5, { fill: '#d8d2c2', stroke: INK, width: 1.3 });
   if (lamp === 'dark') return;
-  const rays = new Path2D();
+  const rays = newPath();
   // Of two lamps each keeps its rays on its own side.
   for (const a of [-2.75, -2.3, -1.85, -1.4, -0.95, -0.5, -3.1, -0.1]) {
     if ((id === 'air' && a > -0.9) || (id === 'water' && a < -2.2)) continue;

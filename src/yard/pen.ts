@@ -1,6 +1,7 @@
 /** Strokes and textures that every drawing of the plate is made of, on a plain 2D canvas. */
 import { noise } from './hash.ts';
 import { CARD, INK, PAPER, PENCIL } from './ink.ts';
+import { newPath } from './path.ts';
 
 export type Pen = CanvasRenderingContext2D;
 
@@ -44,7 +45,7 @@ export function meet(a: Box, b: Box): Box | null {
 
 /** Fills and strokes a path; strokes are ink unless told otherwise, and only where a width or a stroke is given. */
 export function draw(pen: Pen, path: string | Path2D, style: Style): void {
-  const p = typeof path === 'string' ? new Path2D(path) : path;
+  const p = typeof path === 'string' ? newPath(path) : path;
   pen.save();
   if (style.alpha !== undefined) pen.globalAlpha *= style.alpha;
   if (style.fill !== undefined) {
@@ -63,13 +64,13 @@ export function draw(pen: Pen, path: string | Path2D, style: Style): void {
 }
 
 export function rect(pen: Pen, b: Box, radius: number, style: Style): void {
-  const p = new Path2D();
+  const p = newPath();
   p.roundRect(b.x, b.y, b.width, b.height, radius);
   draw(pen, p, style);
 }
 
 export function disc(pen: Pen, x: number, y: number, radius: number, style: Style): void {
-  const p = new Path2D();
+  const p = newPath();
   p.arc(x, y, radius, 0, Math.PI * 2);
   draw(pen, p, style);
 }
@@ -83,7 +84,7 @@ export function lined(pen: Pen, path: string, outer: Style, inner: Style): void 
 /** Draws inside a path only. */
 export function within(pen: Pen, path: Path2D | Box, inside: () => void): void {
   pen.save();
-  if (path instanceof Path2D) pen.clip(path);
+  if (!('width' in path)) pen.clip(path);
   else {
     pen.beginPath();
     pen.rect(path.x, path.y, path.width, path.height);
@@ -125,7 +126,7 @@ export function fade(
 
 /** Parallel lines over a box; the caller clips. `slope` is the run of a line across the box's height. */
 export function hatch(pen: Pen, b: Box, gap: number, slope: number, style: Style): void {
-  const p = new Path2D();
+  const p = newPath();
   const run = Math.abs(slope);
   for (let x = b.x - run; x < b.x + b.width + run; x += gap) {
     p.moveTo(x, b.y);
@@ -144,7 +145,7 @@ export function stipple(pen: Pen, b: Box, seed: number, perDot = 26): void {
   const r = noise(seed);
   const n = Math.min(2600, (b.width * b.height) / perDot);
   const tones = ['#9d998d', '#aaa699', '#8f8b80'];
-  const paths = tones.map(() => new Path2D());
+  const paths = tones.map(() => newPath());
   for (let i = 0; i < n; i++) {
     const x = b.x + r() * b.width;
     const y = b.y + r() * b.height;
@@ -255,7 +256,7 @@ export function chip(
 /** A blade path of grass tufts along a line. */
 export function grass(x0: number, x1: number, y: number, seed: number, tall: number, gap: number): Path2D {
   const r = noise(seed);
-  const p = new Path2D();
+  const p = newPath();
   for (let x = x0; x < x1; x += gap * (0.55 + r() * 0.9)) {
     const h = tall * (0.45 + r() * 0.75);
     p.moveTo(x, y);

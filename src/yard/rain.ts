@@ -1,69 +1,58 @@
-/** Rain over lawn and house: one sheet of slanting strokes that runs down and starts again. */
-import { Container, Graphics } from 'pixi.js';
-import { Cel } from './cel.ts';
+/** Rain over lawn and house: streaks as long as a drop of that rain falls in the blink of an eye. */
+import { Container, Sprite, type Texture } from 'pixi.js';
 import { noise } from './hash.ts';
 import type { Mover } from './motion.ts';
-import { type Box, box, draw } from './pen.ts';
+import type { Box } from './pen.ts';
+import { fallSpeed } from './storm.ts';
 
-const SLANT = 0.22;
+const MOST = 360;
+/** What an eye runs together, s. */
+const BLINK_s = 1 / 25;
+/** The streak's texture is so long, units. */
+export const STREAK = 32;
+/** Where drops land, units below grade. */
+const LANDS = 7;
 
 export class Rain implements Mover {
   readonly root = new Container();
-  readonly #sheets = [new Cel(), new Cel()] as const;
-  readonly #mask = new Graphics();
-  #height = 0;
-  #base: readonly [number, number] = [0, 0];
-  #falling = false;
+  readonly #drops: readonly { readonly sprite: Sprite; readonly x: number; readonly phase: number }[];
+  #view: Box = { x: 0, y: 0, width: 0, height: 0 };
+  #speed = 0;
+  #count = 0;
 
-  constructor() {
-    for (const s of this.#sheets) this.root.addChild(s.sprite);
-    this.root.addChild(this.#mask);
-    this.root.mask = this.#mask;
+  constructor(streak: Texture) {
+    const r = noise(71);
+    this.#drops = Array.from({ length: MOST }, () => {
+      const sprite = new Sprite(streak);
+      sprite.anchor.set(0.5, 1);
+      this.root.addChild(sprite);
+      return { sprite, x: r(), phase: r() };
+    });
   }
 
-  /** `rain` 0 to 1; the strokes lie over `view` above grade. */
-  set(view: Box, rain: number, scale: number): void {
-    this.#falling = rain > 0.01 && view.y < 0;
-    this.root.visible = this.#falling;
-    if (!this.#falling) return;
-    const height = Math.max(40, Math.min(8, view.y + view.height) - view.y);
-    this.#height = height;
-    this.#mask.clear().rect(view.x, view.y, view.width, height).fill(0xffffff);
-    const area = box(view.x - height * SLANT, view.y, view.width + 2 * height * SLANT, height);
-    const steps = Math.max(1, Math.round(rain * 8));
-    for (const [i, sheet] of this.#sheets.entries()) {
-      sheet.show(area, Math.min(scale, 1.5), `r${steps}`, (pen) => {
-        const r = noise(71);
-        const p = new Path2D();
-        const n = Math.round((area.width * area.height * steps) / 5200);
-        for (let k = 0; k < n; k++) {
-          const x = area.x + r() * area.width;
-          const y = area.y + r() * area.height;
-          const l = 8 + r() * 16;
-          // Strokes that leave the sheet below come in again above.
-          for (const shift of [0, -area.height]) {
-            p.moveTo(x, y + shift);
-            p.lineTo(x - l * SLANT, y + shift + l);
-          }
-        }
-        draw(pen, p, { stroke: '#dfe9ee', width: 1, alpha: 0.6 });
-        draw(pen, p, { stroke: '#4d6b78', width: 0.5, alpha: 0.5 });
-      });
-      if (i === 0) this.#base = [sheet.sprite.x, sheet.sprite.y];
+  /** Number by the root of the rate, so that a drizzle is seen and a cloudburst does not hide the works. */
+  set(view: Box, rain_mmh: number, perMetre: number): void {
+    const above = LANDS - view.y;
+    this.root.visible = rain_mmh > 0 && above > 0;
+    this.#view = view;
+    this.#count = this.root.visible ? Math.min(MOST, Math.round(55 * Math.sqrt(rain_mmh) * (view.width / 1440))) : 0;
+    this.#speed = rain_mmh > 0 ? fallSpeed(rain_mmh) * perMetre : 0;
+    for (const [i, { sprite }] of this.#drops.entries()) {
+      sprite.visible = i < this.#count;
+      sprite.scale.set(1, (this.#speed * BLINK_s) / STREAK);
     }
     this.step(0, 0);
   }
 
   step(t: number, _dt: number): boolean {
-    if (!this.#falling) return false;
-    const down = (t * 330) % this.#height;
-    const [x, y] = this.#base;
-    this.#sheets[0].sprite.position.set(x - down * SLANT, y + down);
-    this.#sheets[1].sprite.position.set(x - (down - this.#height) * SLANT, y + down - this.#height);
-    return true;
-  }
-
-  stale(): void {
-    for (const s of this.#sheets) s.stale();
+    const { x, y, width } = this.#view;
+    const fall = LANDS - y;
+    for (let i = 0; i < this.#count; i++) {
+      const drop = this.#drops[i];
+      // Half as fast as it truly falls: faster than that a screen shows flicker, not drops.
+      const down = ((drop?.phase ?? 0) + (t * this.#speed) / 2 / fall) % 1;
+      drop?.sprite.position.set(x + drop.x * width, y + down * fall - (i % 3));
+    }
+    return this.#count > 0;
   }
 }

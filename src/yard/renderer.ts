@@ -3,13 +3,10 @@
  * for this picture is several times slower than drawing on a 2D canvas.
  */
 import 'pixi.js/graphics';
-import { AbstractRenderer, autoDetectRenderer, extensions, type Renderer, StencilMask, Ticker } from 'pixi.js';
+import { AbstractRenderer, autoDetectRenderer, type Renderer, Ticker } from 'pixi.js';
 import { FONT } from './pen.ts';
 
 export type RendererWish = 'auto' | 'canvas' | 'webgl';
-
-// The bundle leaves out what Pixi registers for every page (`tools/pixi-parts.ts`); of that, the rain is masked.
-extensions.add(StencilMask);
 
 // Pixi's own clock would ask for frames for ever; the yard draws only while something moves.
 Ticker.system.autoStart = false;

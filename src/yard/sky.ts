@@ -1,6 +1,11 @@
-/** Sky by day and by night, clouds, hills. The two skies lie over each other; daylight sets how much of which shows. */
+/** The plain sky by day with its sun and fair clouds, and the hills with their trees by season. */
+import type { BodyScene } from '../scene/types.ts';
 import { noise } from './hash.ts';
+import { mix } from './ink.ts';
+import { PLATE_WIDTH } from './layout.ts';
+import { newPath } from './path.ts';
 import { type Box, disc, draw, fade, type Pen } from './pen.ts';
+import type { Season } from './season.ts';
 
 export function paintDaySky(pen: Pen, view: Box): void {
   pen.fillStyle = fade(pen, Math.min(view.y, -200), 0, [
@@ -11,70 +16,71 @@ export function paintDaySky(pen: Pen, view: Box): void {
   pen.fillRect(view.x, view.y, view.width, -view.y + 4);
 }
 
-export function paintNightSky(pen: Pen, view: Box): void {
-  const top = Math.min(view.y, -200);
-  pen.fillStyle = fade(pen, top, 0, [
-    [0, '#141b2b'],
-    [0.6, '#26324a'],
-    [1, '#46536a'],
-  ]);
-  pen.fillRect(view.x, view.y, view.width, -view.y + 4);
-  const r = noise(77);
-  for (let i = 0; i < 150; i++) {
-    const x = -400 + r() * 2240;
-    const y = top + r() * (-60 - top);
-    disc(pen, x, y, 0.4 + r() * 0.9, { fill: '#f6f0e1', alpha: 0.25 + 0.5 * r() });
+/** Where sun and moon stand on the plate, which looks south: east on the left, the horizon in the hills. */
+export function skyPoint({ up, across }: BodyScene): readonly [number, number] {
+  return [PLATE_WIDTH * (0.5 + 0.46 * across), -34 - 132 * up];
+}
+
+/** Room that the sun takes with its rays. */
+export const SUN_ROOM = 34;
+
+/** Higher it is paler; it reddens towards the horizon. */
+export function paintSun(pen: Pen, x: number, y: number, up: number): void {
+  const colour = mix('#e2793f', '#f7d57c', up * 3);
+  const rays = newPath();
+  for (let i = 0; i < 24; i++) {
+    const a = (i * Math.PI) / 12;
+    const far = i % 2 === 0 ? 29 : 24;
+    rays.moveTo(x + Math.cos(a) * 19, y + Math.sin(a) * 19);
+    rays.lineTo(x + Math.cos(a) * far, y + Math.sin(a) * far);
   }
-  disc(pen, 1130, -150, 17, { fill: '#f3e6bf' });
-  disc(pen, 1137, -154, 15, { fill: '#1d2638' });
+  draw(pen, rays, { stroke: mix(colour, '#8a5a2b', 0.35), width: 1, alpha: 0.7 });
+  disc(pen, x, y, 14, { fill: colour, stroke: mix(colour, '#8a5a2b', 0.5), width: 1.2 });
 }
 
 const CLOUD = 'M-62 14h124c14 0 18-20 2-23-4-16-26-18-33-7-9-17-38-14-41 6-14-8-30 0-27 12-20-4-33 9-25 12z';
+const CLOUD_LINES = 'M-50 8h26M-14 9h40M36 8h22M-30 3h18M8 4h24';
 
-/** A few clouds for a fair day, a lid of them for a covered one. */
-export function paintClouds(pen: Pen, view: Box, cover: number): void {
+/** Fair clouds, as many as it takes to lie over that share of the horizon. */
+export function paintClouds(pen: Pen, cover: number): void {
   const r = noise(5);
-  const n = Math.round(2 + Math.max(0, cover - 0.12) * 12);
-  const fair: readonly (readonly [number, number, number])[] = [
-    [372, -150, 0.72],
-    [1080, -146, 1],
-  ];
-  for (let i = 0; i < n; i++) {
-    const [x, y, k] = fair[i] ?? [-120 + r() * 1680, Math.max(view.y + 30, -190) + r() * 50, 0.9 + r() * 0.9];
+  const step = 12;
+  const over = new Set<number>();
+  for (let i = 0; i < 40 && over.size * step < cover * PLATE_WIDTH; i++) {
+    const x = ((0.24 + i * 0.618) % 1) * PLATE_WIDTH;
+    const y = -172 + r() * 62;
+    const k = 0.6 + r() * 0.6;
+    for (let at = Math.ceil((x - 68 * k) / step); at * step < x + 72 * k; at++) over.add(at);
     pen.save();
     pen.translate(x, y);
     pen.scale(k, k);
-    draw(pen, CLOUD, {
-      fill: cover > 0.6 ? '#d9dad2' : '#fbf7ea',
-      stroke: cover > 0.6 ? '#a9aaa2' : '#c9c3ae',
-      width: 1.2,
-    });
-    const hatchLines = new Path2D('M-50 8h26M-14 9h40M36 8h22M-30 3h18M8 4h24');
-    draw(pen, hatchLines, { stroke: '#b9b39f', width: 0.9, alpha: 0.6 });
+    draw(pen, CLOUD, { fill: '#fbf7ea', stroke: '#c9c3ae', width: 1.2 });
+    draw(pen, CLOUD_LINES, { stroke: '#b9b39f', width: 0.9, alpha: 0.6 });
     pen.restore();
   }
 }
 
-/** Hills, a hedge of trees and a fence behind the lawn. */
-export function paintHills(pen: Pen, view: Box): void {
+/** The range against the sky, from its crest down to a foot. */
+export function farHill(left: number, right: number, foot: number): string {
+  return `M${left} -34C-60 -40 20 -52 160 -58S330 -58 520 -70S900 -28 1100 -62S1350 -84 1440 -50S1620 -40 ${right} -44V${foot}H${left}Z`;
+}
+
+/** Hills and trees behind the lawn. */
+export function paintHills(pen: Pen, view: Box, season: Season): void {
   const left = Math.min(view.x, -200);
   const right = Math.max(view.x + view.width, 1640);
-  draw(
-    pen,
-    `M${left} -34C-60 -40 20 -52 160 -58S330 -58 520 -70S900 -28 1100 -62S1350 -84 1440 -50S1620 -40 ${right} -44V2H${left}Z`,
-    { fill: '#cfd8bb' },
-  );
+  draw(pen, farHill(left, right, 2), { fill: season.farHill });
   draw(pen, `M${left} -22C0 -30 260 -46 420 -30S640 -30 780 -36S1200 -16 1440 -34S1600 -24 ${right} -26V2H${left}Z`, {
-    fill: '#b7c795',
+    fill: season.nearHill,
   });
   const r = noise(31);
-  const strokes = new Path2D();
+  const strokes = newPath();
   for (let x = left; x < right; x += 17) {
     const y = -50 + r() * 22;
     strokes.moveTo(x, y);
     strokes.lineTo(x + 5 + r() * 9, y - 1.5 - r() * 2);
   }
-  draw(pen, strokes, { stroke: '#8d9d72', width: 0.8, alpha: 0.6 });
+  draw(pen, strokes, { stroke: season.hillStroke, width: 0.8, alpha: 0.6 });
   for (const [x, k] of [
     [300, 0.8],
     [426, 0.55],
@@ -83,23 +89,24 @@ export function paintHills(pen: Pen, view: Box): void {
     [1472, 1],
     [-62, 0.9],
   ] as const) {
-    tree(pen, x, k, Math.round(x));
+    tree(pen, x, k, season);
   }
 }
 
-function tree(pen: Pen, x: number, k: number, seed: number): void {
-  const r = noise(seed + 900);
+const CROWN = 'M-20 -26c-12-4-12-20 0-22 0-12 16-18 22-8 12-4 22 6 16 16 8 8 0 18-10 15-8 7-20 6-28-1z';
+const BOUGHS =
+  'M-3 4l2-30h3l2 30zM0 -14l-9 -10M1 -12l8 -9M0 -24l-3 -24M-9 -24l-9 -8M-9 -24l-1 -14M9 -21l9 -12M9 -21l1 -19M-2 -38l-8 -9M-1 -34l7 -13';
+
+/** Trunk and boughs, and the crown as far as it has its leaves: some few of them are drawn, the rest stand for it. */
+function tree(pen: Pen, x: number, k: number, { leaf, leafLine, leaves: share }: Season): void {
+  const r = noise(Math.round(x) + 900);
   pen.save();
   pen.translate(x, -4);
   pen.scale(k, k);
-  draw(pen, 'M-3 4l2-30h3l2 30zM0 -14l-9 -10M1 -12l8 -9', { fill: '#7b6145', stroke: '#5d4a34', width: 1 });
-  draw(pen, 'M-20 -26c-12-4-12-20 0-22 0-12 16-18 22-8 12-4 22 6 16 16 8 8 0 18-10 15-8 7-20 6-28-1z', {
-    fill: '#98ad72',
-    stroke: '#5f6f45',
-    width: 1.2,
-  });
-  const leaves = new Path2D();
-  for (let i = 0; i < 26; i++) {
+  draw(pen, BOUGHS, { fill: '#7b6145', stroke: '#5d4a34', width: 1 });
+  draw(pen, CROWN, { fill: leaf, stroke: leafLine, width: 1.2, alpha: share });
+  const leaves = newPath();
+  for (let i = 0; i < 26 * share; i++) {
     const a = r() * 6.28;
     const d = Math.sqrt(r()) * 17;
     const cx = Math.cos(a) * d * 1.15;
@@ -107,6 +114,6 @@ function tree(pen: Pen, x: number, k: number, seed: number): void {
     leaves.moveTo(cx - 2.4, cy);
     leaves.quadraticCurveTo(cx, cy + 2.6, cx + 2.4, cy);
   }
-  draw(pen, leaves, { stroke: '#5f6f45', width: 0.9, alpha: 0.75 });
+  draw(pen, leaves, { stroke: leafLine, width: 0.9, alpha: 0.75 });
   pen.restore();
 }

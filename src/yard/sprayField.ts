@@ -1,6 +1,8 @@
 /** The purple risers of the spray heads and the line that feeds them. */
+
 import { CARD, INK, PAPER, PENCIL, PURPLE } from './ink.ts';
 import type { Layout } from './layout.ts';
+import { newPath } from './path.ts';
 import { box, draw, lined, type Pen, pipe, rect } from './pen.ts';
 
 export const HEAD_UP = 20;
@@ -32,7 +34,7 @@ export function paintFieldInk(pen: Pen, layout: Layout, up: number, wet: number)
 
 function puddles(pen: Pen, layout: Layout, wet: number): void {
   for (const [i, x] of layout.heads.entries()) {
-    const p = new Path2D();
+    const p = newPath();
     p.ellipse(x - 34 + (i % 2) * 60, 5, 14 + 34 * wet, 2 + 3 * wet, 0, 0, 6.2832);
     draw(pen, p, { fill: '#a4d0d2', stroke: '#4d7d90', width: 1, alpha: 0.35 + 0.55 * wet });
   }

@@ -1,6 +1,8 @@
 /** The staff on the wall of the pump tank, marked in whole units of the page. */
+
 import type { FloatsPlan } from './floatsPlan.ts';
 import { CARD, INK, PENCIL } from './ink.ts';
+import { newPath } from './path.ts';
 import { box, draw, type Pen, rect, write } from './pen.ts';
 import type { Staff } from './types.ts';
 
@@ -30,7 +32,7 @@ export function paintStaff(pen: Pen, plan: FloatsPlan, staff: Staff, seen: boole
   const top = Math.max(b.y + 4, foot - TALLEST_m * plan.perMetre);
   const board = box(plan.rulerX, top, b.x + b.width - plan.rulerX, foot - top);
   rect(pen, board, 0, { fill: CARD, stroke: seen ? INK : PENCIL, width: 1.3, alpha: 0.86 });
-  const ticks = new Path2D();
+  const ticks = newPath();
   for (const { m, long, figure } of staffMarks(staff, board.height / plan.perMetre)) {
     const y = foot - m * plan.perMetre;
     ticks.moveTo(board.x, y);

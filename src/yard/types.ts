@@ -2,7 +2,9 @@
 import type { ControlId } from '../calls/view.ts';
 import type { PartId, Scene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
+import type { Glass } from './glass.ts';
 import type { Box } from './pen.ts';
+import type { PosterWish } from './posterWords.ts';
 import type { RendererWish } from './renderer.ts';
 
 /** The whole cutaway, one of the two detailed close-ups, or the cutaway zoomed to a part. */
@@ -60,6 +62,10 @@ export interface Yard {
   /** Zooms about the middle of the screen; 1 is the usual size. */
   zoom(by: number): void;
   setStill(on: boolean): void;
+  /** The whole works as a sheet to keep; what makes it is fetched first. */
+  poster(wish: PosterWish): Promise<Blob>;
+  /** A glass to hold over the works; fetched when one first takes it. */
+  glass(): Promise<Glass>;
   setSpeech(speech: Speech): void;
   /** What is on the screen, in shares of the whole sheet: for tests. */
   visible(): { readonly x: number; readonly width: number };

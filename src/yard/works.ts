@@ -1,5 +1,5 @@
 /** The sheet of the whole works. */
-import { Container, Graphics } from 'pixi.js';
+import { Container } from 'pixi.js';
 import type { PartId, Scene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import { Backdrop } from './backdrop.ts';
@@ -8,21 +8,22 @@ import { paintFrame, paintNames } from './callouts.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
 import { Chambers } from './chambers.ts';
-import { Drops } from './drops.ts';
 import { Eased } from './eased.ts';
 import { Effects } from './effects.ts';
 import { Fixtures } from './fixtures.ts';
 import { Floats } from './floats.ts';
 import { inkShare } from './ink.ts';
 import { fieldName, partName } from './labels.ts';
-import { LAWN_FOOT, type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
+import { type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
 import { type Name, namesOnPlate, namesWithin, type Setting } from './names.ts';
 import { paintNotes } from './notes.ts';
+import type { OpenAir } from './openAir.ts';
 import { type Box, box, textWidth } from './pen.ts';
-import { Rain } from './rain.ts';
+import { isPlain } from './season.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
 import { Spray } from './spray.ts';
+import type { Waters } from './waters.ts';
 
 /** Least height of the plate: sky for the panel's lamp, the deepest tank, the callouts. */
 const LEAST_HEIGHT = 452;
@@ -39,14 +40,15 @@ export class Works implements Sheet {
   readonly #chambers = new Chambers();
   readonly #floats = new Floats();
   readonly #bubbles: Bubbles;
-  readonly #drops: Drops;
   readonly #spray: Spray;
   readonly #effects: Effects;
-  readonly #rain = new Rain();
+  readonly #sparks: Sparks;
+  #air: OpenAir | null = null;
+  #waters: Waters | null = null;
+  readonly #coming = new Map<string, Promise<void>>();
   readonly #names = new Cel();
   readonly #notes = new Cel();
   readonly #frame = new Cel();
-  readonly #dusk = new Graphics();
   readonly #eased = new Eased();
   #layout: Layout | null = null;
   #layoutKey = '';
@@ -58,7 +60,7 @@ export class Works implements Sheet {
 
   constructor(sparks: Sparks) {
     this.#bubbles = new Bubbles(sparks.bubble);
-    this.#drops = new Drops(sparks.drop);
+    this.#sparks = sparks;
     this.#spray = new Spray(sparks.bead);
     this.#effects = new Effects(sparks);
     const f = this.#fixtures;
@@ -70,13 +72,9 @@ export class Works implements Sheet {
       f.pump,
       this.#floats.root,
       f.above,
-      this.#drops.root,
-      this.#dusk,
-      this.#backdrop.light.sprite,
       f.lamp,
       this.#effects.root,
       this.#spray.root,
-      this.#rain.root,
       this.#names.sprite,
       this.#notes.sprite,
       this.#frame.sprite,
@@ -107,6 +105,50 @@ export class Works implements Sheet {
     return { limits, home };
   }
 
+  /** What is still to be fetched before a scene can be drawn whole; undefined where nothing is, or no longer. */
+  prepare({ sky, flows, field, ultraviolet }: Scene): Promise<unknown> | undefined {
+    const wanted: Promise<void>[] = [];
+    const want = (name: string, fetch: () => Promise<void>) => {
+      const coming = this.#coming.get(name) ?? fetch();
+      this.#coming.set(name, coming);
+      wanted.push(coming);
+    };
+    const { root } = this;
+    if (this.#air === null && !isPlain(sky)) {
+      want('air', async () => {
+        const air = new (await import('./openAir.ts')).OpenAir();
+        this.#air = air;
+        this.#backdrop.hang(air);
+        root.addChildAt(air.over, root.getChildIndex(this.#fixtures.lamp));
+        root.addChildAt(air.root, root.getChildIndex(this.#names.sprite));
+      });
+    }
+    const { relief_Ls: _gush, ...known } = flows;
+    if (this.#waters === null && Object.values(known).some((flow) => flow !== null)) {
+      want('waters', async () => {
+        const waters = new (await import('./waters.ts')).Waters(this.#sparks);
+        this.#waters = waters;
+        root.addChildAt(waters.root, root.getChildIndex(this.#fixtures.above) + 1);
+      });
+    }
+    if (this.#fixtures.rare === null && (field.kind === 'drip' || ultraviolet.present)) {
+      want('rare', async () => {
+        this.#fixtures.rare = await import('./rareParts.ts');
+      });
+    }
+    return wanted.length === 0 ? undefined : Promise.all(wanted);
+  }
+
+  get layout(): Layout | null {
+    return this.#layout;
+  }
+
+  /** All that is drawn but words and frame. */
+  get pictured(): readonly Container[] {
+    const words: readonly Container[] = [this.#names, this.#notes, this.#frame].map(({ sprite }) => sprite);
+    return this.root.children.filter((child) => !words.includes(child));
+  }
+
   /** Where a part is, to zoom to it or to pan to it. */
   partBox(part: PartId): Box {
     return this.#layout?.parts[part] ?? box(0, 0, 1, 1);
@@ -117,17 +159,10 @@ export class Works implements Sheet {
     if (layout === null) return;
     this.#print = p;
     this.#aim(p);
-    const { scene } = p;
-    this.#backdrop.print(layout, p);
+    this.#backdrop.print(layout, p, this.#air);
     this.#fixtures.print(layout, p, this.#headsUp(p));
     this.#paintMoving(layout, p);
-    const night = 1 - scene.sky.daylight;
-    const d = this.#dusk.clear();
-    if (night > 0.02) {
-      d.rect(p.area.x, p.area.y, p.area.width, Math.max(0, Math.min(LAWN_FOOT, p.area.y + p.area.height) - p.area.y));
-      d.fill({ color: 0x10182a, alpha: 0.42 * night });
-    }
-    this.#rain.set(p.area, scene.sky.rain, p.scale);
+    this.#air?.print(layout, p);
     this.#showWords(layout, p);
     this.root.visible = true;
   }
@@ -140,8 +175,8 @@ export class Works implements Sheet {
     if (easing) this.#paintMoving(layout, p);
     if (easing) this.#fixtures.print(layout, p, this.#headsUp(p));
     let moving = easing;
-    for (const m of [this.#bubbles, this.#drops, this.#spray, this.#effects, this.#rain]) {
-      moving = m.step(t, dt) || moving;
+    for (const m of [this.#bubbles, this.#waters, this.#spray, this.#effects, this.#air]) {
+      moving = m?.step(t, dt) || moving;
     }
     return moving;
   }
@@ -166,7 +201,7 @@ export class Works implements Sheet {
     this.#fixtures.stale();
     this.#chambers.stale();
     this.#floats.stale();
-    this.#rain.stale();
+    this.#air?.stale();
     for (const c of [this.#names, this.#notes, this.#frame]) c.stale();
   }
 
@@ -194,13 +229,14 @@ export class Works implements Sheet {
   #paintMoving(layout: Layout, p: Print): void {
     const { scene } = p;
     this.#chambers.print(layout, p, this.#eased);
-    this.#floats.show(layout, scene.floats, p.scale);
+    const stored = this.#eased.get('pump-tank');
+    this.#floats.show(layout, scene.floats, p.scale, stored === null ? null : layout.y(stored));
     const air = scene.chambers.aeration;
     const level = this.#eased.get('aeration');
     const surface = level === null ? layout.aeration.outletY : layout.y(level);
     const known = level !== null && air.bubbles_Lmin !== null;
     this.#bubbles.set(layout, known ? (air.bubbles_Lmin ?? 0) : 0, surface, inkShare(air.ink), air.ink.kind !== 'live');
-    this.#drops.set(layout, scene.flows);
+    this.#waters?.set(layout, scene, this.#eased);
     this.#spray.set(layout, this.#pressure(), scene.field);
     this.#effects.set(layout, scene);
   }

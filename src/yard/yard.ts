@@ -57,6 +57,8 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   /** Where one was on the whole works, to come back to from a close-up. */
   let worksAt: Frame | null = null;
   let frames = 0;
+  /** Parts of the drawing that are being fetched. */
+  let pending = 0;
   let disposed = false;
 
   const hang = (sheet: Sheet) => {
@@ -254,8 +256,24 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   };
   renderer.canvas.addEventListener('webglcontextrestored', restored);
 
+  /** Shows no picture before its first sky is there; without one it shows a fair day's. */
+  const awaitSky = (next: Scene) => {
+    const coming = works.prepare(next);
+    if (coming === undefined) return;
+    pending++;
+    if (scene === null) renderer.canvas.style.visibility = 'hidden';
+    const done = () => {
+      pending--;
+      if (disposed) return;
+      renderer.canvas.style.visibility = '';
+      refresh();
+    };
+    coming.then(done, done);
+  };
+
   return {
     draw(next) {
+      awaitSky(next);
       const first = scene === null;
       const before = scene?.geometry;
       scene = next;
@@ -289,6 +307,19 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       else worksAt = { scale: 1, ...there };
     },
     zoom: (by) => moveTo({ ...camera.target, scale: inReach(camera.target.scale * by) }, true),
+    poster: async (wish) => {
+      const { makePoster } = await import('./poster.ts');
+      if (scene === null) throw new Error('nothing is drawn yet');
+      return makePoster(scene, { text, staff }, wish);
+    },
+    glass: async () =>
+      (await import('./glass.ts')).makeGlass({
+        works,
+        scene: () => scene,
+        toPlate: (x, y) => [camera.view.x + x / camera.now.scale, camera.view.y + y / camera.now.scale],
+        toScreen: (x, y) => [(x - camera.view.x) * camera.now.scale, (y - camera.view.y) * camera.now.scale],
+        scale: () => camera.now.scale,
+      }),
     setStill(on) {
       still = on;
       if (on) camera.jump(camera.target);
@@ -304,7 +335,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
       return frames;
     },
     get moving() {
-      return clock.running;
+      return clock.running || pending > 0;
     },
     dispose() {
       disposed = true;

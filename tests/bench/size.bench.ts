@@ -19,17 +19,18 @@ const LIMIT_kB = { shell: 60, call: 265 };
 
 /**
  * Loaded on no way into a call taken by oneself: renderers and environments nobody asks for, the other language, close-ups,
- * a coach, a trainer, the round, the drills and the quiz, calls from elsewhere or being made, the sheet of a class, a course platform, what comes after.
+ * a coach, a trainer, the round, a routine visit, the drills and the quiz, a household, calls from elsewhere
+ * or being made, the sheet of a class, a course platform, what comes after, the copy for work without a network.
  */
 const NOT_ON_THE_WAY =
-  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|e[ns]-(?:later|drills|quiz|share|kept|class|build|meter|instructor))\.ts$|Closeup\.ts$|^desk\/(?:copy|class|build|instructor|platform|elsewhere|debrief|drills|quiz|round|brought|printed|call\/(?:coach|meter))\//;
+  /(?:WebGPURenderer|webworkerAll|browserAll)\.mjs$|words\/(?:es|extras|e[ns]-(?:later|drills|quiz|share|kept|class|build|meter|instructor|home|visit|access|find))\.ts$|Closeup\.ts$|^\.\.\/scenarios\/|^desk\/screens\.tsx$|^desk\/(?:copy|class|home|offline|visit|build|instructor|platform|elsewhere|faults|find|access|debrief|drills|quiz|round|brought|printed|call\/(?:coach|meter))\//;
 /**
  * Of the workers: what takes up a call that was left or came from elsewhere, what is asked of one that has ended, the round
  * and its data, a guide, a trainer's view, and what these share; a coach, who replays the records of a class and who proves a
  * call, with all that is only theirs.
  */
 const NOT_ON_THE_WORKERS_WAY =
-  /^assets\/(?:worker-(?:resume|left-call|after-call|hood|xray|caution|guide|brought|printed|round|schema|cost|flags|solution|drawn-down|progress|pack)|(?:expert|class|look|prove)-worker|round|weather)-/;
+  /^assets\/(?:worker-(?:cards-es|resume|left-call|after-call|hood|xray|caution|guide|brought|printed|round|schema|cost|flags|solution|drawn-down|progress|pack)|(?:expert|class|look|prove|home)-worker|round|weather|visits)-/;
 /** Of each kind of data file a call has one; the largest there is stands for it. */
 const DATA = ['calls', 'units', 'households'];
 const RENDERERS = { canvas: /CanvasRenderer\.mjs$/, webgl: /WebGLRenderer\.mjs$|yard\/webgl\.ts$/ };

@@ -33,7 +33,7 @@ inBrowser('the sheet of a class', () => {
 
   it('is replayed, shows who passed and what does not count, takes names, opens debriefs and is taken along', async () => {
     const { page, errors, close } = await openApp(DESK);
-    await page.locator('.class-door a[href="#/class"]').click();
+    await page.locator('.door a[href="#/class"]').click();
     await page.getByRole('heading', { name: 'Class', level: 1 }).waitFor();
     expect(await runAxe(page)).toEqual([]);
     await page.locator('[data-choose="files"]').setInputFiles(files());

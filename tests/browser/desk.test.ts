@@ -100,6 +100,14 @@ inBrowser('the desk', () => {
     await handle.press('ArrowRight');
     await handle.press('ArrowRight');
     expect(await handle.getAttribute('aria-valuetext')).not.toBe(before);
+    const air = page.locator('[data-why="air"]');
+    await air.locator('summary').press('Enter');
+    expect(await air.locator('tr').allTextContents()).toEqual([
+      expect.stringMatching(/^ ?water over the diffusers/),
+      expect.stringContaining('opening of the diffusers'),
+      expect.stringContaining('flow through the diffusers'),
+      expect.stringContaining('Air pressure in the line'),
+    ]);
     expect(await runAxe(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     expect(errors).toEqual([]);

@@ -7,7 +7,7 @@ const PHONE = { width: 390, height: 844, touch: true };
 inBrowser('the household', () => {
   it('walks along the water by keyboard, lets something happen beside the untouched twin, reckons, and prints a card', async () => {
     const { page, errors, close } = await openApp(DESK);
-    await page.locator('.class-door a[href="#/home"]').click();
+    await page.locator('.door a[href="#/home"]').click();
     await page.getByRole('heading', { name: 'Household', level: 1 }).waitFor();
     await page.locator('.home-stage canvas').waitFor();
     expect(await runAxe(page)).toEqual([]);
@@ -54,6 +54,53 @@ inBrowser('the household', () => {
       const paper = (await page.pdf({ format, preferCSSPageSize: false })).toString('latin1');
       expect(paper.match(/\/Type \/Page[^s]/g)).toHaveLength(1);
     }
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('follows a flush to the lawn, hour by hour, by keyboard', async () => {
+    const { page, errors, close } = await openApp(DESK);
+    await page.goto(`${page.url().split('#')[0]}#/home`);
+    await page.locator('[data-drop]').press('Enter');
+    const slider = page.getByRole('slider', { name: 'Time since the flush' });
+    await slider.waitFor();
+    expect(await slider.getAttribute('aria-valuetext')).toMatch(
+      /^1 minute after the flush\. Of 100 drops, 100 are in the first tank/,
+    );
+    expect(await page.locator('.drop-picture .drop').count()).toBe(100);
+    await slider.press('End');
+    await page.getByText(/^30 days after the flush\.$/).waitFor();
+    const reached = Number(/and (\d+) have reached/.exec((await slider.getAttribute('aria-valuetext')) ?? '')?.[1]);
+    expect(reached).toBeGreaterThan(95);
+    const onLawn = () =>
+      page
+        .locator('.drop-picture .drop')
+        .evaluateAll((all) => all.filter((one) => Number(one.getAttribute('cx')) > 630).length);
+    expect(await onLawn()).toBe(reached);
+    await page.getByRole('button', { name: 'Play' }).press('Enter');
+    await page.getByRole('button', { name: 'Hold' }).waitFor();
+    expect(await onLawn()).toBeLessThan(reached);
+    expect(await page.locator('.home-table tbody tr').count()).toBe(5);
+    expect(await runAxe(page)).toEqual([]);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  it('turns the pages of a year, neglected beside served, by keyboard', async () => {
+    const { page, errors, close } = await openApp(DESK);
+    await page.goto(`${page.url().split('#')[0]}#/home`);
+    await page.locator('.home-year select').first().selectOption('air-off');
+    await page.locator('[data-year]').press('Enter');
+    const slider = page.getByRole('slider', { name: 'Week of the year' });
+    await slider.waitFor();
+    await page.locator('[data-page="touched"] canvas').waitFor();
+    expect(await page.locator('[data-page="twin"] canvas').count()).toBe(1);
+    await slider.press('End');
+    expect(await slider.getAttribute('aria-valuetext')).toMatch(/^Week 52, Dec\. Water in the tanks: \d+\s°F\.$/);
+    expect(await page.locator('[data-page="touched"] .home-signs').textContent()).toContain('the alarm');
+    await page.getByText('The year in numbers').press('Enter');
+    expect(await page.locator('.home-year tbody tr').count()).toBe(12);
+    expect(await runAxe(page)).toEqual([]);
     expect(errors).toEqual([]);
     await close();
   });

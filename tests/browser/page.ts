@@ -32,10 +32,16 @@ export async function openApp(options: AppOptions): Promise<OpenApp> {
   return (await stage).openApp(options);
 }
 
-/** Accessibility faults that axe finds on the page as it stands: one line each, empty when all is well. */
-export async function runAxe(page: Page): Promise<string[]> {
+/** Accessibility faults that axe finds on the page as it stands, by all its rules or some: one line each, empty when all is well. */
+export async function runAxe(page: Page, rules?: readonly string[]): Promise<string[]> {
   await page.evaluate(readFileSync('node_modules/axe-core/axe.min.js', 'utf8'));
-  const results = await page.evaluate(() => (window as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run());
+  const results = await page.evaluate(
+    (rules) =>
+      (window as unknown as { axe: { run(options: object): Promise<AxeResults> } }).axe.run(
+        rules ? { runOnly: { type: 'rule', values: rules } } : {},
+      ),
+    rules,
+  );
   return results.violations.flatMap(({ id, impact, help, nodes }) =>
     nodes.map((node) => `${impact ?? 'minor'} ${id}: ${help} (${node.target.join(' ')})`),
   );

@@ -7,7 +7,7 @@ const PHONE = { width: 360, height: 780, touch: true };
 
 /** Opens the round from the first screen by keyboard, and waits until it is known whose phone rings first. */
 async function openRound(page: Page): Promise<void> {
-  await page.locator('a.secondary[href="#/round"]').focus();
+  await page.locator('.door a[href="#/round"]').focus();
   await page.keyboard.press('Enter');
   await page.waitForSelector('.lot');
   await page.waitForSelector('.lot.rings', { timeout: 240_000 });

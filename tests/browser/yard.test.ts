@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PART_IDS } from '../../src/scene/types.ts';
 import { findBrowser, LAUNCH_ARGS } from '../../src/tools/browser.ts';
 import { overlap } from '../../src/yard/pen.ts';
-import type { SceneName } from './fixtures/index.ts';
+import { type SceneName, SKIES } from './fixtures/index.ts';
 import type { Harness } from './harness/harness.ts';
 import { type Served, serveHarness } from './harness/serve.ts';
 import { inBrowser } from './page.ts';
@@ -72,6 +72,22 @@ inBrowser('the drawn yard', () => {
     await page.close();
   });
 
+  it('draws each season, hour and weather as its own, and the same again', async () => {
+    const { page, errors } = await open({ scene: 'idleDay', still: true, height: 420 });
+    const seen = new Map<string, string>([['idleDay', await picture(page)]]);
+    for (const name of Object.keys(SKIES) as (keyof typeof SKIES)[]) {
+      await page.evaluate((s) => window.harness.show(s), name);
+      seen.set(name, await picture(page));
+    }
+    expect(new Set(seen.values()).size).toBe(seen.size);
+    for (const name of ['clearNight', 'idleDay'] as const) {
+      await page.evaluate((s) => window.harness.show(s), name);
+      expect(await picture(page), name).toBe(seen.get(name));
+    }
+    expect(errors).toEqual([]);
+    await page.close();
+  });
+
   const TRUTHS = [
     ['callStart', 'nightAlarm'],
     ['u2Start', 'u2Tripped'],
@@ -92,6 +108,60 @@ inBrowser('the drawn yard', () => {
       expect(await picture(page), view).toBe(first);
     }
     await page.close();
+  });
+
+  describe('kept as a sheet', () => {
+    const write = (page: Page, title = 'A title') =>
+      page.evaluate(async (t) => (await window.harness.poster('svg', t)).text(), title);
+
+    it('is written in the same strokes for the same scene, and for any truth behind pencil', async () => {
+      const { page, errors } = await open({ scene: 'callStart', still: true });
+      const told = await write(page);
+      expect(told.length).toBeGreaterThan(100_000);
+      await page.evaluate(() => window.harness.showCopy('callStart'));
+      expect(await write(page)).toBe(told);
+      await page.evaluate(() => window.harness.showLeaky('callStart', 'nightAlarm'));
+      expect(await write(page)).toBe(told);
+      await page.evaluate(() => window.harness.show('idleDay'));
+      expect(await write(page)).not.toBe(told);
+      expect(errors).toEqual([]);
+      await page.close();
+    });
+
+    it('says the names of its parts in the language, and no text of it becomes markup', async () => {
+      const { page } = await open({ scene: 'idleDay', still: true });
+      await page.evaluate(() => window.harness.speak('es', 'si'));
+      const svg = await write(page, '<script>alert("1")</script> & \'more\'');
+      const read = await page.evaluate((text) => {
+        const sheet = new DOMParser().parseFromString(text, 'image/svg+xml');
+        const texts = [...sheet.querySelectorAll('text')].map((one) => one.textContent);
+        const names = new Set([...sheet.querySelectorAll('*')].map((one) => one.localName));
+        const handlers = [...sheet.querySelectorAll('*')].flatMap((one) =>
+          one.getAttributeNames().filter((name) => name.startsWith('on')),
+        );
+        return { texts, names: [...names], handlers, title: sheet.querySelector('title')?.textContent };
+      }, svg);
+      expect(read.title).toBe('<script>alert("1")</script> & \'more\'');
+      expect(read.texts).toEqual(
+        expect.arrayContaining(['Tanque de bombeo', 'Clarificador', 'Simulated.', read.title]),
+      );
+      expect(read.names).not.toContain('script');
+      expect(read.names).not.toContain('parsererror');
+      expect(read.handlers).toEqual([]);
+      await page.close();
+    });
+
+    it.each(['idleDay', 'stormNight'] as const)('is painted 3840 pixels wide (%s)', async (scene) => {
+      const { page, errors } = await open({ scene, still: true });
+      const size = await page.evaluate(async () => {
+        const picture = await createImageBitmap(await window.harness.poster('png', 'A title'));
+        return [picture.width, picture.height] as const;
+      });
+      expect(size[0]).toBe(3840);
+      expect(size[1]).toBeGreaterThan(1600);
+      expect(errors).toEqual([]);
+      await page.close();
+    });
   });
 
   it('tells apart what the units differ in, once it is seen', async () => {

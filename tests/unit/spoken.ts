@@ -1,30 +1,36 @@
 /** Speaks whole values of the core in every language and system of units, strictly: a missing text or gap throws. */
 import type { Message } from '../../src/service/index.ts';
 import { course as enCourse } from '../../src/words/en/course.ts';
+import { offline as enOffline } from '../../src/words/en/offline.ts';
 import { en } from '../../src/words/en.ts';
 import { ofAccess as enAccess } from '../../src/words/en-access.ts';
 import { ofBuild as enBuild } from '../../src/words/en-build.ts';
 import { ofClass as enClass } from '../../src/words/en-class.ts';
 import { ofDrills as enDrills } from '../../src/words/en-drills.ts';
+import { ofFind as enFind } from '../../src/words/en-find.ts';
 import { ofHome as enHome } from '../../src/words/en-home.ts';
 import { ofInstructor as enInstructor } from '../../src/words/en-instructor.ts';
 import { ofKept as enKept } from '../../src/words/en-kept.ts';
 import { later as enLater } from '../../src/words/en-later.ts';
 import { ofMeter as enMeter } from '../../src/words/en-meter.ts';
+import { ofPicture as enPicture } from '../../src/words/en-picture.ts';
 import { ofQuiz as enQuiz } from '../../src/words/en-quiz.ts';
 import { ofShare as enShare } from '../../src/words/en-share.ts';
 import { ofVisit as enVisit } from '../../src/words/en-visit.ts';
 import { course as esCourse } from '../../src/words/es/course.ts';
+import { offline as esOffline } from '../../src/words/es/offline.ts';
 import { es } from '../../src/words/es.ts';
 import { ofAccess as esAccess } from '../../src/words/es-access.ts';
 import { ofBuild as esBuild } from '../../src/words/es-build.ts';
 import { ofClass as esClass } from '../../src/words/es-class.ts';
 import { ofDrills as esDrills } from '../../src/words/es-drills.ts';
+import { ofFind as esFind } from '../../src/words/es-find.ts';
 import { ofHome as esHome } from '../../src/words/es-home.ts';
 import { ofInstructor as esInstructor } from '../../src/words/es-instructor.ts';
 import { ofKept as esKept } from '../../src/words/es-kept.ts';
 import { later as esLater } from '../../src/words/es-later.ts';
 import { ofMeter as esMeter } from '../../src/words/es-meter.ts';
+import { ofPicture as esPicture } from '../../src/words/es-picture.ts';
 import { ofQuiz as esQuiz } from '../../src/words/es-quiz.ts';
 import { ofShare as esShare } from '../../src/words/es-share.ts';
 import { ofVisit as esVisit } from '../../src/words/es-visit.ts';
@@ -43,11 +49,14 @@ export const ENGLISH: Words = {
     ...enClass,
     ...enBuild,
     ...enCourse,
+    ...enOffline,
     ...enMeter,
     ...enInstructor,
     ...enHome,
     ...enVisit,
     ...enAccess,
+    ...enFind,
+    ...enPicture,
   },
 };
 export const SPANISH: Words = {
@@ -62,11 +71,14 @@ export const SPANISH: Words = {
     ...esClass,
     ...esBuild,
     ...esCourse,
+    ...esOffline,
     ...esMeter,
     ...esInstructor,
     ...esHome,
     ...esVisit,
     ...esAccess,
+    ...esFind,
+    ...esPicture,
   },
 };
 
@@ -94,6 +106,7 @@ const CORE_TOPICS = [
   'teaching',
   'breach',
   'flags',
+  'proofs',
   'verdict',
   'happenings',
   'replays',

@@ -47,7 +47,7 @@ export function CurveStrip({ along, curve, at_s, onSeek }: Props) {
         onPointerDown={seek}
         onPointerMove={seek}
       >
-        <rect class="paper" width={width} height={HEIGHT} />
+        <rect class="ground" width={width} height={HEIGHT} />
         <path class="without" d={`M${line(curve.sound)}`} />
         <path class="under" d={`M0 ${HEIGHT}L${line(curve.faulty)}L${width} ${HEIGHT}Z`} />
         <path class="line" d={`M${line(curve.faulty)}`} />

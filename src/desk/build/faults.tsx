@@ -72,7 +72,7 @@ export function FaultList() {
                 aria-expanded={shown}
                 onClick={() => setOpen(open === family ? null : family)}
               >
-                <span>{t(`build.family.${family}` as 'build.family.air')}</span>
+                <span>{t(`family.${family}` as 'family.air')}</span>
                 <span class="small">{these.length}</span>
               </button>
               {shown && (

@@ -49,7 +49,7 @@ export function BuildStage() {
         <p class="picture-wait">{t(looked === undefined ? 'build.looking' : 'build.impossible')}</p>
       ) : (
         <>
-          <PictureHost scene={scene} part={build.part} view="yard" onSelect={build.choosePart}>
+          <PictureHost scene={scene} part={build.part} view="yard" onSelect={build.choosePart} bare>
             {(spots) => <Pins spots={spots} />}
           </PictureHost>
           {at_s !== undefined && <p class="shown-at">{shownWords(desk, build, at_s)}</p>}

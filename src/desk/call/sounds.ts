@@ -15,7 +15,6 @@ export function useSounds(desk: Desk): readonly Message[] {
   useEffect(() => {
     if (desk.openSounds === undefined) return;
     const sound = desk.openSounds({
-      base: `${document.baseURI.replace(/[^/]*([?#].*)?$/, '')}sounds/`,
       muted: !desk.settings.peek().sound,
       volume: VOLUME,
       onCaption: (next) => {

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { CallView } from '../../calls/view.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
@@ -6,10 +7,17 @@ import { Said } from '../screen.tsx';
 /** The person's own list of what it might be. Nobody but they ticks it. */
 export function Suspects({ view }: { view: CallView }) {
   const desk = useDesk();
+  const [open, setOpen] = useState(false);
   const ticked = view.suspects.filter((one) => one.ticked);
   return (
     <section class="card suspects" aria-labelledby="suspects-title">
-      <h2 id="suspects-title">{desk.t('suspects.title')}</h2>
+      <header>
+        <h2 id="suspects-title">{desk.t('suspects.title')}</h2>
+        <button type="button" class="quiet" aria-expanded={open} onClick={() => setOpen(!open)}>
+          <i class="twist" />
+          {desk.t('suspects.choose')}
+        </button>
+      </header>
       <ul class="ticked" aria-label={desk.t('suspects.ticked')}>
         {ticked.map((one) => (
           <li key={one.fault}>
@@ -19,8 +27,7 @@ export function Suspects({ view }: { view: CallView }) {
         ))}
         {ticked.length === 0 && <li class="none">{desk.t('suspects.none')}</li>}
       </ul>
-      <details>
-        <summary>{desk.t('suspects.choose')}</summary>
+      {open && (
         <div class="options">
           {view.suspects.map((one) => (
             <label key={one.fault} class="option">
@@ -35,7 +42,7 @@ export function Suspects({ view }: { view: CallView }) {
             </label>
           ))}
         </div>
-      </details>
+      )}
     </section>
   );
 }

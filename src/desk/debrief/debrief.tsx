@@ -8,6 +8,7 @@ import { rungTaken, suggestedCall } from '../next-call.ts';
 import { isRoundCall } from '../round-call.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { NO_HELP } from '../session.ts';
+import { DayLine } from './day-line.tsx';
 import { keepRecord } from './keep-record.ts';
 import { useDebrief } from './load.ts';
 import { LookBack } from './look-back.tsx';
@@ -42,6 +43,7 @@ function Debrief({ debrief, recordKey }: { debrief: DebriefView; recordKey: numb
         <Onward debrief={debrief} rung={saved ? rungTaken(saved) : 'alone'} assistance={assistance} />
       </Bar>
       <LookBack debrief={debrief} assistance={assistance} place={place} recordKey={recordKey}>
+        <DayLine debrief={debrief} recordKey={recordKey} />
         <Prompts debrief={debrief} />
       </LookBack>
     </div>

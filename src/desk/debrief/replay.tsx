@@ -7,6 +7,7 @@ import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { PictureHost } from '../picture-host.tsx';
 import { Said } from '../screen.tsx';
+import { WhyList } from '../why-list.tsx';
 import { layOut } from './scale.ts';
 import { seriesQuantity, valueAt } from './series.ts';
 import { TextVersion } from './text-version.tsx';
@@ -28,7 +29,7 @@ interface Props {
 export function Replay({ debrief, at_ms, onSeek: setAt }: Props) {
   const desk = useDesk();
   const [asText, setAsText] = useState(false);
-  const scene = useXray(desk, at_ms);
+  const truth = useXray(desk, at_ms);
   const play = usePlay(debrief, at_ms, setAt);
   const { box, width } = useWidth(NARROWEST);
   const scale = layOut(debrief, Math.max(width, NARROWEST));
@@ -66,7 +67,7 @@ export function Replay({ debrief, at_ms, onSeek: setAt }: Props) {
           <Icon name="list" /> {desk.t('replay.text')}
         </button>
       </header>
-      {desk.openPicture !== undefined && scene !== null && <ReplayPicture scene={scene} />}
+      {desk.openPicture !== undefined && truth !== null && <ReplayPicture scene={truth.scene} />}
       <input
         class="scrubber"
         type="range"
@@ -85,6 +86,7 @@ export function Replay({ debrief, at_ms, onSeek: setAt }: Props) {
         </TimelineScroll>
       </div>
       {asText && <TextVersion debrief={debrief} />}
+      {truth !== null && <WhyList whys={truth.whys} />}
     </section>
   );
 }

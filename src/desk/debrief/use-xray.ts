@@ -1,16 +1,16 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Scene } from '../../scene/types.ts';
 import type { Desk } from '../desk.ts';
 import { toldOf } from '../engine.ts';
+import type { Truth } from '../protocol.ts';
 
 /** The truth at an instant. One question at a time; of those asked meanwhile only the last one counts. */
-export function useXray(desk: Desk, at_ms: number): Scene | null {
-  const [scene, setScene] = useState<Scene | null>(null);
+export function useXray(desk: Desk, at_ms: number): Truth | null {
+  const [truth, setTruth] = useState<Truth | null>(null);
   const wanted = useRef(at_ms);
   const asking = useRef(false);
   wanted.current = at_ms;
   useEffect(() => {
-    if (desk.openPicture === undefined || asking.current) return;
+    if (asking.current) return;
     asking.current = true;
     void ask();
     async function ask() {
@@ -18,8 +18,7 @@ export function useXray(desk: Desk, at_ms: number): Scene | null {
       do {
         asked = wanted.current;
         try {
-          const reply = await desk.engine.ask({ kind: 'xray', at_ms: asked });
-          setScene(reply.scene);
+          setTruth(await desk.engine.ask({ kind: 'xray', at_ms: asked }));
         } catch (error) {
           desk.fail(toldOf(error));
         }
@@ -27,5 +26,5 @@ export function useXray(desk: Desk, at_ms: number): Scene | null {
       asking.current = false;
     }
   }, [desk, at_ms]);
-  return scene;
+  return truth;
 }

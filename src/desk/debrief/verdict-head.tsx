@@ -2,6 +2,7 @@ import type { Assistance, DebriefView } from '../../calls/view.ts';
 import { type Desk, useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said, ScreenTitle } from '../screen.tsx';
+import { minutesOf } from './minutes.ts';
 
 interface Props {
   readonly debrief: DebriefView;
@@ -13,7 +14,6 @@ interface Props {
 export function VerdictHead({ debrief, assistance }: Props) {
   const { t } = useDesk();
   const safe = debrief.lines.every((line) => line.id !== 'safety' || line.points >= line.of);
-  const minutes = debrief.done.reduce((sum, block) => sum + (block.to_ms - block.from_ms) / 60_000, 0);
   return (
     <section class="verdict-head">
       <div class="verdict-words">
@@ -35,7 +35,7 @@ export function VerdictHead({ debrief, assistance }: Props) {
         />
         <Tag big={String(debrief.flags.length)} small={t('debrief.tag.flags', { n: debrief.flags.length })} />
         <Tag
-          big={t('call.minutes', { m: { measure: 'duration_min', value: minutes } })}
+          big={t('call.minutes', { m: { measure: 'duration_min', value: minutesOf(debrief) } })}
           small={t('debrief.tag.time')}
         />
         {assistance !== undefined && <Tag big={helpInBrief(assistance, t)} small={t('assist.tag')} />}

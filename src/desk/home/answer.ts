@@ -1,14 +1,18 @@
 /** Answers the household's screen, in a worker: opens a sound unit, lives through what happens, reckons a month. */
 import { drained } from '../../calls/drained.ts';
+import { followDrop } from '../../home/drop.ts';
 import { chlorineFor, monthOfWater } from '../../home/month.ts';
 import { SCENARIOS } from '../../home/scenarios.ts';
 import { type WhatIf, whatIf } from '../../home/what-if.ts';
+import { yearOf } from '../../home/year.ts';
 import { householdSource, steadyWeather } from '../../plant/index.ts';
+import type { Scene } from '../../scene/types.ts';
 import { xray } from '../../scene/xray.ts';
-import { calendarDay } from '../../unit/calendar.ts';
+import { type CalendarDay, calendarDay } from '../../unit/calendar.ts';
 import { dayNumber, Unit } from '../../unit/index.ts';
 import { fetched } from '../fetched.ts';
 import { fetchProperty, HOUSEHOLDS, UNITS } from '../shipped-files.ts';
+import { stormAt } from '../surroundings.ts';
 import type { Came, Home, HomeReply, HomeRequest, Named } from './protocol.ts';
 
 /** One home is looked at: its draws are the same each time (convention). */
@@ -16,6 +20,8 @@ const SEED = 1;
 /** Noon of the third day, in early summer (convention). */
 const NOON_s = 2.5 * 86_400;
 const SUMMER = dayNumber({ year: 2026, month: 6, day: 15 });
+/** Share of the sky under cloud on a day without rain (convention). */
+const FAIR = 0.2;
 /** Most points of a curve. */
 const MOST = 360;
 
@@ -40,11 +46,26 @@ export async function answerHome(request: HomeRequest, progress: (share: number)
       const came = drained(whatIf({ scenario, spec, household, season, span_d, seed: SEED }), progress);
       return { kind: 'what-if', came: shownOf(came, spec.panel.ultraviolet) };
     }
+    case 'drop':
+      return {
+        kind: 'drop',
+        drop: drained(followDrop({ spec, household, season: request.season, seed: SEED }), progress),
+      };
+    case 'year': {
+      const climate = await fetched(import('../../../scenarios/weather/ridge.json'));
+      const asked = { neglect: request.neglect, spec, household, climate, seed: SEED };
+      return { kind: 'year', year: drained(yearOf(asked, atNoon), progress) };
+    }
     case 'month': {
       const water_m3 = drained(monthOfWater(spec, household, SEED), progress);
       return { kind: 'month', water_m3, chlorine: chlorineFor(spec.plant.disinfection, water_m3) };
     }
   }
+}
+
+/** The works cut open at noon, under the sky of that day. */
+function atNoon(unit: Unit, t: number, day: CalendarDay): Scene {
+  return xray(unit, t, { day, secondOfDay: 43_200, cloud: FAIR, rain: 0, storm: stormAt(unit.weather, t) });
 }
 
 async function propertyOf({ unit, household }: Home) {

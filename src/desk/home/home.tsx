@@ -6,9 +6,11 @@ import { ScreenTitle } from '../screen.tsx';
 import { useHome } from './ask.ts';
 import { AlarmCard } from './card.tsx';
 import { CostPart } from './cost.tsx';
+import { DropPart } from './drop.tsx';
 import type { Home, HomeRequest } from './protocol.ts';
 import { WalkPart } from './walk.tsx';
 import { WhatIfPart } from './what-if.tsx';
+import { YearPart } from './year.tsx';
 
 type Open = Extract<HomeRequest, { kind: 'open' }>;
 
@@ -49,7 +51,9 @@ function HomePage() {
           </a>
         </header>
         <WalkPart scene={scene} />
+        <DropPart {...choices} />
         <WhatIfPart {...choices} />
+        <YearPart {...choices} />
         <CostPart {...choices} />
       </main>
     </div>

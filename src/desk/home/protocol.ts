@@ -1,8 +1,10 @@
 /** What the household's screen and its worker say to each other. */
+import type { Drop } from '../../home/drop.ts';
 import type { Chlorine } from '../../home/month.ts';
 import type { QuantityId } from '../../home/quantities.ts';
 import type { ScenarioId } from '../../home/scenarios.ts';
 import type { SeasonId } from '../../home/seasons.ts';
+import type { NeglectId, Year } from '../../home/year.ts';
 import type { Scene } from '../../scene/types.ts';
 import type { LocalText, Message } from '../../service/message.ts';
 
@@ -25,6 +27,8 @@ export type HomeRequest =
       readonly season: SeasonId;
       readonly span_d: number;
     }
+  | { readonly kind: 'drop'; readonly home: Home; readonly season: SeasonId }
+  | { readonly kind: 'year'; readonly home: Home; readonly neglect: NeglectId }
   | { readonly kind: 'month'; readonly home: Home };
 
 /** A quantity of both twins over time, thinned out for a small drawing. */
@@ -52,6 +56,8 @@ export type HomeReply =
       readonly households: readonly Named[];
     }
   | { readonly kind: 'what-if'; readonly came: Came }
+  | { readonly kind: 'drop'; readonly drop: Drop }
+  | { readonly kind: 'year'; readonly year: Year<Scene> }
   /** No chlorine where the unit has a lamp. */
   | { readonly kind: 'month'; readonly water_m3: number; readonly chlorine: Chlorine | undefined }
   | { readonly kind: 'failed' };

@@ -5,10 +5,9 @@
 import type { Droppable } from '../../calls/hood.ts';
 import type { Rung } from '../../calls/rungs.ts';
 import type { Action, CalendarClock } from '../../calls/view.ts';
-import type { Scene } from '../../scene/types.ts';
 import type { LocalText, Message } from '../../service/message.ts';
 import type { Rate } from '../clockwork.ts';
-import type { OpenCall, SavedCall } from '../protocol.ts';
+import type { OpenCall, SavedCall, Truth } from '../protocol.ts';
 import type { Progress } from '../stored.ts';
 
 /** A window in which a trainee works or could, as a trainer chooses it. */
@@ -47,7 +46,7 @@ export type Ask =
 export type Answer =
   | { readonly kind: 'done' }
   | { readonly kind: 'refused'; readonly why: Message }
-  | { readonly kind: 'scene'; readonly scene: Scene }
+  | ({ readonly kind: 'scene' } & Truth)
   | { readonly kind: 'droppable'; readonly faults: readonly Droppable[] }
   | { readonly kind: 'moment'; readonly kept: Progress }
   | { readonly kind: 'saved'; readonly saved: SavedCall };

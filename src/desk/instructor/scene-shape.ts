@@ -12,6 +12,8 @@ const ink = either(
   fields({ kind: oneOf('ink'), seen_s: finite, fresh: finite }),
 ) as Shape<Scene['house']['ink']>;
 
+const body = { up: finite, across: finite } as const;
+
 const partId: Shape<PartId> = oneOf(
   ...(['house', 'clean-out', 'trash-tank', 'aeration', 'clarifier', 'disinfection'] as const),
   ...(['pump-tank', 'disc-filter', 'spray-field', 'panel', 'compressor'] as const),
@@ -116,7 +118,17 @@ const field: Shape<Scene['field']> = fields({
 export const scene: Shape<Scene> = fields({
   kind: oneOf('known', 'xray'),
   clock_s: finite,
-  sky: fields({ daylight: finite, cloud: finite, rain: finite }),
+  sky: fields({
+    daylight: finite,
+    cloud: finite,
+    rain_mmh: finite,
+    wet: finite,
+    date: fields({ year: finite, month: finite, day: finite }),
+    yearDay: finite,
+    frost: finite,
+    sun: fields(body),
+    moon: fields({ ...body, age: finite }),
+  }),
   geometry,
   standsAt: either(partId, oneOf('phone', 'yard')),
   house: fields({ ink, draw_Ls: number, backingUp: maybe }),

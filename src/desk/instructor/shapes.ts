@@ -3,7 +3,8 @@ import type { HoodView } from '../../calls/hood.ts';
 import { RUNGS } from '../../calls/rungs.ts';
 import { TEACH } from '../../calls/teach-ids.ts';
 import type { CalendarClock } from '../../calls/view.ts';
-import type { OpenCall } from '../protocol.ts';
+import { WHY_IDS } from '../../scene/why-ids.ts';
+import type { OpenCall, Truth } from '../protocol.ts';
 import { anything, fields, finite, flag, oneOf, type Shape, text, textUpTo } from '../shape.ts';
 import { Progress, SavedCall } from '../stored.ts';
 import { LINE_VERSION } from './channel.ts';
@@ -83,8 +84,16 @@ const hood: Shape<HoodView> = fields({
   balance: fields({ water: finite, cod: finite, nitrogen: finite, chlorine: finite }),
 });
 
-const withScene = fields({ scene });
-const openCall: Shape<OpenCall> = (value): value is OpenCall => hood(value) && withScene(value);
+const whys = listOf(
+  fields({
+    id: oneOf(...WHY_IDS),
+    value: quantity,
+    parts: listOf(fields({ label: message, value: quantity, minus: flag })),
+    how: message,
+  }),
+);
+const truth: Shape<Truth> = fields({ scene, whys });
+const openCall: Shape<OpenCall> = (value): value is OpenCall => hood(value) && truth(value);
 
 const told: Shape<Told> = fields({ call: orNull(openCall), rate: oneOf(0, 1, 10, 60, 3600), shown: flag });
 
@@ -126,7 +135,7 @@ export const ask: Shape<Ask> = byKind<Ask>({
 export const answer: Shape<Answer> = byKind<Answer>({
   done: fields({ kind: oneOf('done') }),
   refused: fields({ kind: oneOf('refused'), why: message }),
-  scene: fields({ kind: oneOf('scene'), scene }),
+  scene: fields({ kind: oneOf('scene'), scene, whys }),
   droppable: fields({
     kind: oneOf('droppable'),
     faults: listOf(fields({ key: text, name: message, family, severity: finite, ramp_h: finite })),

@@ -116,7 +116,7 @@ function refused(why: Message): Answer {
 function answerOf({ session, wallClock }: Desk, told: HoodTold): Answer {
   switch (told.what) {
     case 'scene':
-      return { kind: 'scene', scene: told.scene };
+      return { kind: 'scene', scene: told.scene, whys: told.whys };
     case 'droppable':
       return { kind: 'droppable', faults: told.faults };
     case 'moment': {

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Scene } from '../../scene/types.ts';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { PictureHost } from '../picture-host.tsx';
-import type { OpenCall } from '../protocol.ts';
+import type { OpenCall, Truth } from '../protocol.ts';
+import { WhyList } from '../why-list.tsx';
 import type { Link } from './link.ts';
 import { Strips } from './strips.tsx';
 
@@ -24,7 +24,7 @@ export function Works({ call, link, at_ms, onSeek }: Props) {
   const desk = useDesk();
   const { t } = desk;
   const past = usePast(link, call.callId, at_ms);
-  const scene = at_ms === null ? call.scene : (past ?? call.scene);
+  const { scene, whys } = at_ms === null ? call : (past ?? call);
   const at = at_ms ?? call.now_ms;
   const clock = formatClock((at - call.startOfDay_ms) / 1000);
   return (
@@ -61,13 +61,14 @@ export function Works({ call, link, at_ms, onSeek }: Props) {
         onInput={(event) => onSeek(Number(event.currentTarget.value))}
       />
       <Strips call={call} at_ms={at} onSeek={onSeek} />
+      <WhyList whys={whys} />
     </section>
   );
 }
 
 /** The truth at a past instant. One question at a time; of those asked meanwhile only the last one counts. */
-function usePast(link: Link, callId: string, at_ms: number | null): Scene | null {
-  const [scene, setScene] = useState<Scene | null>(null);
+function usePast(link: Link, callId: string, at_ms: number | null): Truth | null {
+  const [truth, setTruth] = useState<Truth | null>(null);
   const wanted = useRef(at_ms);
   const asking = useRef(false);
   wanted.current = at_ms;
@@ -83,9 +84,9 @@ function usePast(link: Link, callId: string, at_ms: number | null): Scene | null
         asked = wanted.current;
         if (asked === null) return;
         const answer = await link.ask({ kind: 'scene', callId, at_ms: asked });
-        if (answer.kind === 'scene') setScene(answer.scene);
+        if (answer.kind === 'scene') setTruth(answer);
       } while (asked !== wanted.current);
     }
   }, [link, callId, at_ms]);
-  return scene;
+  return truth;
 }

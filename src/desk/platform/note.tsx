@@ -3,10 +3,10 @@ import type { ComponentType } from 'preact';
 import type { Message } from '../../service/message.ts';
 import { course as en } from '../../words/en/course.ts';
 import { course as es } from '../../words/es/course.ts';
-import { speak } from '../../words/speak.ts';
 import '../css/course.css';
-import { type Desk, useDesk } from '../desk.ts';
+import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
+import { speakWith } from '../own-words.ts';
 
 /** What there is to say of the course platform, and what can be done about it. */
 export interface Note {
@@ -19,7 +19,7 @@ export interface Note {
 /** One line over every screen, and in what stands before it; nothing while all is as it should be. */
 export function noteView(note: ReadonlySignal<Note | null>): ComponentType {
   return function CourseNote() {
-    const said = saidOn(useDesk());
+    const said = speakWith(useDesk(), { en, es });
     const { value } = note;
     if (value === null) return null;
     const { tone, message, again, back } = value;
@@ -41,10 +41,4 @@ export function noteView(note: ReadonlySignal<Note | null>): ComponentType {
       </aside>
     );
   };
-}
-
-/** Speaks the words of a course in the language of the desk. They are few, and come with this file. */
-function saidOn({ words, settings }: Desk) {
-  const { language } = words.value;
-  return speak({ language, texts: { ...words.value.texts, ...(language === 'es' ? es : en) } }, settings.value.units);
 }

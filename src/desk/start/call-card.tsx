@@ -125,7 +125,7 @@ function wayWords({ kind }: CallCard, rung: Rung, look: WayProps['look']): Key {
   return rung === 'coached' && look === 'secondary' ? 'start.coached' : wordsOf(rung);
 }
 
-function wordsOf(rung: Rung): Key {
+export function wordsOf(rung: Rung): Key {
   return rung === 'alone' ? 'start.take' : `start.way.${rung}`;
 }
 

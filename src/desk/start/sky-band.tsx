@@ -1,10 +1,12 @@
 interface Props {
   readonly secondOfDay: number;
   readonly month: number;
+  /** Only the panel, drawn larger, where there is little room. */
+  readonly at?: 'panel';
 }
 
 /** A strip of sky and hill that tells at a glance what hour and season a call comes in. */
-export function SkyBand({ secondOfDay, month }: Props) {
+export function SkyBand({ secondOfDay, month, at }: Props) {
   const hour = secondOfDay / 3600;
   const night = hour < 6 || hour > 20.5;
   const dusk = !night && (hour < 7.5 || hour > 18.5);
@@ -16,7 +18,7 @@ export function SkyBand({ secondOfDay, month }: Props) {
   return (
     <svg
       class={`sky-band ${night ? 'night' : dusk ? 'dusk' : 'day'} ${season}`}
-      viewBox="0 0 320 64"
+      viewBox={at ? '202 6 72 58' : '0 0 320 64'}
       preserveAspectRatio="xMidYMax slice"
       aria-hidden="true"
       focusable="false"

@@ -17,6 +17,11 @@ export interface LaunchedBy {
 const HEAD = '<meta charset="utf-8" />';
 const OWN_HOST = "connect-src 'self'";
 
+/** What an installed page goes by; a package is the platform's, and installs nothing. */
+const INSTALLED = /\n *<link rel="(?:manifest|apple-touch-icon)"[^>]*>/g;
+/** Files of the built page that only serve one that is installed or works without a network. */
+export const NOT_PACKED = /^(?:sw\.js|underlawn\.webmanifest|icons\/.*)$/;
+
 /**
  * The entry page of an activity from the built page. Only cmi5 speaks to another host, whichever the platform names at the
  * launch, so only there the page's policy lets it.
@@ -32,7 +37,7 @@ export function entryPage(
   const launched: LaunchedBy = { as, call, mode, uuid, ...(file === undefined ? {} : { file }) };
   const line = `<meta name="${LAUNCHED}" content="${JSON.stringify(launched).replaceAll('"', '&quot;')}" />`;
   if (!page.includes(HEAD) || !page.includes(OWN_HOST)) throw new Error('the built page has no such head');
-  const told = page.replace(HEAD, `${HEAD}\n    ${line}`);
+  const told = page.replaceAll(INSTALLED, '').replace(HEAD, `${HEAD}\n    ${line}`);
   return as === 'cmi5' ? told.replace(OWN_HOST, `${OWN_HOST} https: http:`) : told;
 }
 

@@ -44,8 +44,11 @@ const RESERVED: Partial<Record<Folder, readonly Folder[]>> = {
   desk: [],
 };
 
-/** Single files that may take types from a folder after their own. */
-const EXCEPTIONS: readonly (readonly [from: string, to: string])[] = [['calls/view.ts', 'scene/types.ts']];
+/** Single files that may take types from where their folder may not. */
+const EXCEPTIONS: readonly (readonly [from: string, to: string])[] = [
+  ['calls/view.ts', 'scene/types.ts'],
+  ['tools/offline.ts', 'desk/offline/listing.ts'],
+];
 
 /** What `from` may take of `to`; both are paths below `src`, such as `calls/view.ts`. */
 export function access(from: string, to: string): Access {

@@ -42,6 +42,8 @@ export const call = {
   'view.panel': 'Open the panel view',
   'view.floats': 'Look at the floats',
   'view.yard': 'Back to the yard',
+  'view.glass': 'Magnifying glass',
+  'view.save': 'Save picture',
   'view.zoomIn': 'Closer',
   'view.zoomOut': 'Farther',
   'group.look': 'Look and listen',

@@ -43,6 +43,8 @@ export const call: Record<keyof typeof en, string> = {
   'view.panel': 'Ver el tablero de cerca',
   'view.floats': 'Ver los flotadores',
   'view.yard': 'Volver al patio',
+  'view.glass': 'Lupa',
+  'view.save': 'Guardar imagen',
   'view.zoomIn': 'Más cerca',
   'view.zoomOut': 'Más lejos',
   'group.look': 'Mirar y escuchar',

@@ -120,4 +120,17 @@ export const debrief: Record<keyof typeof en, string> = {
   'prompts.shown': 'Se guarda para esta familia de averías; se muestra antes de avisos que empiezan así.',
   'prompts.keep': 'Guardar esta línea',
   'prompts.kept': 'Guardada.',
+  'day.lead': 'Una línea para pasar. De la causa no dice nada.',
+  'day.label': 'La línea',
+  'day.line': 'Underlawn, aviso del día {date}: «{title}». {result}, {score} de 100, {time}, {help}.',
+  'day.line.again':
+    'Underlawn, aviso del día {date}: «{title}». {result}, {score} de 100, {time}, {help}, intento {n}.',
+  'day.passed': 'Superado',
+  'day.failed': 'No superado',
+  'day.help.alone': 'sin ayuda',
+  'day.help.coached': 'con guía',
+  'day.help.led': 'con alguien guiando',
+  'day.copy': 'Copiar la línea',
+  'day.copied': 'Copiada.',
+  'day.selected': 'Aquí no se pudo copiar: la línea está seleccionada, cópiela con el teclado o el menú.',
 };

@@ -25,7 +25,7 @@ inBrowser('by keyboard alone', () => {
   it('a call is made from another, has its fault changed, and is proved', async () => {
     const { page, errors, close } = await openApp(DESK);
     await page.waitForSelector('.call-card');
-    await press(page, 'a[data-build]');
+    await press(page, 'a[href="#/build"]');
     await tabTo(page, '#from-call');
     const wanted = await page.locator('#from-call option').evaluateAll((all) => {
       return all.findIndex((one) => (one as HTMLOptionElement).value === 'mower-passed');

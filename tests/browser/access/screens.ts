@@ -299,6 +299,15 @@ async function* access(page: Page): AsyncGenerator<Seen> {
   yield { state: 'access' };
 }
 
+async function* faults(page: Page): AsyncGenerator<Seen> {
+  await goTo(page, '#/faults');
+  await page.waitForSelector('.fault-links');
+  yield { state: 'what faults show' };
+  await goTo(page, '#/faults/line-split');
+  await page.waitForSelector('.fault-card');
+  yield { state: 'what one fault shows' };
+}
+
 /** Walks by route. */
 export const WALKS: Readonly<Record<Route['screen'], Walk>> = {
   start,
@@ -315,6 +324,7 @@ export const WALKS: Readonly<Record<Route['screen'], Walk>> = {
   take,
   sheet,
   access,
+  faults,
 };
 
 /** What does not work, told over any screen. */

@@ -7,6 +7,7 @@ import { speak } from '../../../src/words/speak.ts';
 import { STAFFS, type Units } from '../../../src/words/units.ts';
 import type { Language } from '../../../src/words/words.ts';
 import { openYard, type Speech, type ViewName } from '../../../src/yard/index.ts';
+import { KEYS, type Keyed } from '../../../src/yard/posterWords.ts';
 import { makeRenderer } from '../../../src/yard/renderer.ts';
 import { SCENES, type SceneName } from '../fixtures/index.ts';
 
@@ -85,6 +86,16 @@ const harness = {
     b.addEventListener('click', () => pressed.push('panel'));
     host.append(b);
   },
+  poster: (kind: 'png' | 'svg', title: string) =>
+    yard.poster({
+      kind,
+      title,
+      when: 'May 14, 2031, 16:42',
+      legend: Object.fromEntries(KEYS.map((key) => [key, key])) as Record<Keyed, string>,
+      simulated: 'Simulated.',
+      drawing: 'Drawn.',
+      progress: () => {},
+    }),
   view: (view: ViewName) => yard.view(view),
   speak: (language: Language, units: Units) => yard.setSpeech(speech(language, units)),
   panTo: (part: PartId) => yard.panTo(part),

@@ -10,7 +10,7 @@ import {
   shippedVisits,
 } from '../../../src/calls/index.ts';
 import { fetchCall } from '../../../src/desk/call-files.ts';
-import { CARDS } from '../../../src/desk/cards.ts';
+import { listIn } from '../../../src/desk/list.ts';
 import { fetchLots } from '../../../src/desk/round-files.ts';
 
 /** The page takes its data files as they are. They have to be those that stand the check of their schemas. */
@@ -37,8 +37,12 @@ it('a call that does not ship is not there, whatever its name looks like', async
   expect(await fetchCall('../units/u1')).toBeUndefined();
 });
 
-it('the list has a card for every call, in the order in which they are best taken, and then for every routine visit', () => {
-  expect(CARDS.map(({ id }) => id)).toEqual(allShipped().map(({ id }) => id));
+it('the list has a card for every call, in the order in which they are best taken, and then for every routine visit, in either language', async () => {
+  for (const language of ['en', 'es'] as const) {
+    const cards = await listIn(language);
+    expect(cards.map(({ id }) => id)).toEqual(allShipped().map(({ id }) => id));
+    expect(cards.map(({ title }) => title[language])).toEqual(allShipped().map(({ title }) => title[language]));
+  }
 });
 
 it('the lots of the round are fetched as they were checked', async () => {

@@ -19,7 +19,7 @@ describe('talking to the worker', () => {
   it('brings each reply to the one who asked, in any order', async () => {
     const worker = port();
     const engine = connect(worker);
-    const list = engine.ask({ kind: 'list' });
+    const list = engine.ask({ kind: 'list', language: 'en' });
     const record = engine.ask({ kind: 'record' });
     const [first, second] = worker.asked.map((one) => one.id);
     worker.answer(second ?? 0, { kind: 'record', record: 1, fileName: 'a' });
@@ -45,9 +45,9 @@ describe('talking to the worker', () => {
   it('leaves nobody waiting when the worker breaks', async () => {
     const worker = port();
     const engine = connect(worker);
-    const asked = engine.ask({ kind: 'list' });
+    const asked = engine.ask({ kind: 'list', language: 'en' });
     worker.crash();
     await expect(asked).rejects.toBeInstanceOf(EngineError);
-    await expect(engine.ask({ kind: 'list' })).rejects.toBeInstanceOf(EngineError);
+    await expect(engine.ask({ kind: 'list', language: 'en' })).rejects.toBeInstanceOf(EngineError);
   });
 });

@@ -3,6 +3,7 @@ import { type Route, readRoute, writeRoute } from '../../../src/desk/routes.ts';
 
 const ROUTES: readonly Route[] = [
   { screen: 'start' },
+  { screen: 'start', find: 'olor a huevo / 50 %' },
   { screen: 'call', callId: 'storm-light' },
   { screen: 'call', callId: 'storm-light', rung: 'led-whole' },
   { screen: 'call', callId: 'storm-light', rung: 'coached' },
@@ -18,6 +19,8 @@ const ROUTES: readonly Route[] = [
   { screen: 'class', record: 17 },
   { screen: 'home' },
   { screen: 'home', card: true },
+  { screen: 'faults' },
+  { screen: 'faults', fault: 'line-split' },
   { screen: 'take', link: 'AbC-_9' },
   { screen: 'sheet', callId: 'storm-light', who: 'trainer' },
   { screen: 'sheet', callId: 'storm-light', who: 'trainee' },
@@ -40,6 +43,14 @@ it('takes a call alone where its address names no rung of the ladder', () => {
 
 it.each(['#/drills/', '#/drills/x', '#/drills/-3', '#/drills/12345678901'])('takes no seed from "%s"', (hash) => {
   expect(readRoute(hash)).toEqual({ screen: 'drills' });
+});
+
+it.each(['#/faults/', '#/faults/..', '#/faults/a b'])('lists all faults at "%s"', (hash) => {
+  expect(readRoute(hash)).toEqual({ screen: 'faults' });
+});
+
+it('searches for what stands in a damaged address', () => {
+  expect(readRoute('#/find/100%')).toEqual({ screen: 'start', find: '100%' });
 });
 
 it('takes a damaged link along, to say so', () => {

@@ -11,6 +11,9 @@ export function builtPage(): string {
   writeFileSync(join(folder, 'page/.vite/manifest.json'), '{}');
   writeFileSync(join(folder, 'page/assets/b.js'), 'b');
   writeFileSync(join(folder, 'page/assets/a.css'), 'a');
+  mkdirSync(join(folder, 'page/icons'));
+  for (const name of ['sw.js', 'underlawn.webmanifest', 'icons/icon-192.png'])
+    writeFileSync(join(folder, 'page', name), '');
   writeFileSync(join(folder, 'page/index.html'), readFileSync('src/index.html', 'utf8'));
   return folder;
 }

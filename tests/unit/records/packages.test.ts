@@ -168,6 +168,9 @@ describe('packages', () => {
     expect(page).toContain("connect-src 'self';");
     expect(textOf(filesOf('cmi5'), 'call-storm-light.html')).toContain("connect-src 'self' https: http:;");
     expect(filesOf('scorm12')).not.toHaveProperty(['index.html']);
+    // What a platform serves is the platform's to keep: nothing of it is installed, or answers from a copy.
+    expect(Object.keys(filesOf('scorm12')).filter((name) => /sw\.js|webmanifest|icons/.test(name))).toEqual([]);
+    expect(page).not.toMatch(/rel="(?:manifest|apple-touch-icon)"/);
   });
 
   it('bring the file of a call that does not ship, its title escaped', () => {

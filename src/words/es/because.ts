@@ -1,0 +1,77 @@
+/** Por qué un número es el que es: sus partes, la ecuación, de dónde viene. */
+import type { because as en } from '../en/because.ts';
+
+export const because: Record<keyof typeof en, string> = {
+  'because.title': 'Los números de aquí, y por qué',
+  'because.lead':
+    'Cada uno es lo que tenía la simulación en este instante. Abra uno y verá sus partes, la ecuación y la fuente.',
+  'because.sum': 'Se compone de',
+  'because.plus': 'más',
+  'because.minus': 'menos',
+  'because.source': 'Fuente: {s}',
+  'because.air': 'Presión de aire en la línea',
+  'because.air-flow': 'Aire que llega a los difusores',
+  'because.oxygen': 'Oxígeno en la cámara de aireación',
+  'because.liquor': 'Sólidos del licor mezclado',
+  'because.head': 'Presión que da la bomba',
+  'because.current': 'Corriente de la bomba',
+  'because.tank': 'Nivel del tanque de bombeo',
+  'because.stay': 'Estancia antes de la desinfección',
+  'because.sludge': 'Lodo en el tanque de sólidos',
+  'because.part.air-depth': 'agua sobre los difusores',
+  'because.part.air-cracking': 'apertura de los difusores',
+  'because.part.air-line-water': 'agua detenida en la línea',
+  'because.part.air-loss': 'paso por los difusores',
+  'because.part.air-moved': 'lo que mueve el compresor',
+  'because.part.air-leaks': 'lo que se pierde por agujeros de la línea',
+  'because.part.oxygen-full': 'lo que el agua admitiría',
+  'because.part.oxygen-breathed': 'lo que se respira antes de que el aire lo reponga',
+  'because.part.living': 'vivo',
+  'because.part.remains': 'restos de lo que murió',
+  'because.part.inert': 'entró y no se puede comer',
+  'because.part.uneaten': 'aún sin comer',
+  'because.part.head-lift': 'subida hasta el campo',
+  'because.part.head-filter': 'válvula de retención y filtro de discos',
+  'because.part.head-pipe': 'fricción en la tubería',
+  'because.part.head-end': 'lo que queda en el campo',
+  'because.part.current-turning': 'girar el impulsor en aire',
+  'because.part.current-water': 'mover agua',
+  'because.part.stay-trash': 'tanque de sólidos',
+  'because.part.stay-aeration': 'cámara de aireación',
+  'because.part.stay-clarifier': 'clarificador',
+  'because.how.air':
+    'p = ρ g d + lo que abre los difusores + k Q², con {d} de agua encima y {q} de paso. Una rajadura, un agujero o un diafragma gastado cambian Q, y con ello la última parte.',
+  'because.how.air-standing':
+    'El compresor está parado. Lo que queda en la línea se fuga por él y por cualquier agujero: √p baja parejo con el tiempo.',
+  'because.how.air-short': 'Los difusores abrirían a {p}. La línea no llega a eso, así que no sale aire.',
+  'because.how.air-flow':
+    'El compresor mueve el Q donde su curva p = p₀ (1 − Q / Q₀)^(1/n), con Q₀ {free} y p₀ {dead}, iguala lo que toman difusores y agujeros a p.',
+  'because.how.oxygen':
+    'dC/dt = KLa (C* − C) − r. A {t} el aire renueva el oxígeno del agua {k} veces por hora; lo que falta hasta C* es lo que gasta lo vivo, unos {r} por hora.',
+  'because.how.oxygen-none': 'No entra aire: el oxígeno que había pronto se respira y nada trae más.',
+  'because.how.liquor': 'Los sólidos cuentan 0.75 g por cada g de DQO no disuelta.',
+  'because.how.head':
+    'H = H₀ − a Q²: {h} con la válvula cerrada, menos lo que {q} cuesta dentro de la bomba. Fricción según Hazen y Williams; aberturas según Q = Cd A √(2p/ρ).',
+  'because.how.current':
+    'Nominal {a}. Un tercio gira el impulsor; el resto crece con el caudal, hasta su máximo a boca libre.',
+  'because.how.current-stalled':
+    'El rotor está trabado: 5.5 veces los {a} nominales, hasta que abra un interruptor o el protector.',
+  'because.how.tank':
+    'Contiene {v}. A {q} por día, la media de los últimos días, los {left} hasta el flotador de nivel alto duran {h}, si nada se dosifica.',
+  'because.how.tank-high': 'Contiene {v}, y el flotador de nivel alto está arriba.',
+  'because.how.stay': 'θ = V / Q, con Q la entrada media de los últimos días, {q} por día.',
+  'because.how.sludge':
+    '{v} sobre el fondo del tanque. Se toma que un metro cúbico de lodo contiene 90 kg de sólidos secos; crece con lo que asienta y baja con lo que digiere.',
+  'because.source.air': 'hidrostática; pérdidas: práctica común, sin fuente',
+  'because.source.air-flow':
+    'agujeros: ecuación de tobera en la forma de ISO 6358; el compresor es inventado (convención)',
+  'because.source.oxygen': 'transferencia según la norma de ASCE; saturación Benson y Krause 1984; demanda IWA ASM1',
+  'because.source.liquor': 'IWA ASM1 con las relaciones de BSM1',
+  'because.source.head':
+    'Hazen-Williams y ley del orificio, manuales de hidráulica; la bomba es inventada (convención)',
+  'because.source.current':
+    'lecturas del oficio en aire, a válvula cerrada y a boca libre; las partes son una convención',
+  'because.source.tank': 'balance de volumen',
+  'because.source.stay': 'definición del tiempo medio de residencia',
+  'because.source.sludge': 'sólidos secos de 40 a 90 kg/m³: práctica común, sin fuente; 90 es una convención',
+};

@@ -12,7 +12,7 @@ export const access = {
   'access.keys.arrows':
     'The parts are one stop, and so is the picture: arrow keys go along them. So do the terminals under a meter.',
   'access.keys.space':
-    'Space stops and starts the clock only where no control has the focus, and digits choose an answer only on the answers. There are no other single keys.',
+    'Space stops and starts the clock only where no control has the focus, and digits choose an answer only on the answers. On the first screen / leads to the search; a switch among the settings turns that off. There are no other single keys.',
   'access.reader': 'With a screen reader',
   'access.reader.words':
     'The yard can be had in words instead of the picture: the parts in order, what is known of each and from when.',

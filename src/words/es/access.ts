@@ -13,7 +13,7 @@ export const access: Readonly<Record<keyof typeof english, string>> = {
   'access.keys.arrows':
     'Las partes son una sola parada, y la imagen también: las flechas van de una a otra. Igual los bornes bajo un medidor.',
   'access.keys.space':
-    'Espacio para el reloj o lo pone en marcha solo cuando ningún control tiene el foco, y las cifras eligen respuesta solo en las respuestas. No hay otras teclas sueltas.',
+    'Espacio para el reloj o lo pone en marcha solo cuando ningún control tiene el foco, y las cifras eligen respuesta solo en las respuestas. En la primera pantalla / lleva a la búsqueda; un interruptor en los ajustes lo apaga. No hay otras teclas sueltas.',
   'access.reader': 'Con un lector de pantalla',
   'access.reader.words':
     'El patio se puede tener en palabras en vez de la imagen: las partes en orden, qué se sabe de cada una y desde cuándo.',

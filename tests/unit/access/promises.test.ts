@@ -20,6 +20,7 @@ const DRAGS: Readonly<Record<string, string>> = {
   'desk/build/faults.tsx': 'one click on the fault puts it on its part',
   'desk/debrief/timeline.tsx': 'one click in the drawing, the track, and the buttons beside it',
   'desk/instructor/strips.tsx': 'one click in the drawing, and the list of deeds',
+  'desk/picture/glass-over.tsx': 'one press where the glass is to be held, and arrow keys',
   'yard/hand.ts': 'the strip of parts brings a part into sight; buttons go closer and farther',
 };
 
@@ -28,6 +29,7 @@ const KEYS: Readonly<Record<string, string>> = {
   'desk/build/build.tsx': 'with Ctrl or Command only',
   'desk/call/keys.ts': 'the space bar only, where no control has the focus',
   'desk/instructor/key.tsx': 'with Alt and Shift only',
+  'desk/start/find-field.tsx': 'the key / only, which a switch among the settings turns off',
 };
 
 /** Flashes a second that are safe for everybody are three (2.3.1); ours pulse at most at this. */
@@ -60,6 +62,7 @@ describe('the sources', () => {
       'desk/build/fault-strips.tsx',
       'desk/debrief/timeline.tsx',
       'desk/instructor/strips.tsx',
+      'desk/picture/glass-over.tsx',
     ]);
   });
 

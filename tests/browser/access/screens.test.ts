@@ -1,54 +1,10 @@
-/**
- * Every screen, in every state, at every width: nothing that axe finds, nothing to be moved sideways, targets that can be
- * hit, names that say what is seen, and a focus that is shown wherever Tab goes.
- */
-import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
-import { inBrowser, openApp, runAxe } from '../page.ts';
-import { bearings, misnamed, sideways, smallTargets, tabThrough } from './checks.ts';
-import { troubles, WALKS } from './screens.ts';
+import { holdScreens } from './screens-sweep.ts';
 
-const DESK = { width: 1440, height: 900 };
-const WINDOWS = [
-  { width: 320, height: 640 },
-  { width: 360, height: 740 },
-  { width: 390, height: 844 },
-  { width: 820, height: 1180 },
-  DESK,
-];
-/** Where the keyboard goes through, and axe looks. */
-const CLOSELY = [360, 1440];
-
-/** Everything that is wrong with a screen as it stands, with the width at which it is. */
-async function faultsOf(page: Page): Promise<string[]> {
-  const faults: string[] = (await bearings(page)).concat(await misnamed(page));
-  for (const window of WINDOWS) {
-    await page.setViewportSize(window);
-    // Sizes come with the next frame, and what is drawn follows them.
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-    const found = [...(await sideways(page)), ...(window.width < 360 ? [] : await smallTargets(page))];
-    if (CLOSELY.includes(window.width)) found.push(...(await runAxe(page)), ...(await tabThrough(page)));
-    faults.push(...found.map((one) => `at ${window.width}: ${one}`));
-  }
-  await page.setViewportSize(DESK);
-  return faults;
-}
-
-inBrowser('whoever cannot see it, hear it or point at it', () => {
-  it.each([...Object.entries(WALKS), ['troubles', troubles] as const])(
-    'can use every state of: %s',
-    async (_screen, walk) => {
-      // Moving, so that what stops it is there too.
-      const { page, errors, close } = await openApp({ ...DESK, motion: 'no-preference' });
-      const faults: Record<string, string[]> = {};
-      for await (const seen of walk(page)) {
-        const found = await faultsOf(seen.page ?? page);
-        if (found.length > 0) faults[seen.state] = found;
-      }
-      expect(faults).toEqual({});
-      expect(errors).toEqual([]);
-      await close();
-    },
-    400_000,
-  );
+/** The narrowest of each kind; the deep run looks at all. */
+holdScreens({
+  windows: [
+    { width: 320, height: 640 },
+    { width: 360, height: 740 },
+  ],
+  closely: [360],
 });

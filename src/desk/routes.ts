@@ -10,6 +10,8 @@ export type Route =
   | { readonly screen: 'debrief'; readonly key: number }
   /** The service record of a finished routine visit. */
   | { readonly screen: 'record'; readonly key: number }
+  /** The notebook of a finished call, on paper. */
+  | { readonly screen: 'notebook'; readonly key: number }
   /** With a seed everybody gets the same questions. */
   | { readonly screen: 'drills'; readonly seed?: number }
   /** `form`: of the mock exam, the same for everybody with the number. */
@@ -32,7 +34,7 @@ export type Route =
   | { readonly screen: 'sheet'; readonly callId: string; readonly who: SheetOf };
 
 /**
- * Reads `#/find/WORDS`, `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/record/NUMBER`, `#/drills`, `#/drills/SEED`, `#/quiz`, `#/quiz/FORM`, `#/round`,
+ * Reads `#/find/WORDS`, `#/call/ID`, `#/call/ID/RUNG`, `#/debrief/NUMBER`, `#/record/NUMBER`, `#/notebook/NUMBER`, `#/drills`, `#/drills/SEED`, `#/quiz`, `#/quiz/FORM`, `#/round`,
  * `#/take`, `#/take/LINK`,
  * `#/sheet/ID/trainee`, `#/sheet/ID/trainer`, `#/class`, `#/class/NUMBER`, `#/build`, `#/build/NUMBER`, `#/instructor`,
  * `#/home`, `#/home/card`, `#/access`, `#/faults`, `#/faults/ID`;
@@ -44,7 +46,11 @@ export function readRoute(hash: string): Route {
     const rung = RUNGS.find((one) => one === how);
     return { screen, callId: rest, ...(rung === undefined ? {} : { rung }) };
   }
-  if ((screen === 'debrief' || screen === 'record') && rest !== undefined && /^\d+$/.test(rest))
+  if (
+    (screen === 'debrief' || screen === 'record' || screen === 'notebook') &&
+    rest !== undefined &&
+    /^\d+$/.test(rest)
+  )
     return { screen, key: Number(rest) };
   if (screen === 'drills') return /^\d{1,9}$/.test(rest ?? '') ? { screen, seed: Number(rest) } : { screen };
   if (screen === 'quiz') return /^\d{1,9}$/.test(rest ?? '') ? { screen, form: Number(rest) } : { screen };
@@ -65,7 +71,8 @@ export function writeRoute(route: Route): string {
   if (route.screen === 'call')
     return `#/call/${route.callId}${(route.rung ?? 'alone') === 'alone' ? '' : `/${route.rung}`}`;
   if (route.screen === 'drills') return route.seed === undefined ? '#/drills' : `#/drills/${route.seed}`;
-  if (route.screen === 'debrief' || route.screen === 'record') return `#/${route.screen}/${route.key}`;
+  if (route.screen === 'debrief' || route.screen === 'record' || route.screen === 'notebook')
+    return `#/${route.screen}/${route.key}`;
   if (route.screen === 'quiz') return route.form === undefined ? '#/quiz' : `#/quiz/${route.form}`;
   if (route.screen === 'class') return route.record === undefined ? '#/class' : `#/class/${route.record}`;
   if (route.screen === 'build') return route.draft === undefined ? '#/build' : `#/build/${route.draft}`;

@@ -26,6 +26,17 @@ export function LaterScreen({ route }: { readonly route: Exclude<Route, { readon
           {({ RecordScreen }) => <RecordScreen recordKey={route.key} />}
         </Later>
       );
+    case 'notebook':
+      return (
+        <Later
+          key={`notebook/${route.key}`}
+          part={() => import('./notebook/notebook.tsx')}
+          words="debrief"
+          waiting="debrief.opening"
+        >
+          {({ NotebookScreen }) => <NotebookScreen recordKey={route.key} />}
+        </Later>
+      );
     case 'drills':
       return (
         <Later

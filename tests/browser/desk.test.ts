@@ -77,6 +77,25 @@ inBrowser('the desk', () => {
     await close();
   });
 
+  it('puts the notebook of a finished call on paper, with a sketch of what was seen and no more', async () => {
+    const { page, close, errors } = await openApp(DESK);
+    await finishStorm(page);
+    await page.getByRole('link', { name: 'Print the notebook' }).press('Enter');
+    const sketch = page.locator('.notebook-sketch img');
+    await sketch.waitFor();
+    const lines = await page.locator('.notebook-paper tbody tr').count();
+    expect(lines).toBeGreaterThan(5);
+    expect(await sketch.evaluate((one) => (one as HTMLImageElement).naturalWidth)).toBeGreaterThan(0);
+    await page.locator('button[lang="es"]').click();
+    await page.getByRole('button', { name: 'Imprimir' }).waitFor();
+    await page.reload();
+    await sketch.waitFor();
+    expect(await page.locator('.notebook-paper tbody tr').count()).toBe(lines);
+    expect(await runAxe(page)).toEqual([]);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
   it('moves the replay by keyboard, and has nothing that axe finds on a phone', async () => {
     const { page, close, errors } = await openApp(PHONE);
     await page.waitForSelector('.call-card button');

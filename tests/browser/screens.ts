@@ -208,6 +208,7 @@ export const SCREENS: readonly ScreenAt[] = [
   { name: 'call-night', hash: `/call/${NIGHT}`, there: '.notebook tbody tr' },
   { name: 'debrief', hash: '/debrief/1', there: '.timeline-drawing' },
   { name: 'debrief-failed', hash: '/debrief/2', there: '.timeline-drawing' },
+  { name: 'notebook', hash: '/notebook/1', there: '.notebook-sketch img' },
   { name: 'visit', hash: `/call/${VISIT}`, there: '.notebook tbody tr' },
   { name: 'visit-debrief', hash: '/debrief/3', there: '.decisions' },
   { name: 'record', hash: '/record/3', there: '.service-record' },

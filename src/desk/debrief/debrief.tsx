@@ -6,6 +6,7 @@ import { type Desk, useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { rungTaken, suggestedCall } from '../next-call.ts';
 import { isRoundCall } from '../round-call.ts';
+import { writeRoute } from '../routes.ts';
 import { ScreenTitle } from '../screen.tsx';
 import { NO_HELP } from '../session.ts';
 import { DayLine } from './day-line.tsx';
@@ -40,7 +41,12 @@ function Debrief({ debrief, recordKey }: { debrief: DebriefView; recordKey: numb
   return (
     <div class="debrief">
       <Bar subtitle={`${desk.t('title.debrief')} · ${desk.local(debrief.title)}`}>
-        <Onward debrief={debrief} rung={saved ? rungTaken(saved) : 'alone'} assistance={assistance} />
+        <Onward
+          recordKey={recordKey}
+          debrief={debrief}
+          rung={saved ? rungTaken(saved) : 'alone'}
+          assistance={assistance}
+        />
       </Bar>
       <LookBack debrief={debrief} assistance={assistance} place={place} recordKey={recordKey}>
         <DayLine debrief={debrief} recordKey={recordKey} />
@@ -58,13 +64,14 @@ function onShelf({ store }: Desk, recordKey: number): ReviewPlace {
 }
 
 interface OnwardProps {
+  readonly recordKey: number;
   readonly debrief: DebriefView;
   /** The one the call was taken on. */
   readonly rung: Rung;
   readonly assistance: Assistance | undefined;
 }
 
-function Onward({ debrief, rung, assistance }: OnwardProps) {
+function Onward({ recordKey, debrief, rung, assistance }: OnwardProps) {
   const desk = useDesk();
   const suggested = suggestedCall(desk);
   // Who took this one alone goes on alone.
@@ -78,6 +85,9 @@ function Onward({ debrief, rung, assistance }: OnwardProps) {
       <button type="button" class="pill" data-keep-record onClick={() => void keepRecord(desk, assistance)}>
         <Icon name="save" /> {desk.t('debrief.keep')}
       </button>
+      <a class="pill" href={writeRoute({ screen: 'notebook', key: recordKey })}>
+        <Icon name="sheet" /> {desk.t('debrief.notebook')}
+      </a>
       {isRoundCall(debrief.callId) && (
         <a class="pill" href="#/round">
           <Icon name="next" /> {desk.t('round.back')}

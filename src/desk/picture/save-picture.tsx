@@ -2,10 +2,10 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Scene } from '../../scene/types.ts';
 import { formatClock } from '../../words/measure.ts';
 import type { Yard } from '../../yard/index.ts';
-import { KEYS, type PosterWords } from '../../yard/posterWords.ts';
-import { type Desk, useDesk } from '../desk.ts';
+import { useDesk } from '../desk.ts';
 import { handOverFile } from '../hand-over.ts';
 import { Icon } from '../icons.tsx';
+import { posterWords } from './poster-words.ts';
 import '../css/picture.css';
 
 interface Props {
@@ -35,7 +35,7 @@ export function SavePicture({ yard, scene, onAway }: Props) {
     setDoing({ share: 0 });
     try {
       const progress = (share: number) => performance.now() - began > LONG_ms && setDoing({ share });
-      const picture = await yard.poster({ kind, progress, ...wordsOf(desk, scene) });
+      const picture = await yard.poster({ kind, progress, ...posterWords(desk, scene) });
       const file = `underlawn-${nameOf(scene)}.${kind}`;
       handOverFile(file, picture);
       setDoing({ saved: file });
@@ -77,18 +77,6 @@ export function SavePicture({ yard, scene, onAway }: Props) {
       </button>
     </div>
   );
-}
-
-/** Title, date and legend in the language of the page. */
-function wordsOf({ t }: Desk, { sky, clock_s }: Scene): PosterWords {
-  const { year, month, day } = sky.date;
-  return {
-    title: t('picture.title'),
-    when: t('picture.when', { day, month: { id: `month.${month}` }, year: String(year), clock: formatClock(clock_s) }),
-    legend: Object.fromEntries(KEYS.map((key) => [key, t(`picture.key.${key}`)])) as PosterWords['legend'],
-    simulated: t('picture.simulated'),
-    drawing: t('picture.drawing'),
-  };
 }
 
 function nameOf({ sky, clock_s }: Scene): string {

@@ -1,5 +1,12 @@
 /** The debrief's own words; its facts come as messages. */
 export const debrief = {
+  'debrief.notebook': 'Print the notebook',
+  'notebook.print': 'Print',
+  'notebook.back': 'Back to the debrief',
+  'notebook.until': 'As it stood when the call was over, {when}',
+  'notebook.sketch': 'Sketch of the works: pencil where nothing was seen, ink and color where it was',
+  'notebook.lines': 'Written down, {n} {n:line|lines}',
+  'notebook.simulated': 'Made in Underlawn, a training simulator. No real property, household or firm.',
   'debrief.keep': 'Keep the record',
   'debrief.again': 'Take it again',
   'debrief.next': 'Next call',

@@ -10,6 +10,7 @@ export const desk = {
   'title.take': 'Calls from a link or a file',
   'title.sheet': 'Sheet',
   'title.record': 'Service record',
+  'title.notebook': 'Notebook',
   'title.build': 'Build',
   'build.opening': 'Opening …',
   'title.home': 'Household',

@@ -1,6 +1,13 @@
 import type { debrief as en } from '../en/debrief.ts';
 
 export const debrief: Record<keyof typeof en, string> = {
+  'debrief.notebook': 'Imprimir la libreta',
+  'notebook.print': 'Imprimir',
+  'notebook.back': 'Volver al repaso',
+  'notebook.until': 'Como estaba al terminar el aviso, {when}',
+  'notebook.sketch': 'Croquis de la planta: a lápiz lo que no se vio, en tinta y color lo que se vio',
+  'notebook.lines': 'Anotado: {n} {n:línea|líneas}',
+  'notebook.simulated': 'Hecho en Underlawn, un simulador de práctica. Ni propiedad ni familia ni empresa reales.',
   'debrief.keep': 'Guardar el registro',
   'debrief.again': 'Repetir el aviso',
   'debrief.next': 'Siguiente aviso',

@@ -11,6 +11,7 @@ export const desk: Record<keyof typeof en, string> = {
   'title.take': 'Avisos de un enlace o un archivo',
   'title.sheet': 'Hoja',
   'title.record': 'Informe de servicio',
+  'title.notebook': 'Libreta',
   'title.build': 'Preparar',
   'build.opening': 'Abriendo …',
   'title.home': 'Hogar',

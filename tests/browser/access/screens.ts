@@ -308,6 +308,14 @@ async function* faults(page: Page): AsyncGenerator<Seen> {
   yield { state: 'what one fault shows' };
 }
 
+async function* notebook(page: Page): AsyncGenerator<Seen> {
+  await takeCall(page, withPointer(page), STORM);
+  await page.locator('dialog[open] button[aria-disabled="false"]').click();
+  await page.locator('a[href^="#/notebook/"]').click();
+  await page.waitForSelector('.notebook-sketch img');
+  yield { state: 'notebook' };
+}
+
 /** Walks by route. */
 export const WALKS: Readonly<Record<Route['screen'], Walk>> = {
   start,
@@ -325,6 +333,7 @@ export const WALKS: Readonly<Record<Route['screen'], Walk>> = {
   sheet,
   access,
   faults,
+  notebook,
 };
 
 /** What does not work, told over any screen. */

@@ -17,6 +17,7 @@ const ROUTES: readonly Route[] = [
   { screen: 'take' },
   { screen: 'class' },
   { screen: 'class', record: 17 },
+  { screen: 'notebook', key: 4 },
   { screen: 'home' },
   { screen: 'home', card: true },
   { screen: 'faults' },

@@ -1,0 +1,158 @@
+import '../css/printed.css';
+import '../css/notebook.css';
+import { useEffect, useState } from 'preact/hooks';
+import type { CallView } from '../../calls/view.ts';
+import { formatMoment } from '../../words/calendar.ts';
+import { formatClock } from '../../words/measure.ts';
+import type { Yard } from '../../yard/index.ts';
+import { Bar } from '../bar.tsx';
+import { clockAt } from '../call/time.ts';
+import { type Desk, useDesk } from '../desk.ts';
+import { EngineError, toldOf } from '../engine.ts';
+import { posterWords } from '../picture/poster-words.ts';
+import { PictureHost } from '../picture-host.tsx';
+import { haveRound } from '../round-call.ts';
+import { writeRoute } from '../routes.ts';
+import { Said, ScreenTitle } from '../screen.tsx';
+
+const noPart = () => {};
+
+/** The notebook of a finished call on paper: what was seen, as a sketch in pencil and ink, and every line that was written down. */
+export function NotebookScreen({ recordKey }: { recordKey: number }) {
+  const desk = useDesk();
+  const { t } = desk;
+  const view = useFinished(desk, recordKey);
+  const [sketch, setSketch] = useState<string>();
+  const ready = view !== undefined && (sketch !== undefined || desk.openPicture === undefined);
+  return (
+    <div class="printed">
+      <Bar subtitle={t('title.notebook')} />
+      <main>
+        <div class="buttons not-on-paper">
+          <button type="button" class="primary" aria-disabled={!ready} onClick={() => ready && print()}>
+            {t('notebook.print')}
+          </button>
+          <a class="secondary" href={writeRoute({ screen: 'debrief', key: recordKey })}>
+            {t('notebook.back')}
+          </a>
+        </div>
+        {view === undefined ? (
+          <p role="status">{t('debrief.opening')}</p>
+        ) : (
+          <Paper view={view} sketch={sketch} onSketch={setSketch} />
+        )}
+      </main>
+    </div>
+  );
+}
+
+/** The finished call as it stood when it ended, lived through again. */
+function useFinished(desk: Desk, recordKey: number): CallView | undefined {
+  const [view, setView] = useState<CallView>();
+  useEffect(() => {
+    let gone = false;
+    load().catch((error: unknown) => {
+      desk.fail(toldOf(error));
+      desk.go({ screen: 'start' });
+    });
+    async function load() {
+      const entry = await desk.store.finishedBy(recordKey);
+      if (entry === undefined) throw new EngineError({ id: 'trouble.noRecord' });
+      await desk.readyFor('picture');
+      await haveRound(entry.callId, desk.engine, () => desk.store.round());
+      const reply = await desk.engine.ask({ kind: 'resume', saved: entry.saved });
+      if (!gone) setView(reply.view);
+    }
+    return () => {
+      gone = true;
+    };
+  }, [desk, recordKey]);
+  return view;
+}
+
+interface PaperProps {
+  readonly view: CallView;
+  readonly sketch: string | undefined;
+  readonly onSketch: (url: string) => void;
+}
+
+function Paper({ view, sketch, onSketch }: PaperProps) {
+  const desk = useDesk();
+  const { t, local } = desk;
+  return (
+    <article class="paper notebook-paper">
+      <header>
+        <p class="label">{t('title.notebook')}</p>
+        <ScreenTitle>{local(view.title)}</ScreenTitle>
+        <p>{t('notebook.until', { when: formatMoment(desk.words.value, view.clock) })}</p>
+      </header>
+      {desk.openPicture !== undefined && (
+        <figure class="notebook-sketch">
+          {sketch === undefined ? (
+            <PictureHost bare scene={view.scene} part={null} view="yard" onSelect={noPart}>
+              {(_, yard) => <Draw yard={yard} view={view} onSketch={onSketch} />}
+            </PictureHost>
+          ) : (
+            <img src={sketch} alt={t('notebook.sketch')} />
+          )}
+        </figure>
+      )}
+      <table>
+        <caption>{t('notebook.lines', { n: view.notebook.length })}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{t('notes.time')}</th>
+            <th scope="col">{t('notes.what')}</th>
+            <th scope="col">{t('notes.reading')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {view.notebook.map((note) => (
+            <tr key={note.id}>
+              <td>{formatClock(clockAt(view, note.at_s))}</td>
+              <th scope="row">
+                <Said message={note.what} /> · <Said message={note.where} />
+              </th>
+              <td>
+                <Said message={note.reading} />
+                {note.remark && (
+                  <>
+                    {' '}
+                    <strong>
+                      <Said message={note.remark.text} />
+                    </strong>
+                  </>
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="small">{t('notebook.simulated')}</p>
+    </article>
+  );
+}
+
+interface DrawProps {
+  readonly yard: Yard;
+  readonly view: CallView;
+  readonly onSketch: (url: string) => void;
+}
+
+/** Has the picture drawn in lines once it stands; the address of the drawing lives as long as the page. */
+function Draw({ yard, view, onSketch }: DrawProps) {
+  const desk = useDesk();
+  useEffect(() => {
+    let gone = false;
+    yard
+      .poster({ kind: 'svg', progress: () => {}, ...posterWords(desk, view.scene, desk.local(view.title)) })
+      .then((drawn) => {
+        if (!gone) onSketch(URL.createObjectURL(drawn));
+      })
+      .catch(() => desk.fail({ id: 'trouble.notLoaded' }));
+    return () => {
+      gone = true;
+    };
+  }, [desk, yard, view, onSketch]);
+  return null;
+}

@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { type ComponentType, createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { LocalText, Message, MessageValue } from '../service/message.ts';
@@ -140,13 +140,15 @@ export async function createDesk(parts: DeskParts): Promise<Desk> {
     local: (text) => text[words.value.language],
     readyFor,
     async change(some) {
-      const next = { ...settings.value, ...some };
-      if (next.language !== words.value.language) {
-        words.value = await loadWords(next.language, ...extras);
-        await listCalls(desk, next.language);
-      }
-      settings.value = next;
-      await store.putSettings(next);
+      const { language = settings.value.language } = some;
+      const other = language === words.value.language ? undefined : await loadWords(language, ...extras);
+      // Both at once: in between, what was chosen would not be; and another choice may have been made meanwhile.
+      batch(() => {
+        settings.value = { ...settings.value, ...some };
+        if (other) words.value = other;
+      });
+      if (other) await listCalls(desk, language);
+      await store.putSettings(settings.value);
     },
     go(next) {
       location.hash = writeRoute(next);

@@ -64,7 +64,7 @@ inBrowser('the first screen', () => {
       [
         '#/call/storm-light/led-whole',
         ...['#/build', '#/class', '#/take', '#/round', '#/quiz', '#/drills', '#/faults', '#/home', '#/home/card'],
-        '#/instructor',
+        ...['#/instructor', '#/access'],
       ].sort(),
     );
     await page.getByRole('button', { name: 'Routine visits' }).click();

@@ -48,13 +48,21 @@ export function broken(): string[] {
     return false;
   }
 
+  /** Cut off to nothing, and still read out. */
+  function forTheEar(one: Element): boolean {
+    for (let at: Element | null = one; at !== null; at = at.parentElement) {
+      if (getComputedStyle(at).clipPath === 'inset(50%)') return true;
+    }
+    return false;
+  }
+
   /** Where the lines of a text stand that is not for the ear alone and not part of a drawing. */
   function textsIn(whole: Element): { readonly of: Element; readonly rects: readonly DOMRect[] }[] {
     const texts: { of: Element; rects: DOMRect[] }[] = [];
     const walker = document.createTreeWalker(whole, NodeFilter.SHOW_TEXT);
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
       const of = node.parentElement;
-      if (of === null || node.textContent?.trim() === '' || of.closest('.vh, .skip:not(:focus), svg')) continue;
+      if (of === null || node.textContent?.trim() === '' || of.closest('.vh, svg') || forTheEar(of)) continue;
       if (!of.checkVisibility({ opacityProperty: true, visibilityProperty: true })) continue;
       const range = document.createRange();
       range.selectNodeContents(node);

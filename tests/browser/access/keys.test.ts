@@ -41,7 +41,7 @@ inBrowser('by keyboard alone', () => {
     await page.keyboard.press('ArrowLeft');
     expect(await fault.inputValue()).not.toBe(before);
     await press(page, '[data-step="proof"]');
-    await page.waitForSelector('[data-solve][aria-disabled="false"], [data-prove][aria-disabled="false"]', WAIT);
+    await page.waitForSelector('[data-prove][aria-disabled="false"]', WAIT);
     await press(page, '[data-prove]');
     await page.waitForSelector('.stamp', WAIT);
     expect(await page.locator('.verdict').count()).toBe(5);

@@ -80,7 +80,7 @@ export class OpenAir implements Mover {
       this.#light.show(box(-26, -200, 260, 230), p.scale, 'l', (pen) => paintHouseLight(pen));
       this.#light.sprite.alpha = Math.min(1, (night - 0.25) * 1.6);
     } else this.#light.hide();
-    this.dusk.print(layout, p, night * (1 - moonlight(sky)));
+    this.dusk.print(layout, p, night * (1 - moonlight(sky)), seasonOf(sky).leaves);
     this.#rain.set(area, sky.rain_mmh, layout.perMetre);
     this.#flash.set(above, sky, p.still);
   }

@@ -65,14 +65,39 @@ export function farHill(left: number, right: number, foot: number): string {
   return `M${left} -34C-60 -40 20 -52 160 -58S330 -58 520 -70S900 -28 1100 -62S1350 -84 1440 -50S1620 -40 ${right} -44V${foot}H${left}Z`;
 }
 
+/** The hill before it, likewise. */
+export function nearHill(left: number, right: number, foot: number): string {
+  return `M${left} -22C0 -30 260 -46 420 -30S640 -30 780 -36S1200 -16 1440 -34S1600 -24 ${right} -26V${foot}H${left}Z`;
+}
+
+/** Where the trees stand and how large they are. */
+const TREES = [
+  [300, 0.8],
+  [426, 0.55],
+  [742, 0.95],
+  [1012, 0.62],
+  [1472, 1],
+  [-62, 0.9],
+] as const;
+
+/** The trees in one colour, with their crowns where they have most of their leaves. */
+export function paintTreeShapes(pen: Pen, fill: string, inLeaf: boolean): void {
+  for (const [x, k] of TREES) {
+    pen.save();
+    pen.translate(x, -4);
+    pen.scale(k, k);
+    draw(pen, BOUGHS, { fill });
+    if (inLeaf) draw(pen, CROWN, { fill });
+    pen.restore();
+  }
+}
+
 /** Hills and trees behind the lawn. */
 export function paintHills(pen: Pen, view: Box, season: Season): void {
   const left = Math.min(view.x, -200);
   const right = Math.max(view.x + view.width, 1640);
   draw(pen, farHill(left, right, 2), { fill: season.farHill });
-  draw(pen, `M${left} -22C0 -30 260 -46 420 -30S640 -30 780 -36S1200 -16 1440 -34S1600 -24 ${right} -26V2H${left}Z`, {
-    fill: season.nearHill,
-  });
+  draw(pen, nearHill(left, right, 2), { fill: season.nearHill });
   const r = noise(31);
   const strokes = newPath();
   for (let x = left; x < right; x += 17) {
@@ -81,16 +106,7 @@ export function paintHills(pen: Pen, view: Box, season: Season): void {
     strokes.lineTo(x + 5 + r() * 9, y - 1.5 - r() * 2);
   }
   draw(pen, strokes, { stroke: season.hillStroke, width: 0.8, alpha: 0.6 });
-  for (const [x, k] of [
-    [300, 0.8],
-    [426, 0.55],
-    [742, 0.95],
-    [1012, 0.62],
-    [1472, 1],
-    [-62, 0.9],
-  ] as const) {
-    tree(pen, x, k, season);
-  }
+  for (const [x, k] of TREES) tree(pen, x, k, season);
 }
 
 const CROWN = 'M-20 -26c-12-4-12-20 0-22 0-12 16-18 22-8 12-4 22 6 16 16 8 8 0 18-10 15-8 7-20 6-28-1z';

@@ -4,6 +4,7 @@
  */
 import { placedFault } from '../faults/index.ts';
 import { type HouseholdSpec, householdSource, type WeatherSpec, weatherOf } from '../plant/index.ts';
+import { fullnessOf } from '../service/index.ts';
 import { type CalendarDay, calendarDay } from '../unit/calendar.ts';
 import { dayNumber, type Readout, readout, Unit, type UnitFault, type UnitSpec } from '../unit/index.ts';
 import { SIGN_IDS, SIGNS, type SignId } from './signs.ts';
@@ -57,6 +58,10 @@ const LOOK_s = 6 * 3600;
 /** Age of the sludge: looked after, and never pumped out, years (codes have it out at three to five). */
 const KEPT_y = 0.5;
 const NEVER_PUMPED_y = 6;
+/** Weeks between visits, three a year. Source: 30 TAC 285.91(4), every four months. */
+const VISITS_APART_w = 17;
+/** Share of its limit at which a visit has a tank pumped out: it would be full before the next (convention). */
+const NEARLY = 0.7;
 /** The neglect begins in March (convention); the sludge has grown for years by then. */
 const BEGINS_s = 60 * DAY_s;
 /** A filter that nobody rinses clogs over half a year, a mat of wipes grows over a quarter (convention). */
@@ -67,10 +72,11 @@ const RUN_OUT = { liquid: 'reservoir-empty', tablets: 'tablets-used-up', ultravi
 interface Neglect {
   readonly faults: (spec: UnitSpec) => readonly { readonly key: string; readonly ramp_h: number }[];
   readonly sludgeAge_y?: number;
+  readonly neverPumped?: boolean;
 }
 
 const NEGLECTS: Readonly<Record<NeglectId, Neglect>> = {
-  'never-pumped': { faults: () => [], sludgeAge_y: NEVER_PUMPED_y },
+  'never-pumped': { faults: () => [], sludgeAge_y: NEVER_PUMPED_y, neverPumped: true },
   'no-refill': { faults: ({ plant }) => [{ key: RUN_OUT[plant.disinfection.kind], ramp_h: 0 }] },
   'dirty-filter': { faults: () => [{ key: 'intake-clogged', ramp_h: HALF_A_YEAR_h }] },
   'air-off': { faults: () => [{ key: 'compressor-stopped', ramp_h: 0 }] },
@@ -110,7 +116,7 @@ const noonOf = (week: number) => (7 * (week + 1) - 0.5) * DAY_s;
 
 function* lived<Seen>(
   { spec, household, climate, seed }: YearAsked,
-  { faults, sludgeAge_y = KEPT_y }: Neglect,
+  { faults, sludgeAge_y = KEPT_y, neverPumped = false }: Neglect,
   look: Look<Seen>,
 ): Generator<YearPage<Seen>> {
   const unit = new Unit({
@@ -133,6 +139,17 @@ function* lived<Seen>(
       before = now;
     }
     yield pageOf(before, signs, look(unit, t, dateOf(week)));
+    if (!neverPumped && (week + 1) % VISITS_APART_w === 0) haulWhatIsDue(unit, t, before);
+  }
+}
+
+/** What a visit has the truck take: each tank that comes near its limit, rather than let it go over before the next visit. */
+function haulWhatIsDue(unit: Unit, t: number, now: Readout): void {
+  const fullness = fullnessOf(unit.spec, now);
+  for (const tank of ['trash', 'aeration', 'pump'] as const) {
+    if (fullness[tank] < NEARLY) continue;
+    unit.cutAt(t);
+    unit.haul(tank);
   }
 }
 

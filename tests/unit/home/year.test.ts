@@ -38,9 +38,11 @@ describe('a year without air', () => {
 
   it('lights the lamp, smells and clouds the water for the rest of it, and the served one does none of it in spring', () => {
     const left = WEEKS - weekOf(MARCH) - 1;
-    for (const sign of ['lamp', 'smellOutdoors', 'cloudy', 'airless'] as const) {
+    for (const sign of ['lamp', 'smellOutdoors', 'airless'] as const) {
       expect(weeksOf(airless, 'touched', sign, MARCH), sign).toBeGreaterThan(left - 3);
     }
+    // A truck that takes the dead liquor leaves clear water for some weeks.
+    expect(weeksOf(airless, 'touched', 'cloudy', MARCH)).toBeGreaterThan(30);
     expect(weeksOf(airless, 'twin', 'lamp')).toBe(0);
     expect(weeksOf(airless, 'twin', 'airless')).toBe(0);
     expect(airless.weeks.at(-1)?.touched.oxygen_mgL).toBeLessThan(0.1);

@@ -27,11 +27,11 @@ inBrowser('the household', () => {
     expect(await page.locator('.home-stop .primary').evaluate((one) => one === document.activeElement)).toBe(true);
 
     await page.locator('.home-whatif select').last().selectOption('182');
-    await page.locator('[data-what-if]').click();
+    await page.locator('[data-begin="what-if"]').click();
     await page.locator('[data-stop]').click();
     await page.getByText('Stopped. Nothing was kept.').waitFor();
     await page.locator('.home-whatif select').last().selectOption('14');
-    await page.locator('[data-what-if]').click();
+    await page.locator('[data-begin="what-if"]').click();
     await page.locator('[data-came]').waitFor();
     const effects = await page.locator('.home-effects li').allTextContents();
     expect(effects.find((one) => one.includes('smell'))).toMatch(
@@ -61,7 +61,7 @@ inBrowser('the household', () => {
   it('follows a flush to the lawn, hour by hour, by keyboard', async () => {
     const { page, errors, close } = await openApp(DESK);
     await page.goto(`${page.url().split('#')[0]}#/home`);
-    await page.locator('[data-drop]').press('Enter');
+    await page.locator('[data-begin="drop"]').press('Enter');
     const slider = page.getByRole('slider', { name: 'Time since the flush' });
     await slider.waitFor();
     expect(await slider.getAttribute('aria-valuetext')).toMatch(
@@ -90,7 +90,7 @@ inBrowser('the household', () => {
     const { page, errors, close } = await openApp(DESK);
     await page.goto(`${page.url().split('#')[0]}#/home`);
     await page.locator('.home-year select').first().selectOption('air-off');
-    await page.locator('[data-year]').press('Enter');
+    await page.locator('[data-begin="year"]').press('Enter');
     const slider = page.getByRole('slider', { name: 'Week of the year' });
     await slider.waitFor();
     await page.locator('[data-page="touched"] canvas').waitFor();

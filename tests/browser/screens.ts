@@ -287,7 +287,7 @@ export const SCREENS: readonly ScreenAt[] = [
     hash: '/home',
     there: '.home-stop',
     way: async (page) => {
-      await page.locator('[data-what-if]').click();
+      await page.locator('[data-begin="what-if"]').click();
       await page.waitForSelector('.home-curve', { timeout: 120_000 });
     },
   },

@@ -1,14 +1,15 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { DIRT_IDS, type DirtId, DROP_PLACES, type Drop, type DropPlace } from '../../home/drop.ts';
 import { countsOf } from '../../home/hundred.ts';
 import { lasting } from '../../home/lasting.ts';
 import { SEASON_IDS, type SeasonId } from '../../home/seasons.ts';
 import { type Message, say } from '../../service/message.ts';
 import { useDesk } from '../desk.ts';
-import { Icon } from '../icons.tsx';
 import { useHome } from './ask.ts';
+import { AskForm } from './asking.tsx';
 import { Choice, Choices, type HomeChoices } from './choices.tsx';
 import { DropPicture } from './drop-picture.tsx';
+import { PageHands, usePages } from './pages.tsx';
 import type { HomeRequest } from './protocol.ts';
 
 /** A step of the play, ms; by then the drops of the step before have come to rest. */
@@ -26,12 +27,11 @@ export function DropPart(choices: HomeChoices) {
     <section class="card home-drop" aria-labelledby="home-drop">
       <h2 id="home-drop">{t('home.drop')}</h2>
       <p>{t('home.drop.lead')}</p>
-      <form
-        class="home-fields"
-        onSubmit={(event) => {
-          event.preventDefault();
-          drop.ask({ kind: 'drop', home: choices.home, season });
-        }}
+      <AskForm
+        asking={drop}
+        id="drop"
+        begin={t('home.drop.run')}
+        onBegin={() => drop.ask({ kind: 'drop', home: choices.home, season })}
       >
         <Choices {...choices} />
         <Choice
@@ -40,23 +40,7 @@ export function DropPart(choices: HomeChoices) {
           options={SEASON_IDS.map((id) => ({ id, name: t(`home.season.${id}`) }))}
           onChange={setSeason}
         />
-        <p class="buttons">
-          <button type="submit" class="primary" data-drop disabled={drop.share !== undefined}>
-            {t('home.drop.run')}
-          </button>
-          {drop.share !== undefined && (
-            <button type="button" class="secondary" onClick={drop.stop}>
-              {t('home.whatif.cancel')}
-            </button>
-          )}
-        </p>
-      </form>
-      {drop.share !== undefined && (
-        <p class="home-progress">
-          <progress max={1} value={drop.share} aria-label={t('home.whatif.progress')} />
-        </p>
-      )}
-      <div aria-live="polite">{drop.stopped && <p>{t('home.whatif.stopped')}</p>}</div>
+      </AskForm>
       {drop.reply !== undefined && <Followed drop={drop.reply.drop} />}
     </section>
   );
@@ -66,19 +50,9 @@ function Followed({ drop }: { drop: Drop }) {
   const desk = useDesk();
   const { t } = desk;
   const { looks } = drop;
-  const [at, setAt] = useState(0);
-  const [playing, setPlaying] = useState(false);
+  const pages = usePages(looks.length, BEAT_ms, BY);
   const still = desk.stillWanted.value;
-  const last = looks.length - 1;
-  useEffect(() => {
-    if (!playing) return;
-    const timer = setInterval(() => setAt((now) => Math.min(last, now + BY)), BEAT_ms);
-    return () => clearInterval(timer);
-  }, [playing, last]);
-  useEffect(() => {
-    if (at === last) setPlaying(false);
-  }, [at, last]);
-  const look = looks[at] ?? looks[0];
+  const look = looks[pages.at] ?? looks[0];
   if (look === undefined) return null;
   const { astray: _, ...counts } = countsOf(look.share);
   const since = t('home.drop.since', { d: stayed(look.since_s) });
@@ -86,30 +60,7 @@ function Followed({ drop }: { drop: Drop }) {
   return (
     <div class="home-followed" data-followed>
       <DropPicture share={look.share} still={still} label={`${since} ${where}`} />
-      <div class="home-drop-hands">
-        <button
-          type="button"
-          class="secondary"
-          onClick={() => {
-            if (at === last) setAt(0);
-            setPlaying(!playing);
-          }}
-        >
-          <Icon name={playing ? 'pause' : 'play'} /> {t(playing ? 'home.drop.hold' : 'home.drop.play')}
-        </button>
-        <input
-          type="range"
-          min={0}
-          max={last}
-          value={at}
-          aria-label={t('home.drop.time')}
-          aria-valuetext={`${since} ${where}`}
-          onInput={(event) => {
-            setPlaying(false);
-            setAt(Number(event.currentTarget.value));
-          }}
-        />
-      </div>
+      <PageHands pages={pages} name={t('home.drop.time')} says={`${since} ${where}`} />
       <p class="home-drop-now">
         <strong>{since}</strong> {where}
       </p>

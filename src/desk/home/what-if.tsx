@@ -4,6 +4,7 @@ import { SEASON_IDS, type SeasonId } from '../../home/seasons.ts';
 import { useDesk } from '../desk.ts';
 import { Said } from '../screen.tsx';
 import { useHome } from './ask.ts';
+import { AskForm } from './asking.tsx';
 import { Choice, Choices, type HomeChoices } from './choices.tsx';
 import { HomeCurveStrip } from './curve.tsx';
 import type { Came, HomeRequest } from './protocol.ts';
@@ -23,12 +24,11 @@ export function WhatIfPart(choices: HomeChoices) {
     <section class="card home-whatif" aria-labelledby="home-whatif">
       <h2 id="home-whatif">{t('home.whatif')}</h2>
       <p>{t('home.whatif.lead')}</p>
-      <form
-        class="home-fields"
-        onSubmit={(event) => {
-          event.preventDefault();
-          life.ask({ kind: 'what-if', home: choices.home, scenario, season, span_d: Number(span) });
-        }}
+      <AskForm
+        asking={life}
+        id="what-if"
+        begin={t('home.whatif.run')}
+        onBegin={() => life.ask({ kind: 'what-if', home: choices.home, scenario, season, span_d: Number(span) })}
       >
         <Choice
           label={t('home.whatif.scenario')}
@@ -52,26 +52,8 @@ export function WhatIfPart(choices: HomeChoices) {
           options={SPANS.map((id) => ({ id, name: t(`home.span.${id}`) }))}
           onChange={setSpan}
         />
-        <p class="buttons">
-          <button type="submit" class="primary" data-what-if disabled={life.share !== undefined}>
-            {t('home.whatif.run')}
-          </button>
-          {life.share !== undefined && (
-            <button type="button" class="secondary" data-stop onClick={life.stop}>
-              {t('home.whatif.cancel')}
-            </button>
-          )}
-        </p>
-      </form>
-      {life.share !== undefined && (
-        <p class="home-progress">
-          <progress max={1} value={life.share} aria-label={t('home.whatif.progress')} />
-        </p>
-      )}
-      <div aria-live="polite">
-        {life.stopped && <p>{t('home.whatif.stopped')}</p>}
-        {life.reply !== undefined && <Result came={life.reply.came} />}
-      </div>
+      </AskForm>
+      <div aria-live="polite">{life.reply !== undefined && <Result came={life.reply.came} />}</div>
     </section>
   );
 }

@@ -1,12 +1,13 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { NEGLECT_IDS, type NeglectId, type Year, type YearPage, type YearWeek } from '../../home/year.ts';
 import type { PartId, Scene } from '../../scene/types.ts';
 import { type Measure, quantity, say } from '../../service/message.ts';
 import { useDesk } from '../desk.ts';
-import { Icon } from '../icons.tsx';
 import { PictureHost } from '../picture-host.tsx';
 import { useHome } from './ask.ts';
+import { AskForm } from './asking.tsx';
 import { Choice, Choices, type HomeChoices } from './choices.tsx';
+import { PageHands, usePages } from './pages.tsx';
 import type { HomeRequest } from './protocol.ts';
 
 /** A page of the book, ms: the year takes a minute. */
@@ -31,12 +32,11 @@ export function YearPart(choices: HomeChoices) {
     <section class="card home-year" aria-labelledby="home-year">
       <h2 id="home-year">{t('home.year')}</h2>
       <p>{t('home.year.lead')}</p>
-      <form
-        class="home-fields"
-        onSubmit={(event) => {
-          event.preventDefault();
-          year.ask({ kind: 'year', home: choices.home, neglect });
-        }}
+      <AskForm
+        asking={year}
+        id="year"
+        begin={t('home.year.run')}
+        onBegin={() => year.ask({ kind: 'year', home: choices.home, neglect })}
       >
         <Choice
           label={t('home.year.neglect')}
@@ -45,23 +45,7 @@ export function YearPart(choices: HomeChoices) {
           onChange={setNeglect}
         />
         <Choices {...choices} />
-        <p class="buttons">
-          <button type="submit" class="primary" data-year disabled={year.share !== undefined}>
-            {t('home.year.run')}
-          </button>
-          {year.share !== undefined && (
-            <button type="button" class="secondary" onClick={year.stop}>
-              {t('home.whatif.cancel')}
-            </button>
-          )}
-        </p>
-      </form>
-      {year.share !== undefined && (
-        <p class="home-progress">
-          <progress max={1} value={year.share} aria-label={t('home.whatif.progress')} />
-        </p>
-      )}
-      <div aria-live="polite">{year.stopped && <p>{t('home.whatif.stopped')}</p>}</div>
+      </AskForm>
       {year.reply !== undefined && <Book year={year.reply.year} />}
     </section>
   );
@@ -70,51 +54,18 @@ export function YearPart(choices: HomeChoices) {
 function Book({ year }: { year: Year<Scene> }) {
   const { t, speak } = useDesk();
   const { weeks } = year;
-  const [at, setAt] = useState(0);
-  const [playing, setPlaying] = useState(false);
-  const last = weeks.length - 1;
-  useEffect(() => {
-    if (!playing) return;
-    const timer = setInterval(() => setAt((now) => Math.min(last, now + 1)), PAGE_ms);
-    return () => clearInterval(timer);
-  }, [playing, last]);
-  useEffect(() => {
-    if (at === last) setPlaying(false);
-  }, [at, last]);
-  const week = weeks[at];
+  const pages = usePages(weeks.length, PAGE_ms);
+  const week = weeks[pages.at];
   const part = WHERE[year.neglect];
   if (week === undefined) return null;
   const page = t('home.year.page', {
-    n: at + 1,
+    n: pages.at + 1,
     month: speak.value(monthOf(week)),
     t: quantity('temperature_C', week.water_C),
   });
   return (
     <div class="home-book" data-book>
-      <div class="home-drop-hands">
-        <button
-          type="button"
-          class="secondary"
-          onClick={() => {
-            if (at === last) setAt(0);
-            setPlaying(!playing);
-          }}
-        >
-          <Icon name={playing ? 'pause' : 'play'} /> {t(playing ? 'home.drop.hold' : 'home.drop.play')}
-        </button>
-        <input
-          type="range"
-          min={0}
-          max={last}
-          value={at}
-          aria-label={t('home.year.week')}
-          aria-valuetext={page}
-          onInput={(event) => {
-            setPlaying(false);
-            setAt(Number(event.currentTarget.value));
-          }}
-        />
-      </div>
+      <PageHands pages={pages} name={t('home.year.week')} says={page} />
       <p class="home-drop-now">
         <strong>{page}</strong>
       </p>

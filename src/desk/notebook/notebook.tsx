@@ -7,11 +7,10 @@ import { formatClock } from '../../words/measure.ts';
 import type { Yard } from '../../yard/index.ts';
 import { Bar } from '../bar.tsx';
 import { clockAt } from '../call/time.ts';
+import { takenUp, useFinished } from '../debrief/load.ts';
 import { type Desk, useDesk } from '../desk.ts';
-import { EngineError, toldOf } from '../engine.ts';
 import { posterWords } from '../picture/poster-words.ts';
 import { PictureHost } from '../picture-host.tsx';
-import { haveRound } from '../round-call.ts';
 import { writeRoute } from '../routes.ts';
 import { Said, ScreenTitle } from '../screen.tsx';
 
@@ -21,9 +20,9 @@ const noPart = () => {};
 export function NotebookScreen({ recordKey }: { recordKey: number }) {
   const desk = useDesk();
   const { t } = desk;
-  const view = useFinished(desk, recordKey);
+  const view = useFinished(desk, recordKey, withWords);
   const [sketch, setSketch] = useState<string>();
-  const ready = view !== undefined && (sketch !== undefined || desk.openPicture === undefined);
+  const ready = view !== null && (sketch !== undefined || desk.openPicture === undefined);
   return (
     <div class="printed">
       <Bar subtitle={t('title.notebook')} />
@@ -36,7 +35,7 @@ export function NotebookScreen({ recordKey }: { recordKey: number }) {
             {t('notebook.back')}
           </a>
         </div>
-        {view === undefined ? (
+        {view === null ? (
           <p role="status">{t('debrief.opening')}</p>
         ) : (
           <Paper view={view} sketch={sketch} onSketch={setSketch} />
@@ -46,28 +45,10 @@ export function NotebookScreen({ recordKey }: { recordKey: number }) {
   );
 }
 
-/** The finished call as it stood when it ended, lived through again. */
-function useFinished(desk: Desk, recordKey: number): CallView | undefined {
-  const [view, setView] = useState<CallView>();
-  useEffect(() => {
-    let gone = false;
-    load().catch((error: unknown) => {
-      desk.fail(toldOf(error));
-      desk.go({ screen: 'start' });
-    });
-    async function load() {
-      const entry = await desk.store.finishedBy(recordKey);
-      if (entry === undefined) throw new EngineError({ id: 'trouble.noRecord' });
-      await desk.readyFor('picture');
-      await haveRound(entry.callId, desk.engine, () => desk.store.round());
-      const reply = await desk.engine.ask({ kind: 'resume', saved: entry.saved });
-      if (!gone) setView(reply.view);
-    }
-    return () => {
-      gone = true;
-    };
-  }, [desk, recordKey]);
-  return view;
+/** The finished call as it stood when it ended, with the words of its sketch. */
+async function withWords(desk: Desk, recordKey: number): Promise<CallView> {
+  await desk.readyFor('picture');
+  return takenUp(desk, recordKey);
 }
 
 interface PaperProps {

@@ -258,7 +258,7 @@ async function* home(page: Page): AsyncGenerator<Seen> {
   await goTo(page, '#/home');
   await page.waitForSelector('.home-stage canvas');
   yield { state: 'household, walk' };
-  await page.locator('[data-what-if]').click();
+  await page.locator('[data-begin="what-if"]').click();
   await page.waitForSelector('[data-came]', WAIT);
   await page.locator('[data-cost]').click();
   yield { state: 'household, what came of it and what it costs' };

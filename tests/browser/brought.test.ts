@@ -50,7 +50,7 @@ inBrowser('a call from elsewhere', () => {
     await page.waitForSelector('.other-edition', { state: 'detached' });
     expect(await card.textContent()).toMatch(/Not taken yet.*From a file/);
     await card.getByRole('button', { name: 'Take off the list' }).click();
-    await page.locator('[data-begin="drop"]').click();
+    await page.locator('[data-drop]').click();
     await card.waitFor({ state: 'detached' });
     expect(errors).toEqual([]);
     await close();

@@ -86,8 +86,12 @@ inBrowser('the desk', () => {
     const lines = await page.locator('.notebook-paper tbody tr').count();
     expect(lines).toBeGreaterThan(5);
     expect(await sketch.evaluate((one) => (one as HTMLImageElement).naturalWidth)).toBeGreaterThan(0);
+    const english = await sketch.getAttribute('src');
     await page.locator('button[lang="es"]').click();
     await page.getByRole('button', { name: 'Imprimir' }).waitFor();
+    // Its names are drawn into it: in another language it is drawn anew.
+    await sketch.waitFor();
+    expect(await sketch.getAttribute('src')).not.toBe(english);
     await page.reload();
     await sketch.waitFor();
     expect(await page.locator('.notebook-paper tbody tr').count()).toBe(lines);

@@ -1,6 +1,6 @@
 import '../css/printed.css';
 import '../css/notebook.css';
-import { useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { CallView } from '../../calls/view.ts';
 import { formatMoment } from '../../words/calendar.ts';
 import { formatClock } from '../../words/measure.ts';
@@ -21,7 +21,12 @@ export function NotebookScreen({ recordKey }: { recordKey: number }) {
   const desk = useDesk();
   const { t } = desk;
   const view = useFinished(desk, recordKey, withWords);
-  const [sketch, setSketch] = useState<string>();
+  const speak = desk.speak.value;
+  const [drawn, setDrawn] = useState<{ readonly by: typeof speak; readonly url: string }>();
+  const keep = useCallback((url: string) => setDrawn({ by: speak, url }), [speak]);
+  useEffect(() => drawn && (() => URL.revokeObjectURL(drawn.url)), [drawn]);
+  // In another language or other units it is drawn anew.
+  const sketch = drawn?.by === speak ? drawn.url : undefined;
   const ready = view !== null && (sketch !== undefined || desk.openPicture === undefined);
   return (
     <div class="printed">
@@ -38,7 +43,7 @@ export function NotebookScreen({ recordKey }: { recordKey: number }) {
         {view === null ? (
           <p role="status">{t('debrief.opening')}</p>
         ) : (
-          <Paper view={view} sketch={sketch} onSketch={setSketch} />
+          <Paper view={view} sketch={sketch} onSketch={keep} />
         )}
       </main>
     </div>
@@ -120,7 +125,7 @@ interface DrawProps {
   readonly onSketch: (url: string) => void;
 }
 
-/** Has the picture drawn in lines once it stands; the address of the drawing lives as long as the page. */
+/** Has the picture drawn in lines once it stands. */
 function Draw({ yard, view, onSketch }: DrawProps) {
   const desk = useDesk();
   useEffect(() => {

@@ -5,11 +5,9 @@ import type { CallSession } from '../calls/session.ts';
 import { Trace } from '../calls/trace.ts';
 import type { Assistance } from '../calls/view.ts';
 import { learntOfCall, type Wall } from '../records/learnt/of-call.ts';
-import { whysOf } from '../scene/why.ts';
-import { xray } from '../scene/xray.ts';
 import { say } from '../service/index.ts';
 import type { Reply } from './protocol.ts';
-import { surroundings } from './surroundings.ts';
+import { truthOf } from './truth.ts';
 
 export class AfterCall {
   private readonly session: CallSession;
@@ -39,12 +37,7 @@ export class AfterCall {
     const { session } = this;
     const trace = this.trace();
     const at = Math.min(Math.max(at_ms, trace.from_ms), session.now_ms);
-    const unit = trace.unitAt(at);
-    return {
-      kind: 'xray',
-      scene: xray(unit, at / 1000, surroundings(session, at / 1000)),
-      whys: whysOf(unit, at / 1000),
-    };
+    return { kind: 'xray', ...truthOf(session, trace.unitAt(at), at / 1000) };
   }
 
   private trace(): Trace {

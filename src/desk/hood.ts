@@ -4,11 +4,9 @@ import { stageOf, stepsOf } from '../calls/procedure.ts';
 import type { CallSession } from '../calls/session.ts';
 import { Trace } from '../calls/trace.ts';
 import { clockAt } from '../calls/viewOf.ts';
-import { whysOf } from '../scene/why.ts';
-import { xray } from '../scene/xray.ts';
 import { EngineError } from './engine.ts';
 import type { HoodAsk, HoodTold, SavedCall, Truth } from './protocol.ts';
-import { surroundings } from './surroundings.ts';
+import { truthOf } from './truth.ts';
 
 export class Hood {
   private readonly session: CallSession;
@@ -26,9 +24,10 @@ export class Hood {
     switch (ask.what) {
       case 'call': {
         const now = session.now_ms / 1000;
-        const { unit } = session.service;
-        const scene = xray(unit, now, surroundings(session, now));
-        return { what: 'call', call: { ...hoodOf(session, this.trace), scene, whys: whysOf(unit, now) } };
+        return {
+          what: 'call',
+          call: { ...hoodOf(session, this.trace), ...truthOf(session, session.service.unit, now) },
+        };
       }
       case 'scene':
         this.trace.follow(session);
@@ -43,8 +42,7 @@ export class Hood {
   private truthAt(at_ms: number): Truth {
     const { session, trace } = this;
     const at = Math.min(Math.max(at_ms, trace.from_ms), session.now_ms);
-    const unit = trace.unitAt(at);
-    return { scene: xray(unit, at / 1000, surroundings(session, at / 1000)), whys: whysOf(unit, at / 1000) };
+    return truthOf(session, trace.unitAt(at), at / 1000);
   }
 
   private momentAt(place: number): HoodTold {

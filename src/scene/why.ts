@@ -4,6 +4,7 @@
  */
 import {
   ASM,
+  CHAMBERS,
   deadHead,
   fieldSaturation,
   GAUGES,
@@ -71,8 +72,9 @@ export function whysOf(unit: Unit, t: number): readonly Why[] {
   });
 }
 
-function part(id: string, measure: Measure, value: number, minus = false): WhyPart {
-  return { label: say(`because.part.${id}`), value: quantity(measure, value), minus };
+/** `resolution`: the smallest step it is told in, where the measure's own is too coarse or too fine. */
+function part(id: string, measure: Measure, value: number, minus = false, resolution?: number): WhyPart {
+  return { label: say(`because.part.${id}`), value: quantity(measure, value, resolution), minus };
 }
 
 /** Small terms are left out of a sum only where they are nothing. */
@@ -131,14 +133,8 @@ function oxygen({ unit, now, y, t }: Instant): Omit<Why, 'id'> {
   return {
     value,
     parts: [
-      {
-        ...part('oxygen-full', 'concentration_mgL', saturation),
-        value: quantity('concentration_mgL', saturation, 0.01),
-      },
-      {
-        ...part('oxygen-breathed', 'concentration_mgL', short, true),
-        value: quantity('concentration_mgL', short, 0.01),
-      },
+      part('oxygen-full', 'concentration_mgL', saturation, false, 0.01),
+      part('oxygen-breathed', 'concentration_mgL', short, true, 0.01),
     ],
     how: say('because.how.oxygen', {
       t: quantity('temperature_C', drive.temperature_C),
@@ -151,19 +147,18 @@ function oxygen({ unit, now, y, t }: Instant): Omit<Why, 'id'> {
 /** Solids of the liquor by what they are. */
 function liquor({ unit, y, now }: Instant): Omit<Why, 'id'> {
   const c = unit.passage.composition(y, 'aeration');
-  const solids = (component: number) => SOLIDS_PER_COD * (c[component] ?? 0);
+  const solids = (id: string, ...components: number[]) => {
+    const mgL = components.reduce((sum, i) => sum + SOLIDS_PER_COD * (c[i] ?? 0), 0);
+    return part(id, 'concentration_mgL', mgL, false, 10);
+  };
   return {
     value: quantity('concentration_mgL', now.water.aeration.solids_mgL, 10),
     parts: [
-      ['living', solids(ASM.heterotrophs) + solids(ASM.autotrophs)] as const,
-      ['remains', solids(ASM.decayProducts)] as const,
-      ['inert', solids(ASM.inertParticulate)] as const,
-      ['uneaten', solids(ASM.slowSubstrate)] as const,
-    ].map(([id, mgL]) => ({
-      label: say(`because.part.${id}`),
-      value: quantity('concentration_mgL', mgL, 10),
-      minus: false,
-    })),
+      solids('living', ASM.heterotrophs, ASM.autotrophs),
+      solids('remains', ASM.decayProducts),
+      solids('inert', ASM.inertParticulate),
+      solids('uneaten', ASM.slowSubstrate),
+    ],
     how: say('because.how.liquor'),
   };
 }
@@ -226,7 +221,7 @@ function tank({ unit, now, y }: Instant): Omit<Why, 'id'> {
   };
 }
 
-/** Mean stay in the aeration chamber and its clarifier together. */
+/** Mean stay on the way to disinfection: in the trash tank, the aeration chamber and the clarifier. */
 function stay({ unit, y }: Instant): Omit<Why, 'id'> | undefined {
   const inflow_m3d = y[GAUGES.inflow_m3d] ?? 0;
   if (inflow_m3d <= 0) return undefined;
@@ -257,6 +252,9 @@ function sludge({ unit, y, now }: Instant): Omit<Why, 'id'> {
 type Held = Readonly<Record<'trash' | 'aeration' | 'clarifier' | 'riser' | 'pump', number>>;
 
 function heldIn(unit: Unit, y: Float64Array): Held {
-  const [trash = 0, aeration = 0, clarifier = 0, riser = 0, pump = 0] = unit.works.volumes(y, new Float64Array(5));
+  const [trash = 0, aeration = 0, clarifier = 0, riser = 0, pump = 0] = unit.works.volumes(
+    y,
+    new Float64Array(CHAMBERS),
+  );
   return { trash, aeration, clarifier, riser, pump };
 }

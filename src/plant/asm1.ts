@@ -164,10 +164,13 @@ export function asm1React(r: Float64Array, p: Asm1Parameters, scale: number, dy:
   add(dy, o + ASM.alkalinity, scale * ((lost / (14 * 2.86)) * r2 + r6 / 14 - r3 / (7 * p.yieldA) - taken));
 }
 
-/** Total suspended solids, g/m3: 0.75 g a g COD of what settles. ASM1 knows no mineral solids. */
+/** Solids a g of COD that is not dissolved, g. Source: BSM1. */
+export const SOLIDS_PER_COD = 0.75;
+
+/** Total suspended solids, g/m3, of what settles. ASM1 knows no mineral solids. */
 export function suspendedSolids(y: Float64Array, o: number): number {
   return (
-    0.75 *
+    SOLIDS_PER_COD *
     (at(y, o + ASM.inertParticulate) +
       at(y, o + ASM.slowSubstrate) +
       at(y, o + ASM.heterotrophs) +

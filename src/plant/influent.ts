@@ -1,5 +1,5 @@
 /** What a household's sewage is made of: the thirteen components of ASM1 from the strengths that tables give. */
-import { BOD5_SHARE, BSM1_15C } from './asm1.ts';
+import { BOD5_SHARE, BSM1_15C, SOLIDS_PER_COD } from './asm1.ts';
 import { type Composition, composition } from './liquor.ts';
 
 /** Sewage of one person, g/d, and what tables give as concentrations. */
@@ -37,7 +37,7 @@ const { iXB, iXP, fP } = BSM1_15C;
 export function influentOf(strength: Strength, water_m3PersonDay: number): Composition {
   const per = 1 / water_m3PersonDay;
   const degradable = (strength.bod5_gPersonDay * per) / BOD5_SHARE.raw;
-  const particulate = (strength.solids_gPersonDay * per) / 0.75;
+  const particulate = (strength.solids_gPersonDay * per) / SOLIDS_PER_COD;
   const nitrogen = strength.nitrogen_gPersonDay * per;
   const alive = ALIVE * degradable;
   const inert = INERT * particulate;

@@ -4,7 +4,7 @@
  */
 
 import { operatingPoint, stillAir } from './air.ts';
-import { ASM, suspendedSolids } from './asm1.ts';
+import { ASM, SOLIDS_PER_COD, suspendedSolids } from './asm1.ts';
 import { CELL, CONTACT_SIZE, Contact, floorOf, RISER_CELLS, SPENT } from './contact.ts';
 import { feedChlorine, STOCK_SIZE, survivesLight } from './disinfection.ts';
 import { add, at } from './entry.ts';
@@ -309,7 +309,7 @@ export class Passage {
 
   /** Room that sludge and that scum take in the trash tank, m3. */
   lying_m3(y: Float64Array): { readonly sludge: number; readonly scum: number } {
-    const sludge_g = 0.75 * (at(y, PROCESS + STORE.degradable) + at(y, PROCESS + STORE.inert));
+    const sludge_g = SOLIDS_PER_COD * (at(y, PROCESS + STORE.degradable) + at(y, PROCESS + STORE.inert));
     return { sludge: sludge_g / SLUDGE_gm3, scum: at(y, PROCESS + STORE.scum) / SCUM_gm3 };
   }
 

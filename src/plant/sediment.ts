@@ -2,7 +2,7 @@
  * What settles on the floor of the pump tank, by spots: what comes in falls mostly near the inlet, and each run of the
  * pump stirs up what lies near it. Three numbers a spot, g: degradable and inert COD, the nitrogen of the degradable.
  */
-import { ASM, BSM1_15C } from './asm1.ts';
+import { ASM, BSM1_15C, SOLIDS_PER_COD } from './asm1.ts';
 import { add, at } from './entry.ts';
 import { exp } from './num.ts';
 
@@ -97,6 +97,6 @@ function sum(floor: Float64Array, kind: number): number {
 /** Thickness of the sediment at a spot, m, of a floor so large, m2. */
 export function sedimentDepth_m(floor: Float64Array, spot: number, area_m2: number): number {
   const o = spot * PER_SPOT;
-  const solids = 0.75 * (at(floor, o + KINDS.degradable) + at(floor, o + KINDS.inert));
+  const solids = SOLIDS_PER_COD * (at(floor, o + KINDS.degradable) + at(floor, o + KINDS.inert));
   return solids / SEDIMENT_gm3 / (area_m2 / SPOTS.length);
 }

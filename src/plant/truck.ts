@@ -2,7 +2,7 @@
  * What gathers in the tanks over the years, laid down at once, what a hauler's truck takes away, and what clear water is brought.
  * All happen at an instant to which the processes have caught up, and stand in the books.
  */
-import { ASM } from './asm1.ts';
+import { ASM, SOLIDS_PER_COD } from './asm1.ts';
 import { volumeAt } from './basin.ts';
 import { CELL, CELL_ROWS, CONTACT_SIZE, floorOf, RISER_CELLS } from './contact.ts';
 import { add, at } from './entry.ts';
@@ -32,8 +32,6 @@ export interface Gathered {
   readonly liquor_y?: number;
 }
 
-/** Dry solids as COD: 0.75 g a g, as BSM1 has it. */
-const SOLIDS_PER_COD = 0.75;
 /** Inert and nitrogen of what lies in the trash tank, as shares of its COD. */
 const LYING_COD = LYING.degradable + LYING.inert;
 const LYING_INERT = LYING.inert / LYING_COD;

@@ -15,6 +15,7 @@ import {
   pressureOf,
   primed,
   pumpCurrentShare,
+  SOLIDS_PER_COD,
   STATE_SIZE,
   staticHead,
 } from '../plant/index.ts';
@@ -47,8 +48,6 @@ interface Instant {
 }
 
 const HOURS = 24;
-/** Volatile and inert matter as ASM1 counts it in solids: 0.75 g of solids a g of COD (BSM1). */
-const SOLIDS_PER_COD = 0.75;
 
 /** Every number that can be told why, of a unit at an instant (s) between its last event and its horizon. */
 export function whysOf(unit: Unit, t: number): readonly Why[] {

@@ -2,16 +2,15 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PartId, Scene } from '../scene/types.ts';
 import { STAFFS } from '../words/units.ts';
-import type { Hotspot, Yard } from '../yard/index.ts';
+import type { Hotspot, ViewName, Yard } from '../yard/index.ts';
 import { useDesk } from './desk.ts';
 import { Icon } from './icons.tsx';
-import type { CloseUp } from './picture.ts';
 import { PictureTools } from './picture-tools.tsx';
 
 interface Props {
   readonly scene: Scene;
   readonly part: PartId | null;
-  readonly view: CloseUp;
+  readonly view: ViewName;
   readonly onSelect: (part: PartId) => void;
   /** Without the glass and the way to keep it: other things lie over the picture. */
   readonly bare?: boolean;
@@ -57,7 +56,13 @@ export function PictureHost({ scene, part, view, onSelect, bare = false, childre
 
   useEffect(() => yard?.draw(scene), [yard, scene]);
   useEffect(() => {
-    yard?.view(view).catch(() => desk.fail({ id: 'trouble.notLoaded' }));
+    if (yard === null) return;
+    const go = async () => {
+      if (view !== 'yard') await desk.readyFor('picture');
+      yard.setSpeech({ text: desk.speak.value, staff });
+      await yard.view(view);
+    };
+    go().catch(() => desk.fail({ id: 'trouble.notLoaded' }));
   }, [desk, yard, view]);
   useEffect(() => yard?.setStill(still), [yard, still]);
   useEffect(() => yard?.setSpeech({ text, staff }), [yard, text, staff]);
@@ -82,7 +87,7 @@ export function PictureHost({ scene, part, view, onSelect, bare = false, childre
           <span class="vh">{desk.t('set.still')}</span>
         </button>
       )}
-      {yard !== null && view === 'yard' && !bare && <PictureTools yard={yard} scene={scene} />}
+      {yard !== null && !bare && <PictureTools yard={yard} scene={scene} view={view} />}
     </div>
   );
 }

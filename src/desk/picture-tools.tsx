@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { Scene } from '../scene/types.ts';
-import type { Yard } from '../yard/index.ts';
+import type { ViewName, Yard } from '../yard/index.ts';
 import { useDesk } from './desk.ts';
 import { Icon } from './icons.tsx';
 import { useLater } from './use-later.ts';
 
 /** A glass to hold over the picture, and a way to keep it: both come once they are first wanted. */
-export function PictureTools({ yard, scene }: { yard: Yard; scene: Scene }) {
+export function PictureTools({ yard, scene, view }: { yard: Yard; scene: Scene; view: ViewName }) {
   const { t } = useDesk();
   const [tool, setTool] = useState<'glass' | 'save'>();
   const later = useLater(tool !== undefined, () => import('./picture/tools.tsx'), 'picture');
@@ -14,7 +14,7 @@ export function PictureTools({ yard, scene }: { yard: Yard; scene: Scene }) {
   return (
     <>
       <div class="picture-tools">
-        {(['glass', 'save'] as const).map((one) => (
+        {(view === 'yard' ? (['glass', 'save'] as const) : (['save'] as const)).map((one) => (
           <button
             key={one}
             type="button"
@@ -28,8 +28,8 @@ export function PictureTools({ yard, scene }: { yard: Yard; scene: Scene }) {
           </button>
         ))}
       </div>
-      {later && tool === 'glass' && <later.GlassOver yard={yard} scene={scene} onAway={away} />}
-      {later && tool === 'save' && <later.SavePicture yard={yard} scene={scene} onAway={away} />}
+      {later && tool === 'glass' && view === 'yard' && <later.GlassOver yard={yard} scene={scene} onAway={away} />}
+      {later && tool === 'save' && <later.SavePicture yard={yard} scene={scene} view={view} onAway={away} />}
     </>
   );
 }

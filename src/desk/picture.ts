@@ -1,10 +1,15 @@
-import type { Yard, YardOptions } from '../yard/index.ts';
+import type { Place } from '../service/person.ts';
+import type { CloseUpName, Yard, YardOptions } from '../yard/index.ts';
 
 /** The drawn cutaway, fetched when a screen first shows it, so that the cards never wait for it. */
 export type OpenPicture = (host: HTMLElement, options: YardOptions) => Promise<Yard>;
 
-/** The whole yard, or one of the close-ups in which things are worked by hand. */
-export type CloseUp = 'yard' | 'panel' | 'floats';
+/** The close-up that belongs to a place, where there is one: in that of the panel and of the floats things are worked by hand. */
+export const CLOSE_UPS: Readonly<Partial<Record<Place, CloseUpName>>> = {
+  panel: 'panel',
+  'pump-tank': 'floats',
+  compressor: 'compressor',
+};
 
 /** Loads the drawing code and opens it on `host`. */
 export const openPicture: OpenPicture = async (host, options) => {

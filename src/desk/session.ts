@@ -3,10 +3,11 @@ import type { Guidance } from '../calls/guide.ts';
 import { ledOn, type Rung } from '../calls/rungs.ts';
 import type { Action, ActionView, Assistance, CallView, PartView } from '../calls/view.ts';
 import type { Message } from '../service/message.ts';
+import type { ViewName } from '../yard/index.ts';
 import { type Rate, startClockwork } from './clockwork.ts';
 import { type Engine, toldOf } from './engine.ts';
 import { createKeeping } from './keeping.ts';
-import type { CloseUp } from './picture.ts';
+import { CLOSE_UPS } from './picture.ts';
 import type { SavedCall } from './protocol.ts';
 import { haveRound, isRoundCall } from './round-call.ts';
 import { HeldElsewhere, type Store } from './store.ts';
@@ -28,7 +29,7 @@ export interface Session {
   /** What is being waited for, so that nothing is pressed twice. */
   readonly busy: Signal<'open' | 'act' | 'seek' | null>;
   readonly part: Signal<PartView['id']>;
-  readonly closeUp: Signal<CloseUp>;
+  readonly closeUp: Signal<ViewName>;
   readonly news: Signal<News | null>;
   /** The action that was just done, a new value each time. */
   readonly handled: Signal<Action | null>;
@@ -87,7 +88,7 @@ export function createSession({ engine, store, wallClock, fail, alone = 'practic
   const rate = signal<Rate>(0);
   const busy = signal<'open' | 'act' | 'seek' | null>(null);
   const part = signal<PartView['id']>('phone');
-  const closeUp = signal<CloseUp>('yard');
+  const closeUp = signal<ViewName>('yard');
   const news = signal<News | null>(null);
   const handled = signal<Action | null>(null);
   const asking = signal<ActionView | null>(null);
@@ -281,8 +282,7 @@ export function createSession({ engine, store, wallClock, fail, alone = 'practic
     select(next) {
       if (next !== part.value) asking.value = null;
       part.value = next;
-      if (next !== 'panel' && closeUp.value === 'panel') closeUp.value = 'yard';
-      if (next !== 'pump-tank' && closeUp.value === 'floats') closeUp.value = 'yard';
+      if (closeUp.value !== CLOSE_UPS[next]) closeUp.value = 'yard';
     },
     async leave() {
       rate.value = 0;

@@ -1,4 +1,5 @@
 /** The property's true heights for the picture. */
+import { clamp, pow } from '../plant/index.ts';
 import { type DosingSpec, floatHeights_m, type UnitSpec } from '../unit/index.ts';
 import type { FieldScene, FloatId, FloatScene, GaugeScene, GeometryScene, LampId, TimerScene } from './types.ts';
 
@@ -100,4 +101,12 @@ export function floatHeights(
   const { makes_m, breaks_m } = floatHeights_m(spec.panel, name);
   const floor = spec.plant.pump.floor_m;
   return { id, tether_m: floor + (makes_m + breaks_m) / 2, makes_m: floor + makes_m };
+}
+
+/**
+ * How far a compressor's armature swings at a load, as a share of the open line's stroke: strokes a minute are the mains',
+ * so what one of them moves falls as the flow does along its curve (`plant/air.ts`).
+ */
+export function strokeOf(spec: UnitSpec, load: number | null): number | null {
+  return load === null ? null : 1 - pow(clamp(load, 0, 1), spec.plant.air.exponent);
 }

@@ -8,7 +8,17 @@ import { SPOTS } from '../plant/index.ts';
 import type { Core, Facts, FactValues, LidId, LiveFacts, Message, Person } from '../service/index.ts';
 import { say } from '../service/index.ts';
 import type { UnitSpec } from '../unit/index.ts';
-import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
+import {
+  fieldOf,
+  floatHeights,
+  floatNames,
+  flowShare,
+  gaugeOf,
+  geometryOf,
+  lampNames,
+  strokeOf,
+  timerOf,
+} from './geometry.ts';
 import { inkOf, type Surroundings, skyOf } from './light.ts';
 import { lookOf, ORDINARY, ordinaryResidual } from './ordinary.ts';
 import type {
@@ -199,6 +209,7 @@ function panel(know: Knowledge): PanelScene {
 }
 
 function compressor(know: Knowledge): CompressorScene {
+  const load = best(know, 'compressorLoad');
   return {
     ink: inkFor(know, ['compressorRuns', 'airPressure_kPa', 'leak', 'intakeDirt']),
     housing: know.person.housingOpen ? 'open' : 'closed',
@@ -209,7 +220,8 @@ function compressor(know: Knowledge): CompressorScene {
       plugged: best(know, 'outletPlugged'),
       tripped: best(know, 'outletTripped'),
     },
-    load: best(know, 'compressorLoad'),
+    load,
+    stroke: strokeOf(know.spec, load),
     rattle: best(know, 'rattle') === true,
     flow_Lmin: best(know, 'bubbles_Lmin'),
     pressure_kPa: best(know, 'airPressure_kPa'),

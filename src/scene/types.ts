@@ -150,6 +150,8 @@ export interface CompressorScene {
   /** Hum pitch and roughness for the sound: load 0 (open line) to 1 (dead-headed); torn rattles. */
   readonly load: number | null;
   readonly rattle: boolean;
+  /** How far its armature swings, as a share of the open line's stroke. */
+  readonly stroke: number | null;
   /** Air that reaches the diffusers, L/min. */
   readonly flow_Lmin: number | null;
   readonly pressure_kPa: number | null;

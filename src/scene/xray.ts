@@ -3,7 +3,17 @@ import { BREAKERS } from '../control/index.ts';
 import { effluentColour, SPOTS } from '../plant/index.ts';
 import { outletSeen } from '../service/index.ts';
 import { type Readout, readout, type Unit } from '../unit/index.ts';
-import { fieldOf, floatHeights, floatNames, flowShare, gaugeOf, geometryOf, lampNames, timerOf } from './geometry.ts';
+import {
+  fieldOf,
+  floatHeights,
+  floatNames,
+  flowShare,
+  gaugeOf,
+  geometryOf,
+  lampNames,
+  strokeOf,
+  timerOf,
+} from './geometry.ts';
 import { type Surroundings, skyOf } from './light.ts';
 import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
 
@@ -16,6 +26,7 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
   const out = now.control.outputs;
   const condition = unit.driveAt(t).condition;
   const discharge_Ls = now.flows.discharge * 1000;
+  const load = out.compressorRuns ? now.airPressure_kPa / spec.plant.air.deadHead_kPa : null;
   return {
     kind: 'xray',
     clock_s: around.secondOfDay,
@@ -56,7 +67,8 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
       housing: 'open',
       running: out.compressorRuns,
       outlet: { ink: LIVE, gfci: spec.panel.gfci, ...outletSeen(now) },
-      load: out.compressorRuns ? now.airPressure_kPa / spec.plant.air.deadHead_kPa : null,
+      load,
+      stroke: strokeOf(spec, load),
       rattle: out.compressorRuns && condition.compressorPressure < 0.6,
       flow_Lmin: now.flows.air.diffuser_Lmin,
       pressure_kPa: now.airPressure_kPa,

@@ -1,4 +1,5 @@
 import { picture } from './en/picture.ts';
+import { plates } from './en/plates.ts';
 
-/** What a picture says that is looked into or kept, in English. */
-export const ofPicture = picture;
+/** What a picture says that is looked into, seen close up or kept, in English. */
+export const ofPicture = { ...picture, ...plates };

@@ -1,4 +1,5 @@
 import { picture } from './es/picture.ts';
+import { plates } from './es/plates.ts';
 
-/** What a picture says that is looked into or kept, in Spanish. */
-export const ofPicture = picture;
+/** What a picture says that is looked into, seen close up or kept, in Spanish. */
+export const ofPicture = { ...picture, ...plates };

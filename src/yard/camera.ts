@@ -63,12 +63,6 @@ export class Camera {
     return this.#way < 1;
   }
 
-  /** Frame that shows a box whole, with room round it. */
-  around(b: Box, most: number, room = 1.24): Frame {
-    const scale = Math.min(most, this.width / (b.width * room), this.height / (b.height * room));
-    return { scale, x: b.x + b.width / 2, y: b.y + b.height / 2 };
-  }
-
   /** Keeps the frame within the limits; where the sheet is smaller than the screen it stays in the middle. */
   #kept(f: Frame): Frame {
     const hold = (at: number, size: number, from: number, span: number) => {

@@ -1,2 +1,2 @@
-export type { Hotspot, Speech, ViewName, Yard, YardOptions } from './types.ts';
+export type { CloseUpName, Hotspot, Speech, ViewName, Yard, YardOptions } from './types.ts';
 export { openYard } from './yard.ts';

@@ -50,7 +50,23 @@ export type CloseupLabel =
   | 'yard.floats.inlet'
   | 'yard.floats.made'
   | 'yard.floats.open'
-  | 'yard.floats.unknown';
+  | 'yard.floats.unknown'
+  | 'plate.compressor.filter'
+  | 'plate.compressor.coil'
+  | 'plate.compressor.valves'
+  | 'plate.compressor.diaphragm'
+  | 'plate.compressor.torn'
+  | 'plate.compressor.armature'
+  | 'plate.compressor.outlet'
+  | 'plate.compressor.tee'
+  | 'plate.compressor.closed'
+  | 'plate.compressor.state'
+  | 'plate.compressor.runs'
+  | 'plate.compressor.rests'
+  | 'plate.compressor.pressure'
+  | 'plate.compressor.air'
+  | 'plate.compressor.stroke'
+  | 'plate.compressor.dirt';
 
 export const controlName = (id: ControlId): Message => ({ id: `control.${id}` });
 
@@ -77,6 +93,18 @@ export const clock = (s: number): Message => ({
 export const length = (m: number): Message => ({
   id: 'word.quantity',
   values: { q: { measure: 'length_m', value: m, resolution: 0.005 } },
+});
+
+/** Air as fine as a flow of it is told. */
+export const airFlow = (Lmin: number): Message => ({
+  id: 'word.quantity',
+  values: { q: { measure: 'airFlow_Lmin', value: Lmin, resolution: 1 } },
+});
+
+/** A share as whole percents. */
+export const percent = (share: number): Message => ({
+  id: 'word.quantity',
+  values: { q: { measure: 'share', value: share, resolution: 0.01 } },
 });
 
 /** A pressure as fine as the dial is read. */

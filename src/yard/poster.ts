@@ -1,14 +1,15 @@
-/** The whole works as a sheet to keep: title, plate, legend; painted 3840 pixels wide or written as SVG. */
+/** What is shown as a sheet to keep: title, plate, legend; painted 3840 pixels wide or written as SVG. */
 import type { Scene } from '../scene/types.ts';
+import { openCloseUp } from './closeUps.ts';
 import { type Copyist, stepsOf } from './copy.ts';
 import { ACTION, CARD, INK, PAPER, PENCIL, SCUM, SLUDGE, waterColour } from './ink.ts';
 import { withPaths } from './path.ts';
 import { type Box, box, draw, hatch, type Pen, rect, textWidth, within, wrap, write } from './pen.ts';
 import { KEYS, type Keyed, type PosterWish, type PosterWords } from './posterWords.ts';
-import type { Print } from './sheet.ts';
+import type { Print, Sheet } from './sheet.ts';
 import { makeSparks } from './sparks.ts';
 import { SvgPen } from './svgPen.ts';
-import type { Speech } from './types.ts';
+import type { Speech, ViewName } from './types.ts';
 import { Works } from './works.ts';
 import { WrittenPath } from './writtenPath.ts';
 
@@ -19,27 +20,33 @@ const EDGE = 32;
 const HEAD = 92;
 const PLATE_TALL = 600;
 
-export async function makePoster(scene: Scene, speech: Speech, wish: PosterWish): Promise<Blob> {
-  const works = new Works(makeSparks());
+export async function makePoster(scene: Scene, view: ViewName, speech: Speech, wish: PosterWish): Promise<Blob> {
+  const sheet = await sheetOf(view, scene);
   try {
-    await works.prepare(scene);
-    const { limits } = works.fit(scene, WIDE, PLATE_TALL);
+    const { limits } = sheet.fit(scene, WIDE, PLATE_TALL);
     const print: Print = {
       scene,
       ...{ area: limits, view: limits, unit: 1, scale: 1, selected: null, still: true },
       text: speech.text,
       staff: speech.staff,
     };
-    works.print(print);
+    sheet.print(print);
     const ruler = penOf(1, 1);
-    const legend = layLegend(ruler, wish);
+    const legend = layLegend(ruler, wish, view === 'yard' ? KEYS : INKS);
     const plate = box(EDGE, HEAD, WIDE - 2 * EDGE, ((WIDE - 2 * EDGE) * limits.height) / limits.width);
     const height = plate.y + plate.height + 26 + legend.height;
     const around = { limits, plate, legend, height, wish };
-    return wish.kind === 'svg' ? await written(works, ruler, around) : await painted(works, around);
+    return wish.kind === 'svg' ? await written(sheet, ruler, around) : await painted(sheet, around);
   } finally {
-    works.dispose();
+    sheet.dispose();
   }
+}
+
+async function sheetOf(view: ViewName, scene: Scene): Promise<Sheet> {
+  if (view !== 'yard') return openCloseUp(view, makeSparks());
+  const works = new Works(makeSparks());
+  await works.prepare(scene);
+  return works;
 }
 
 interface Around {
@@ -50,24 +57,24 @@ interface Around {
   readonly wish: PosterWish;
 }
 
-async function painted(works: Works, around: Around): Promise<Blob> {
+async function painted(sheet: Sheet, around: Around): Promise<Blob> {
   const k = PIXELS / WIDE;
   const pen = penOf(PIXELS, Math.ceil(around.height * k));
   pen.scale(k, k);
-  await compose(works, canvasCopyist(pen), around, (paint) => paint());
+  await compose(sheet, canvasCopyist(pen), around, (paint) => paint());
   return new Promise((done, fail) => {
     pen.canvas.toBlob((blob) => (blob === null ? fail(new Error('no picture came')) : done(blob)), 'image/png');
   });
 }
 
-async function written(works: Works, ruler: Pen, around: Around): Promise<Blob> {
+async function written(sheet: Sheet, ruler: Pen, around: Around): Promise<Blob> {
   const svg = new SvgPen(ruler);
   const copyist: Copyist = {
     pen: svg.pen,
     group: (alpha, tint, inside) => svg.group(alpha, tint, () => inside(svg.pen)),
     image: (canvas, x, y, width, height, alpha) => svg.image(canvas, x, y, width, height, alpha),
   };
-  await compose(works, copyist, around, (paint) => withPaths((d) => new WrittenPath(d), paint));
+  await compose(sheet, copyist, around, (paint) => withPaths((d) => new WrittenPath(d), paint));
   const { wish, height } = around;
   const about = `${wish.when}. ${wish.simulated} ${wish.drawing}`;
   return new Blob([svg.written(WIDE, height, PIXELS, wish.title, about)], { type: 'image/svg+xml' });
@@ -77,7 +84,7 @@ async function written(works: Works, ruler: Pen, around: Around): Promise<Blob> 
 const BREATH_ms = 40;
 
 async function compose(
-  works: Works,
+  sheet: Sheet,
   copyist: Copyist,
   { limits, plate, legend, height, wish }: Around,
   doing: (paint: () => void) => void,
@@ -89,7 +96,7 @@ async function compose(
     write(pen, wish.when, EDGE, 76, { size: 17, colour: '#5d5648' });
   });
   const k = plate.width / limits.width;
-  const steps = stepsOf(works.root, copyist);
+  const steps = stepsOf(sheet.root, copyist);
   let since = performance.now();
   for (const [i, step] of steps.entries()) {
     doing(() =>
@@ -118,13 +125,16 @@ interface Legend {
   readonly height: number;
 }
 
+/** What a close-up's legend explains: its names tell the rest. */
+const INKS: readonly Keyed[] = ['pencil', 'ink'];
+
 const SIZE = 15;
 const ROW = 26;
 
-function layLegend(ruler: Pen, { legend, simulated }: PosterWords): Legend {
+function layLegend(ruler: Pen, { legend, simulated }: PosterWords, keys: readonly Keyed[]): Legend {
   let x = EDGE;
   let row = 0;
-  const entries = KEYS.map((key) => {
+  const entries = keys.map((key) => {
     const text = legend[key];
     const width = 40 + textWidth(ruler, text, { size: SIZE }) + 26;
     if (x + width > WIDE - EDGE) {

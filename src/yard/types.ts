@@ -7,8 +7,11 @@ import type { Box } from './pen.ts';
 import type { PosterWish } from './posterWords.ts';
 import type { RendererWish } from './renderer.ts';
 
-/** The whole cutaway, one of the two detailed close-ups, or the cutaway zoomed to a part. */
-export type ViewName = 'yard' | 'floats' | PartId;
+/** The close-ups: the panel, the float tree, a part cut open, a jar or a tube held up. */
+export type CloseUpName = 'panel' | 'floats' | 'compressor';
+
+/** The whole cutaway, or a close-up. */
+export type ViewName = 'yard' | CloseUpName;
 
 /** A place one can press, in CSS pixels of the host; the page lays a real button over it. */
 export interface Hotspot {
@@ -62,7 +65,7 @@ export interface Yard {
   /** Zooms about the middle of the screen; 1 is the usual size. */
   zoom(by: number): void;
   setStill(on: boolean): void;
-  /** The whole works as a sheet to keep; what makes it is fetched first. */
+  /** What is shown, the whole works or a close-up, as a sheet to keep; what makes it is fetched first. */
   poster(wish: PosterWish): Promise<Blob>;
   /** A glass to hold over the works; fetched when one first takes it. */
   glass(): Promise<Glass>;

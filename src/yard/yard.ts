@@ -9,7 +9,7 @@ import { PLATE_WIDTH } from './layout.ts';
 import { type Box, box } from './pen.ts';
 import { fontsReady, makeRenderer } from './renderer.ts';
 import type { Print, Sheet } from './sheet.ts';
-import { makeSparks, type Sparks } from './sparks.ts';
+import { makeSparks } from './sparks.ts';
 import type { Hotspot, Speech, ViewName, Yard, YardOptions } from './types.ts';
 import { Works } from './works.ts';
 
@@ -20,17 +20,6 @@ const WHOLE_SHEET = 4_500_000;
 const FADE_S = 0.25;
 const MOST_ZOOM = 5;
 
-/** The close-ups, each fetched when one first goes there: most of a call is seen on the works. */
-const CLOSE_UPS = {
-  panel: async (sparks: Sparks): Promise<Sheet> => new (await import('./panelCloseup.ts')).PanelCloseup(sparks),
-  floats: async (sparks: Sparks): Promise<Sheet> => new (await import('./floatsCloseup.ts')).FloatsCloseup(sparks),
-};
-type CloseUp = keyof typeof CLOSE_UPS;
-
-function isCloseUp(view: ViewName): view is CloseUp {
-  return view in CLOSE_UPS;
-}
-
 /** Opens the cutaway; resolves when the first empty sheet stands. Call `draw` to put a scene on it. */
 export async function openYard(host: HTMLElement, options: YardOptions): Promise<Yard> {
   const density = Math.min(FINEST, Math.max(1, window.devicePixelRatio || 1));
@@ -39,7 +28,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   const stage = new Container();
   const sparks = makeSparks();
   const works = new Works(sparks);
-  const closeUps = new Map<CloseUp, Sheet>();
+  const closeUps = new Map<ViewName, Sheet>();
   const camera = new Camera();
   const heard = new Set<(spots: readonly Hotspot[]) => void>();
   let { text, staff }: Speech = options;
@@ -71,7 +60,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   renderer.canvas.style.touchAction = 'none';
 
   const sheets = (): readonly Sheet[] => [works, ...closeUps.values()];
-  const sheetOf = (view: ViewName): Sheet => (isCloseUp(view) ? closeUps.get(view) : undefined) ?? works;
+  const sheetOf = (view: ViewName): Sheet => closeUps.get(view) ?? works;
   const inReach = (scale: number) => Math.min(home.scale * MOST_ZOOM, Math.max(home.scale, scale));
 
   const place = () => {
@@ -149,11 +138,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     home = f.home;
   };
 
-  const frameFor = (view: ViewName): Frame => {
-    if (view === 'yard') return { ...(worksAt ?? home), scale: home.scale };
-    if (isCloseUp(view)) return home;
-    return camera.around(works.partBox(view), Math.max(2.4, home.scale));
-  };
+  const frameFor = (view: ViewName): Frame => (view === 'yard' ? { ...(worksAt ?? home), scale: home.scale } : home);
 
   const refresh = () => {
     if (disposed) return;
@@ -200,8 +185,8 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
   /** Goes to a view once its sheet is there; of those asked for meanwhile only the last one counts. */
   const turnTo = async (to: ViewName) => {
     asked = to;
-    if (isCloseUp(to) && !closeUps.has(to)) {
-      const sheet = await CLOSE_UPS[to](sparks);
+    if (to !== 'yard' && !closeUps.has(to)) {
+      const sheet = await (await import('./closeUps.ts')).openCloseUp(to, sparks);
       if (disposed || closeUps.has(to)) sheet.dispose();
       else {
         hang(sheet);
@@ -310,7 +295,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     poster: async (wish) => {
       const { makePoster } = await import('./poster.ts');
       if (scene === null) throw new Error('nothing is drawn yet');
-      return makePoster(scene, { text, staff }, wish);
+      return makePoster(scene, wanted, { text, staff }, wish);
     },
     glass: async () =>
       (await import('./glass.ts')).makeGlass({

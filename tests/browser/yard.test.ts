@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { CLOSE_UPS as CLOSE_UP_OF } from '../../src/desk/picture.ts';
 import { PART_IDS } from '../../src/scene/types.ts';
 import { findBrowser, LAUNCH_ARGS } from '../../src/tools/browser.ts';
 import { overlap } from '../../src/yard/pen.ts';
@@ -15,6 +16,8 @@ declare global {
     violations: string[];
   }
 }
+
+const CLOSE_UPS = Object.values(CLOSE_UP_OF);
 
 interface Ask {
   readonly scene: SceneName;
@@ -95,7 +98,7 @@ inBrowser('the drawn yard', () => {
   ] as const;
   it.each(TRUTHS)('shows nothing of the truth behind pencil (%s)', async (told, truth) => {
     const { page } = await open({ scene: told, still: true });
-    for (const view of ['yard', 'panel', 'floats', 'compressor'] as const) {
+    for (const view of ['yard', ...CLOSE_UPS] as const) {
       await page.evaluate(
         async ([v, s]) => {
           await window.harness.view(v);
@@ -166,11 +169,11 @@ inBrowser('the drawn yard', () => {
 
   it('tells apart what the units differ in, once it is seen', async () => {
     const { page } = await open({ scene: 'u2Day', still: true });
-    await page.evaluate(() => window.harness.view('compressor'));
+    await page.evaluate(() => window.harness.panTo('compressor'));
     const plugged = await picture(page);
     await page.evaluate(() => window.harness.show('u2Tripped'));
     expect(await picture(page)).not.toBe(plugged);
-    await page.evaluate(() => window.harness.view('spray-field'));
+    await page.evaluate(() => window.harness.view('yard'));
     await page.evaluate(() => window.harness.show('u3Day'));
     const dry = await picture(page);
     await page.evaluate(() => window.harness.show('u3Pumps'));
@@ -200,7 +203,7 @@ inBrowser('the drawn yard', () => {
     const { page } = await open({ scene: 'idleDay', still: true, width, height });
     for (const scene of ['idleDay', 'u2Day', 'u3Day', 'u3Low'] as const) {
       await page.evaluate((s) => window.harness.show(s), scene);
-      for (const view of ['yard', 'panel', 'floats', 'compressor', 'pump-tank'] as const) {
+      for (const view of ['yard', 'panel', 'floats'] as const) {
         await page.evaluate((v) => window.harness.view(v), view);
         const spots = await page.evaluate(() => window.harness.yard.hotspots().map((s) => ({ ...s })));
         expect(spots.length, `${scene} ${view}`).toBeGreaterThan(0);
@@ -262,7 +265,7 @@ inBrowser('the drawn yard', () => {
     'draws every view with %s, without errors or policy violations',
     async (renderer) => {
       const { page, errors } = await open({ scene: 'nightAlarm', renderer, height: 480 });
-      for (const view of ['panel', 'floats', 'trash-tank', 'yard'] as const) {
+      for (const view of [...CLOSE_UPS, 'yard'] as const) {
         await page.evaluate((v) => window.harness.view(v), view);
         await page.waitForTimeout(200);
       }
@@ -284,7 +287,7 @@ inBrowser('the drawn yard', () => {
     const scenes = ['u2Pumps', 'u2Tripped', 'u3Start', 'u3Night'] as const;
     for (const scene of scenes) {
       await page.evaluate((s) => window.harness.show(s), scene);
-      for (const view of ['yard', 'panel', 'floats', 'compressor', 'disinfection', 'spray-field'] as const) {
+      for (const view of ['yard', ...CLOSE_UPS] as const) {
         await page.evaluate((v) => window.harness.view(v), view);
         await quiet(page);
       }

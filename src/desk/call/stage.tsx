@@ -1,17 +1,16 @@
 import { useState } from 'preact/hooks';
 import type { ActionView, CallView } from '../../calls/view.ts';
 import type { Message } from '../../service/message.ts';
-import type { Yard } from '../../yard/index.ts';
+import type { Key } from '../../words/words.ts';
+import type { CloseUpName, Yard } from '../../yard/index.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import type { CloseUp } from '../picture.ts';
+import { CLOSE_UPS } from '../picture.ts';
 import { PictureHost } from '../picture-host.tsx';
 import { useLater } from '../use-later.ts';
 import { Captions } from './captions.tsx';
 import { Hotspots } from './hotspots.tsx';
 
-/** The close-up that belongs to a part, where there is one. */
-const CLOSE_UPS: Readonly<Partial<Record<string, CloseUp>>> = { panel: 'panel', 'pump-tank': 'floats' };
 const ZOOM_STEP = 1.4;
 
 /** The cutaway across the width, with real buttons over what can be pressed in it. */
@@ -60,13 +59,17 @@ export function Stage({ view, captions }: { view: CallView; captions: readonly M
         {!inWords && (offered !== undefined || closeUp !== 'yard') && (
           <button type="button" class="over-picture close-up-button" onClick={toggle}>
             <Icon name={closeUp === 'yard' ? 'zoom' : 'cross'} />
-            {desk.t(closeUp === 'yard' ? (offered === 'panel' ? 'view.panel' : 'view.floats') : 'view.yard')}
+            {desk.t(closeUp === 'yard' ? wayTo(offered) : 'view.yard')}
           </button>
         )}
       </div>
       <Captions captions={captions} />
     </section>
   );
+}
+
+function wayTo(closeUp: CloseUpName | undefined): Key {
+  return closeUp === 'panel' || closeUp === 'floats' ? `view.${closeUp}` : 'view.closer';
 }
 
 /** Zooming by button; choosing a part in the strip below moves the picture there, so that nobody has to drag. */

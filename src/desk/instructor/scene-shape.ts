@@ -98,6 +98,7 @@ const compressor: Shape<Scene['compressor']> = fields({
   outlet: fields({ ink, gfci: flag, plugged: maybe, tripped: maybe }),
   load: number,
   rattle: flag,
+  stroke: number,
   flow_Lmin: number,
   pressure_kPa: number,
   leak: orNull(fields({ where: oneOf('line', 'joint'), hole_m: finite })),

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Scene } from '../../scene/types.ts';
 import { formatClock } from '../../words/measure.ts';
-import type { Yard } from '../../yard/index.ts';
+import type { ViewName, Yard } from '../../yard/index.ts';
 import { useDesk } from '../desk.ts';
 import { handOverFile } from '../hand-over.ts';
 import { Icon } from '../icons.tsx';
@@ -11,6 +11,7 @@ import '../css/picture.css';
 interface Props {
   readonly yard: Yard;
   readonly scene: Scene;
+  readonly view: ViewName;
   readonly onAway: () => void;
 }
 
@@ -20,8 +21,8 @@ type Doing = { readonly share: number } | { readonly saved: string } | 'failed';
 /** A picture that takes longer than this shows how far it is, ms. */
 const LONG_ms = 500;
 
-/** Keeps the whole works as a file, painted or drawn. */
-export function SavePicture({ yard, scene, onAway }: Props) {
+/** Keeps what is drawn, the whole works or a close-up, as a file, painted or written. */
+export function SavePicture({ yard, scene, view, onAway }: Props) {
   const desk = useDesk();
   const { t } = desk;
   const [doing, setDoing] = useState<Doing>();
@@ -32,10 +33,11 @@ export function SavePicture({ yard, scene, onAway }: Props) {
   const save = async (kind: Kind) => {
     if (busy) return;
     const began = performance.now();
+    const title = view === 'yard' ? undefined : t(`plate.title.${view}`);
     setDoing({ share: 0 });
     try {
       const progress = (share: number) => performance.now() - began > LONG_ms && setDoing({ share });
-      const picture = await yard.poster({ kind, progress, ...posterWords(desk, scene) });
+      const picture = await yard.poster({ kind, progress, ...posterWords(desk, scene, title) });
       const file = `underlawn-${nameOf(scene)}.${kind}`;
       handOverFile(file, picture);
       setDoing({ saved: file });

@@ -41,6 +41,7 @@ export const call = {
   'alarm.silence': 'Silence',
   'view.panel': 'Open the panel view',
   'view.floats': 'Look at the floats',
+  'view.closer': 'Look closer',
   'view.yard': 'Back to the yard',
   'view.glass': 'Magnifying glass',
   'view.save': 'Save picture',

@@ -34,7 +34,7 @@ export const picture = {
   'glass.name.field': 'Line to the field',
   'glass.name.air': 'Air line',
   'picture.title': 'The works under the lawn',
-  'picture.about': 'The whole works as drawn now, with date and legend.',
+  'picture.about': 'What is drawn now, with date and legend.',
   'picture.png': 'Picture (PNG, 3840 pixels wide)',
   'picture.svg': 'Drawing (SVG)',
   'picture.painting': 'Painting',

@@ -42,6 +42,7 @@ export const call: Record<keyof typeof en, string> = {
   'alarm.silence': 'Silenciar',
   'view.panel': 'Ver el tablero de cerca',
   'view.floats': 'Ver los flotadores',
+  'view.closer': 'Ver de cerca',
   'view.yard': 'Volver al patio',
   'view.glass': 'Lupa',
   'view.save': 'Guardar imagen',

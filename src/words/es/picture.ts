@@ -35,7 +35,7 @@ export const picture: Readonly<Record<keyof typeof english, string>> = {
   'glass.name.field': 'Línea al campo',
   'glass.name.air': 'Línea de aire',
   'picture.title': 'La planta bajo el césped',
-  'picture.about': 'La planta entera como está dibujada ahora, con fecha y leyenda.',
+  'picture.about': 'Lo que está dibujado ahora, con fecha y leyenda.',
   'picture.png': 'Imagen (PNG, 3840 píxeles de ancho)',
   'picture.svg': 'Dibujo (SVG)',
   'picture.painting': 'Dibujando',

@@ -2,7 +2,9 @@
 import { Container } from 'pixi.js';
 import type { Ink, PartId, Scene } from '../../../src/scene/types.ts';
 import { en } from '../../../src/words/en.ts';
+import { ofPicture as enPicture } from '../../../src/words/en-picture.ts';
 import { es } from '../../../src/words/es.ts';
+import { ofPicture as esPicture } from '../../../src/words/es-picture.ts';
 import { speak } from '../../../src/words/speak.ts';
 import { STAFFS, type Units } from '../../../src/words/units.ts';
 import type { Language } from '../../../src/words/words.ts';
@@ -11,7 +13,10 @@ import { KEYS, type Keyed } from '../../../src/yard/posterWords.ts';
 import { makeRenderer } from '../../../src/yard/renderer.ts';
 import { SCENES, type SceneName } from '../fixtures/index.ts';
 
-const WORDS = { en: { language: 'en', texts: en }, es: { language: 'es', texts: es } } as const;
+const WORDS = {
+  en: { language: 'en', texts: { ...en, ...enPicture } },
+  es: { language: 'es', texts: { ...es, ...esPicture } },
+} as const;
 
 /** The real words; only the notes of the fixtures bring their own text. */
 function speech(language: Language, units: Units): Speech {

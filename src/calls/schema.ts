@@ -77,7 +77,12 @@ export const callSchema = z.strictObject({
   start: instant,
   history_days: z.int().check(z.gte(1), z.lte(60)),
   temperature_C: z.number().check(z.gte(2), z.lte(30)),
-  weather: z.strictObject({ cloud: share, rain: share }),
+  weather: z.strictObject({
+    cloud: share,
+    rain: share,
+    /** For the picture alone, m/s: above 0 from the east, below from the west; without it, by day, hour and rain. */
+    wind_ms: z.optional(z.number().check(z.gte(-20), z.lte(20))),
+  }),
   storms: z.optional(z.array(storm).check(z.maxLength(20))),
   seed: z.int().check(z.gte(0), z.lte(4294967295)),
   /** On a routine visit there need be none. */

@@ -2,6 +2,7 @@
 import { clamp, cos, PI } from '../plant/index.ts';
 import { type CalendarDay, dayNumber } from '../unit/index.ts';
 import type { BodyScene, Ink, SkyScene } from './types.ts';
+import { windOf } from './wind.ts';
 
 export interface Surroundings {
   readonly day: CalendarDay;
@@ -10,6 +11,8 @@ export interface Surroundings {
   readonly cloud: number;
   /** Rain as a share of a downpour, 0 to 1: of a call whose file has no storms. */
   readonly rain: number;
+  /** Wind along the plate, m/s, above 0 to the right: as `SkyScene` has it. Where nobody states it, the hour and the weather tell. */
+  readonly wind_ms?: number | undefined;
   /** What falls now, mm/h, and fell in the last six hours, mm: of one whose file has. */
   readonly storm?: { readonly rain_mmh: number; readonly fallen_mm: number };
 }
@@ -61,7 +64,7 @@ function turned(hour: number): number {
 }
 
 /** What stands over the lawn: of the property it says nothing. */
-export function skyOf({ day, secondOfDay, cloud, rain, storm }: Surroundings): SkyScene {
+export function skyOf({ day, secondOfDay, cloud, rain, wind_ms, storm }: Surroundings): SkyScene {
   const yearDay = yearDayOf(day);
   const angle = yearAngle(yearDay);
   const hour = secondOfDay / 3600 - NOON_h;
@@ -75,6 +78,7 @@ export function skyOf({ day, secondOfDay, cloud, rain, storm }: Surroundings): S
     // No rain without a cloud to fall from.
     cloud: rain_mmh > 0 ? Math.max(cloud, 0.75) : cloud,
     rain_mmh,
+    wind_ms: wind_ms ?? windOf(day, secondOfDay, cloud, rain_mmh),
     wet: clamp(fallen_mm / PUDDLES_mm + (rain_mmh > 0 ? 0.3 : 0), 0, 1),
     date: { year: day.year, month: day.month, day: day.day },
     yearDay,

@@ -256,6 +256,11 @@ export interface SkyScene {
   readonly cloud: number;
   /** Rain that falls now, mm/h. */
   readonly rain_mmh: number;
+  /**
+   * Wind along the plate, m/s, a few metres over the lawn: above 0 it blows to the right. The plate looks south with east on
+   * its left, so such a wind comes from the east and one below 0 from the west.
+   */
+  readonly wind_ms: number;
   /** How wet the ground lies, 0 dry to 1 standing in puddles. */
   readonly wet: number;
   /** Day of the calendar, and of the year, 1 to 366: trees and lawn follow it. */

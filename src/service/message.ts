@@ -10,6 +10,7 @@ export type Measure =
   | 'volume_m3'
   | 'waterFlow_Ls'
   | 'airFlow_Lmin'
+  | 'wind_ms'
   | 'concentration_mgL'
   | 'current_A'
   | 'voltage_V'

@@ -1,5 +1,6 @@
 import { picture } from './en/picture.ts';
 import { plates } from './en/plates.ts';
+import { sky } from './en/sky.ts';
 
 /** What a picture says that is looked into, seen close up or kept, in English. */
-export const ofPicture = { ...picture, ...plates };
+export const ofPicture = { ...picture, ...plates, ...sky };

@@ -18,6 +18,8 @@ export type UnitId =
   | 'Ls'
   | 'cfm'
   | 'Lmin'
+  | 'mph'
+  | 'ms'
   | 'mgL'
   | 'A'
   | 'V'
@@ -52,6 +54,7 @@ const INCH_PER_M = 1 / 0.0254;
 const GAL_PER_M3 = 264.172052;
 const GPM_PER_LS = 15.850323;
 const CFM_PER_LMIN = 0.0353147;
+const MPH_PER_MS = 3600 / 1609.344;
 /** Lengths from here on read better in feet or metres than in inches or centimetres. */
 const LONG_M = 2.5;
 /** Holes and gaps below this read better in millimetres. */
@@ -63,7 +66,7 @@ const LARGE_M3 = 10;
 
 type Same = Exclude<
   Measure,
-  'pressure_kPa' | 'length_m' | 'volume_m3' | 'waterFlow_Ls' | 'airFlow_Lmin' | 'temperature_C' | 'clock_s'
+  'pressure_kPa' | 'length_m' | 'volume_m3' | 'waterFlow_Ls' | 'airFlow_Lmin' | 'wind_ms' | 'temperature_C' | 'clock_s'
 >;
 
 /** Measures that read alike in both systems. */
@@ -100,6 +103,8 @@ function scaleOf(measure: Exclude<Measure, 'clock_s'>, value: number, units: Uni
       return us ? { unit: 'gpm', per: GPM_PER_LS, step: 0.1 } : { unit: 'Ls', per: 1, step: 0.01 };
     case 'airFlow_Lmin':
       return us ? { unit: 'cfm', per: CFM_PER_LMIN, step: 0.1 } : { unit: 'Lmin', per: 1, step: 1 };
+    case 'wind_ms':
+      return us ? { unit: 'mph', per: MPH_PER_MS, step: 1 } : { unit: 'ms', per: 1, step: 0.5 };
     case 'temperature_C':
       return us ? { unit: 'F', per: 1.8, offset: 32, step: 1 } : { unit: 'C', per: 1, step: 1 };
     default:

@@ -1,21 +1,23 @@
 /** Everything behind the works: sky, hills, house, ground by the season. */
 import { Container } from 'pixi.js';
 import { Cel } from './cel.ts';
+import { Drift } from './drift.ts';
 import { paintGround } from './ground.ts';
 import { paintHouseInk, paintHousePencil } from './house.ts';
 import { Inked } from './inked.ts';
 import type { Layout } from './layout.ts';
+import type { Mover } from './motion.ts';
 import type { OpenAir } from './openAir.ts';
 import { box } from './pen.ts';
 import { GREEN } from './season.ts';
 import type { Print } from './sheet.ts';
 import { paintClouds, paintDaySky, paintHills, paintSun, SUN_ROOM, skyPoint } from './sky.ts';
 
-export class Backdrop {
+export class Backdrop implements Mover {
   readonly root = new Container();
   readonly #day = new Cel();
   readonly #sun = new Cel();
-  readonly #clouds = new Cel();
+  readonly #clouds = new Drift();
   readonly #hills = new Cel();
   readonly #ground = new Cel();
   readonly #house = new Inked();
@@ -24,7 +26,7 @@ export class Backdrop {
     this.root.addChild(
       this.#day.sprite,
       this.#sun.sprite,
-      this.#clouds.sprite,
+      this.#clouds.root,
       this.#hills.sprite,
       this.#ground.sprite,
       this.#house.root,
@@ -47,8 +49,8 @@ export class Backdrop {
     this.#day.show(above, p.scale * 0.5, 'day', (pen) => paintDaySky(pen, above));
     this.#showSun(p);
     const cover = sky.cloud > 0.5 ? 0 : Math.round(sky.cloud * 12) / 12;
-    this.#clouds.show(above, p.scale, `c${cover}`, (pen) => paintClouds(pen, cover));
-    this.#clouds.sprite.alpha = 1 - 0.72 * night;
+    this.#clouds.show(above, p.scale, `${cover}`, sky.wind_ms, (pen, gone) => paintClouds(pen, cover, gone));
+    this.#clouds.root.alpha = 1 - 0.72 * night;
     this.#hills.show(above, p.scale, season.key, (pen) => paintHills(pen, above, season));
     const below = box(
       area.x,
@@ -70,9 +72,15 @@ export class Backdrop {
     );
   }
 
+  /** Clouds move along with what else does; for them alone no frame is drawn. */
+  step(_t: number, dt: number): boolean {
+    this.#clouds.step(dt);
+    return false;
+  }
+
   stale(): void {
     this.#house.stale();
-    for (const c of [this.#day, this.#sun, this.#clouds, this.#hills, this.#ground]) c.stale();
+    for (const c of [this.#day, this.#sun, this.#clouds.cel, this.#hills, this.#ground]) c.stale();
   }
 
   #showSun({ scene, scale }: Print): void {

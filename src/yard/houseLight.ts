@@ -2,9 +2,13 @@
 import { INK } from './ink.ts';
 import { box, draw, type Pen, rect } from './pen.ts';
 
+/** The middle of the lit window on the plate. */
+export const WINDOW = [94, -92] as const;
+
 /** Warm light in the window, laid over the night. */
 export function paintHouseLight(pen: Pen): void {
-  const g = pen.createRadialGradient(94, -92, 4, 94, -92, 96);
+  const [x, y] = WINDOW;
+  const g = pen.createRadialGradient(x, y, 4, x, y, 96);
   g.addColorStop(0, 'rgba(255,206,120,0.75)');
   g.addColorStop(0.4, 'rgba(255,190,96,0.22)');
   g.addColorStop(1, 'rgba(255,180,80,0)');

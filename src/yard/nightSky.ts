@@ -1,5 +1,6 @@
 /** The sky when it is not a fair day: night, stars, the moon in its phase, dawn and dusk, a covered sky. */
 import type { SkyScene } from '../scene/types.ts';
+import { around } from './drift.ts';
 import { noise } from './hash.ts';
 import { mix } from './ink.ts';
 import { PLATE_WIDTH } from './layout.ts';
@@ -87,8 +88,19 @@ export function paintGlow(pen: Pen, view: Box, sky: SkyScene): void {
   pen.fillRect(x - 420, -460, 840, 470);
 }
 
-/** A lid of cloud: puffs with the hatching of an engraving, over as much of the sky as is covered, darker with rain. */
-export function paintCover(pen: Pen, view: Box, cover: number, rain_mmh: number): void {
+/** Room beyond the plate on either side, in which no cloud is seen whole or in part. */
+const EDGE = 180;
+const ROUND = PLATE_WIDTH + 2 * EDGE;
+
+interface Cover {
+  readonly cover: number;
+  readonly rain_mmh: number;
+  readonly gone: number;
+}
+
+/** A lid of cloud: puffs with the hatching of an engraving, over as much of the sky as is covered, darker with rain, so far
+ * on its way: it goes round behind the edges of the plate. */
+export function paintCover(pen: Pen, view: Box, { cover, rain_mmh, gone }: Cover): void {
   const r = noise(19);
   const dark = Math.min(1, rain_mmh / 8);
   const body = mix('#d3d6cf', '#7b8891', dark);
@@ -99,7 +111,9 @@ export function paintCover(pen: Pen, view: Box, cover: number, rain_mmh: number)
   for (let row = 0; row < rows; row++) {
     const y0 = top + ((row + 0.2) / rows) * (-88 - top);
     const size = 62 - row * 8;
-    for (let x = -160 + row * 43; x < PLATE_WIDTH + 200; x += size * 1.25) {
+    const puffs = Math.round(ROUND / (size * 1.25));
+    for (let i = 0; i < puffs; i++) {
+      const x = around(-160 + row * 43 + (i * ROUND) / puffs + gone, -EDGE, ROUND);
       const keep = r() < cover ** 0.7;
       const y = y0 + (r() - 0.5) * 26;
       const radius = size * (0.75 + 0.4 * r());

@@ -2,10 +2,12 @@
 import { CanvasSource, Container, Texture } from 'pixi.js';
 import type { SkyScene } from '../scene/types.ts';
 import { Cel } from './cel.ts';
+import { Drift } from './drift.ts';
 import { Dusk } from './dusk.ts';
 import { Flash } from './flash.ts';
 import { paintHouseLight } from './houseLight.ts';
 import type { Layout } from './layout.ts';
+import { moonlight } from './moonlight.ts';
 import type { Mover } from './motion.ts';
 import { glowOf, MOON_ROOM, paintCover, paintGlow, paintMoon, paintNightSky } from './nightSky.ts';
 import { box, draw } from './pen.ts';
@@ -38,13 +40,13 @@ export class OpenAir implements Mover {
   readonly #night = new Cel();
   readonly #moon = new Cel();
   readonly #glow = new Cel();
-  readonly #cover = new Cel();
+  readonly #cover = new Drift();
   readonly #rain: Rain;
   readonly #flash = new Flash();
 
   constructor() {
     this.#rain = new Rain(streak());
-    this.behind.addChild(this.#night.sprite, this.#glow.sprite, this.#moon.sprite, this.#flash.sky, this.#cover.sprite);
+    this.behind.addChild(this.#night.sprite, this.#glow.sprite, this.#moon.sprite, this.#flash.sky, this.#cover.root);
     this.over.addChild(this.dusk.near.sprite, this.#light.sprite);
     this.root.addChild(this.#rain.root, this.#flash.root);
   }
@@ -72,26 +74,29 @@ export class OpenAir implements Mover {
     const cover = Math.round(sky.cloud * 8) / 8;
     const rain = Math.round(sky.rain_mmh);
     if (sky.cloud > 0.5) {
-      this.#cover.show(above, p.scale, `${cover}|${rain}`, (pen) => paintCover(pen, above, cover, rain));
+      this.#cover.show(above, p.scale, `${cover}|${rain}`, sky.wind_ms, (pen, gone) =>
+        paintCover(pen, above, { cover, rain_mmh: rain, gone }),
+      );
       const dim = Math.round(255 - 165 * night);
-      this.#cover.sprite.tint = (dim << 16) | (Math.min(255, dim + 8) << 8) | Math.min(255, dim + 24);
+      this.#cover.cel.sprite.tint = (dim << 16) | (Math.min(255, dim + 8) << 8) | Math.min(255, dim + 24);
     } else this.#cover.hide();
     if (night > 0.25) {
       this.#light.show(box(-26, -200, 260, 230), p.scale, 'l', (pen) => paintHouseLight(pen));
       this.#light.sprite.alpha = Math.min(1, (night - 0.25) * 1.6);
     } else this.#light.hide();
     this.dusk.print(layout, p, night * (1 - moonlight(sky)), seasonOf(sky).leaves);
-    this.#rain.set(area, sky.rain_mmh, layout.perMetre);
+    this.#rain.set(area, sky, layout.perMetre);
     this.#flash.set(above, sky, p.still);
   }
 
   step(t: number, dt: number): boolean {
+    this.#cover.step(dt);
     const raining = this.#rain.step(t, dt);
     return this.#flash.step(t) || raining;
   }
 
   stale(): void {
-    for (const cel of [this.#light, this.dusk, this.#night, this.#moon, this.#glow, this.#cover]) cel.stale();
+    for (const cel of [this.#light, this.dusk, this.#night, this.#moon, this.#glow, this.#cover.cel]) cel.stale();
   }
 
   #showMoon({ moon, cloud }: SkyScene, scale: number, night: number): void {
@@ -105,9 +110,4 @@ export class OpenAir implements Mover {
     this.#moon.show(area, scale, `${age}`, (pen) => paintMoon(pen, x, y, age));
     this.#moon.sprite.alpha = (0.25 + 0.75 * night) * (1 - 0.6 * cloud);
   }
-}
-
-/** How much of the dark a moon takes away: by its height, the share of it that is lit, and the clouds before it. */
-function moonlight({ moon, cloud }: SkyScene): number {
-  return (0.35 * Math.max(0, moon.up) * (1 - cloud) * (1 - Math.cos(2 * Math.PI * moon.age))) / 2;
 }

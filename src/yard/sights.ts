@@ -1,11 +1,12 @@
 /** What lies under the glass: pipes, the air line, floats, diffusers, the water of a chamber; each with what is known of it. */
 import type { ChamberId, ChamberScene, FloatScene, FlowScene, Scene } from '../scene/types.ts';
-import type { Message, MessageValue } from '../service/message.ts';
+import type { Message } from '../service/message.ts';
 import { manifoldY } from './aeration.ts';
 import { inkShare } from './ink.ts';
 import { floatName, length, partName, pressure } from './labels.ts';
 import type { Layout } from './layout.ts';
 import { BORE_m, pipeDepth_m } from './pipeDepth.ts';
+import { skySaid } from './skySaid.ts';
 
 type Point = readonly [x: number, y: number];
 
@@ -51,8 +52,6 @@ const say = (id: GlassWord, values?: Message['values']): Message => (values === 
 
 type GlassWord =
   | 'glass.nothing'
-  | 'glass.sky.dry'
-  | 'glass.sky.rain'
   | 'glass.unseen'
   | 'glass.pipe.open'
   | 'glass.pipe.still'
@@ -86,7 +85,7 @@ export function sightAt(layout: Layout, scene: Scene, at: Point): Sight {
   if (near !== undefined) return near.thing.sight();
   const chamber = chamberAt(layout, at);
   if (chamber === null)
-    return { cut: { kind: 'none' }, says: at[1] < HILLTOPS ? skySaid(scene) : say('glass.nothing') };
+    return { cut: { kind: 'none' }, says: at[1] < HILLTOPS ? skySaid(scene.sky) : say('glass.nothing') };
   return waterSight(scene, scene.chambers[chamber]);
 }
 
@@ -108,14 +107,6 @@ export function stopsOf(layout: Layout, scene: Scene): readonly Point[] {
 
 /** Over this there is but sky, units of the plate. */
 const HILLTOPS = -84;
-
-/** What everybody sees who looks up: the picture's weather in words. */
-function skySaid({ sky }: Scene): Message {
-  const cloud: MessageValue = { measure: 'share', value: sky.cloud, resolution: 0.1 };
-  if (sky.rain_mmh <= 0) return say('glass.sky.dry', { cloud });
-  const rain: MessageValue = { measure: 'length_m', value: sky.rain_mmh / 1000, resolution: 0.001 };
-  return say('glass.sky.rain', { cloud, rain });
-}
 
 function things(layout: Layout, scene: Scene): readonly Thing[] {
   const { trash, aeration, riser, pump, discFilter: d } = layout;

@@ -1,11 +1,16 @@
 /** The purple risers of the spray heads and the line that feeds them. */
-
+import type { FieldScene } from '../scene/types.ts';
 import { CARD, INK, PAPER, PENCIL, PURPLE } from './ink.ts';
 import type { Layout } from './layout.ts';
 import { newPath } from './path.ts';
 import { box, draw, lined, type Pen, pipe, rect } from './pen.ts';
 
 export const HEAD_UP = 20;
+
+/** How far the heads are up, 0 to 1, at a pressure: they rise on the first tenth of what they are made for. */
+export function headsUp(pressure_kPa: number, { designPressure_kPa }: FieldScene): number {
+  return Math.min(1, Math.max(0, pressure_kPa / (designPressure_kPa * 0.1)));
+}
 
 function headPath(layout: Layout): string {
   return `M${layout.discFilter.x + layout.discFilter.width - 3} 22H1900`;

@@ -2,7 +2,7 @@
 
 /**
  * How fast the middling drop of a rain falls, m/s: its width by the drop sizes of Marshall and Palmer 1948, its speed
- * after Atlas 1973 (both from memory). The weather has no wind: it falls straight.
+ * after Atlas 1973 (both from memory).
  */
 export function fallSpeed(rain_mmh: number): number {
   const width_mm = 3.67 / (4.1 * rain_mmh ** -0.21);

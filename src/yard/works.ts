@@ -22,7 +22,8 @@ import { type Box, box, textWidth } from './pen.ts';
 import { isPlain } from './season.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
-import { Spray } from './spray.ts';
+import type { Spray } from './spray.ts';
+import { headsUp } from './sprayField.ts';
 import type { Waters } from './waters.ts';
 
 /** Least height of the plate: sky for the panel's lamp, the deepest tank, the callouts. */
@@ -40,11 +41,11 @@ export class Works implements Sheet {
   readonly #chambers = new Chambers();
   readonly #floats = new Floats();
   readonly #bubbles: Bubbles;
-  readonly #spray: Spray;
   readonly #effects: Effects;
   readonly #sparks: Sparks;
   #air: OpenAir | null = null;
   #waters: Waters | null = null;
+  #spray: Spray | null = null;
   readonly #coming = new Map<string, Promise<void>>();
   readonly #names = new Cel();
   readonly #notes = new Cel();
@@ -61,7 +62,6 @@ export class Works implements Sheet {
   constructor(sparks: Sparks) {
     this.#bubbles = new Bubbles(sparks.bubble);
     this.#sparks = sparks;
-    this.#spray = new Spray(sparks.bead);
     this.#effects = new Effects(sparks);
     const f = this.#fixtures;
     this.root.addChild(
@@ -74,7 +74,6 @@ export class Works implements Sheet {
       f.above,
       f.lamp,
       this.#effects.root,
-      this.#spray.root,
       this.#names.sprite,
       this.#notes.sprite,
       this.#frame.sprite,
@@ -131,6 +130,18 @@ export class Works implements Sheet {
         root.addChildAt(waters.root, root.getChildIndex(this.#fixtures.above) + 1);
       });
     }
+    if (
+      this.#spray === null &&
+      field.kind === 'spray' &&
+      field.ink.kind !== 'pencil' &&
+      (field.headPressure_kPa ?? 0) > 0
+    ) {
+      want('spray', async () => {
+        const spray = new (await import('./spray.ts')).Spray(this.#sparks.bead);
+        this.#spray = spray;
+        root.addChildAt(spray.root, root.getChildIndex(this.#effects.root) + 1);
+      });
+    }
     if (this.#fixtures.rare === null && (field.kind === 'drip' || ultraviolet.present)) {
       want('rare', async () => {
         this.#fixtures.rare = await import('./rareParts.ts');
@@ -175,7 +186,7 @@ export class Works implements Sheet {
     if (easing) this.#paintMoving(layout, p);
     if (easing) this.#fixtures.print(layout, p, this.#headsUp(p));
     let moving = easing;
-    for (const m of [this.#bubbles, this.#waters, this.#spray, this.#effects, this.#air]) {
+    for (const m of [this.#backdrop, this.#bubbles, this.#waters, this.#spray, this.#effects, this.#air]) {
       moving = m?.step(t, dt) || moving;
     }
     return moving;
@@ -214,7 +225,7 @@ export class Works implements Sheet {
   }
 
   #headsUp(p: Print): number {
-    return Spray.up(this.#pressure(), p.scene.field);
+    return headsUp(this.#pressure(), p.scene.field);
   }
 
   #aim(p: Print): void {
@@ -237,7 +248,7 @@ export class Works implements Sheet {
     const known = level !== null && air.bubbles_Lmin !== null;
     this.#bubbles.set(layout, known ? (air.bubbles_Lmin ?? 0) : 0, surface, inkShare(air.ink), air.ink.kind !== 'live');
     this.#waters?.set(layout, scene, this.#eased);
-    this.#spray.set(layout, this.#pressure(), scene.field);
+    this.#spray?.set(layout, this.#pressure(), scene);
     this.#effects.set(layout, scene);
   }
 

@@ -53,8 +53,8 @@ describe('the glass', () => {
 
   it('says the weather where it is held to the sky', () => {
     const upAt = (scene: Scene) => sightAt(layOut(scene, PER_METRE), scene, [500, -150]).says;
-    expect(upAt(SCENES.idleDay)).toMatchObject({ id: 'glass.sky.dry', values: { cloud: { value: 0.1 } } });
-    expect(upAt(SCENES.stormNight)).toMatchObject({ id: 'glass.sky.rain', values: { rain: { value: 0.014 } } });
+    expect(upAt(SCENES.idleDay)).toMatchObject({ id: 'sky.dry', values: { cloud: { value: 0.1 } } });
+    expect(upAt(SCENES.stormNight)).toMatchObject({ id: 'sky.rain', values: { rain: { value: 0.014 } } });
   });
 
   it('has seen nothing when the phone rings, whatever the truth is', () => {

@@ -1,6 +1,7 @@
 import '../css/yard-words.css';
 import type { CallView, PartView } from '../../calls/view.ts';
 import { formatClock } from '../../words/measure.ts';
+import { skySaid } from '../../yard/skySaid.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { Said } from '../screen.tsx';
@@ -20,6 +21,9 @@ export function YardWords({ view }: { view: CallView }) {
     <div class="yard-words">
       <h2>{desk.t('access.yard')}</h2>
       <p class="small">{desk.t('access.yard.lead')}</p>
+      <p class="yard-drawn">
+        <Said message={skySaid(view.scene.sky)} />
+      </p>
       <ol>
         {parts.map((part) => (
           <li key={part.id} data-part={part.id}>

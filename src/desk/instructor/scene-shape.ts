@@ -123,6 +123,7 @@ export const scene: Shape<Scene> = fields({
     daylight: finite,
     cloud: finite,
     rain_mmh: finite,
+    wind_ms: finite,
     wet: finite,
     date: fields({ year: finite, month: finite, day: finite }),
     yearDay: finite,

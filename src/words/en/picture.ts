@@ -4,8 +4,6 @@ export const picture = {
     'Move it with the pointer, a finger or the arrow keys. Enter goes to the next thing along the water, Escape puts it away.',
   'glass.away': 'Put the glass away',
   'glass.nothing': 'Nothing to look into here.',
-  'glass.sky.dry': 'Sky: {cloud} under cloud, no rain.',
-  'glass.sky.rain': 'Sky: {cloud} under cloud, {rain} of rain an hour.',
   'glass.unseen': '{name}: not seen yet.',
   'glass.pipe.open': '{name}: {flow}, about {depth} deep in a bore of {bore}.',
   'glass.pipe.still': '{name}: no water runs to speak of.',

@@ -5,8 +5,6 @@ export const picture: Readonly<Record<keyof typeof english, string>> = {
     'Muévala con el puntero, un dedo o las flechas. Intro va a la siguiente cosa por el camino del agua, Escape la guarda.',
   'glass.away': 'Guardar la lupa',
   'glass.nothing': 'Aquí no hay nada que ver por dentro.',
-  'glass.sky.dry': 'Cielo: {cloud} con nubes, sin lluvia.',
-  'glass.sky.rain': 'Cielo: {cloud} con nubes, {rain} de lluvia por hora.',
   'glass.unseen': '{name}: aún no visto.',
   'glass.pipe.open': '{name}: {flow}, unos {depth} de agua en un tubo de {bore}.',
   'glass.pipe.still': '{name}: casi no corre agua.',

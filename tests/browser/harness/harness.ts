@@ -39,6 +39,11 @@ const harness = {
   yard,
   pressed,
   show: (name: SceneName) => yard.draw(SCENES[name]),
+  /** The same scene in another wind. */
+  blow: (name: SceneName, wind_ms: number) => {
+    const scene: Scene = SCENES[name];
+    yard.draw({ ...scene, sky: { ...scene.sky, wind_ms } });
+  },
   /** The same values in new objects. */
   showCopy: (name: SceneName) => yard.draw(structuredClone(SCENES[name])),
   /** A maker that lets truth through behind a pencil part: the drawing must not show it. */

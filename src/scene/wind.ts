@@ -22,6 +22,8 @@ const GUST = 0.12;
 const GUST_STORM = 0.35;
 const GUST_s = 240;
 const HEAVY_mmh = 7.6;
+/** No more than a call may state. */
+const MOST_ms = 20;
 
 /**
  * Wind along the plate, m/s, in tenths: above 0 it blows to the right of the picture, which looks south, so that it comes
@@ -33,7 +35,8 @@ export function windOf(day: CalendarDay, secondOfDay: number, cloud: number, rai
   const strength = NIGHT_ms + AFTERNOON_ms * (1 - SHADED * cloud) * stirred + RAIN_ms * Math.sqrt(rain_mmh);
   const gusts = GUST + (GUST_STORM - GUST) * clamp(rain_mmh / HEAVY_mmh, 0, 1);
   const gust = 1 + gusts * (2 * between((days * 86_400) / GUST_s, (n) => draw(SEED, 'gust', n)) - 1);
-  return Math.floor(10 * between(days - 0.5, ofDay) * strength * gust + 0.5) / 10;
+  const wind_ms = clamp(between(days - 0.5, ofDay) * strength * gust, -MOST_ms, MOST_ms);
+  return Math.floor(10 * wind_ms + 0.5) / 10;
 }
 
 /** A day's own share of the wind, with its side, at its noon. */

@@ -106,11 +106,11 @@ export class Spray implements Mover {
             else g.lineTo(x + this.#at(stream, k, 0), this.#at(stream, k, 1));
           }
         };
-        trace(0, 0.98);
+        trace(0, 1);
         g.stroke({ width: 4.2, color: 0x6fa6b4, alpha: 0.32 * bright });
         trace(0, 0.72);
         g.stroke({ width: 1.9, color: colour, alpha: 0.9 * bright });
-        trace(0.72, 0.97);
+        trace(0.72, 0.99);
         g.stroke({ width: 1.2, color: colour, alpha: 0.55 * bright });
       }
     }

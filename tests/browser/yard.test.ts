@@ -91,6 +91,36 @@ inBrowser('the drawn yard', () => {
     await page.close();
   });
 
+  it('drives spray and rain with the wind, either way and always alike', async () => {
+    const { page, errors } = await open({ scene: 'idleDay', still: true, height: 420 });
+    for (const scene of ['stillSpray', 'springRain', 'stormNight'] as const) {
+      const seen: string[] = [];
+      for (const wind of [0, 5, -5, 0, 5]) {
+        await page.evaluate(([s, w]) => window.harness.blow(s, w), [scene, wind] as const);
+        seen.push(await picture(page));
+      }
+      expect(new Set(seen).size, scene).toBe(3);
+      expect(seen.slice(3), scene).toEqual(seen.slice(0, 2));
+    }
+    // Dry, and nothing sprays: nothing shows a wind.
+    await page.evaluate(() => window.harness.show('callStart'));
+    const calm = await picture(page);
+    await page.evaluate(() => window.harness.blow('callStart', 8));
+    expect(await picture(page)).toBe(calm);
+    expect(errors).toEqual([]);
+    await page.close();
+  });
+
+  it('lets clouds go while something else moves, and draws no frame for them alone', async () => {
+    const { page } = await open({ scene: 'callStart' });
+    await page.evaluate(() => window.harness.blow('callStart', 12));
+    await quiet(page);
+    const before = await page.evaluate(() => window.harness.yard.frames);
+    await page.waitForTimeout(300);
+    expect(await page.evaluate(() => window.harness.yard.frames)).toBe(before);
+    await page.close();
+  });
+
   const TRUTHS = [
     ['callStart', 'nightAlarm'],
     ['u2Start', 'u2Tripped'],

@@ -175,12 +175,13 @@ export function ChoiceField({ path, label, help, options }: ChoiceProps) {
 
 interface SliderProps extends FieldProps {
   readonly otherwise: number;
+  readonly least?: number;
   readonly most?: number;
   readonly step?: number;
   readonly tell: (value: number) => string;
 }
 
-export function SliderField({ path, label, otherwise, most = 1, step = 0.01, tell }: SliderProps) {
+export function SliderField({ path, label, otherwise, least = 0, most = 1, step = 0.01, tell }: SliderProps) {
   const build = useBuild();
   const kept = valueAt(build.draft, path);
   const value = typeof kept === 'number' ? kept : otherwise;
@@ -190,7 +191,7 @@ export function SliderField({ path, label, otherwise, most = 1, step = 0.01, tel
       <div class="beside">
         <input
           type="range"
-          min={0}
+          min={least}
           max={most}
           step={step}
           value={value}

@@ -67,7 +67,12 @@ export class Looker {
     const { days, draft } = this;
     if (!days) return undefined;
     const unit = days.unitAt(at_s);
-    const sky = { cloud: Number(valueAt(draft, 'weather.cloud')), rain: Number(valueAt(draft, 'weather.rain')) };
+    const wind = valueAt(draft, 'weather.wind_ms');
+    const sky = {
+      cloud: Number(valueAt(draft, 'weather.cloud')),
+      rain: Number(valueAt(draft, 'weather.rain')),
+      wind_ms: typeof wind === 'number' ? wind : undefined,
+    };
     const day = calendarDay(days.preview.firstDay + Math.floor(at_s / 86_400));
     return xray(unit, Math.max(unit.t, Math.min(at_s, unit.horizon())), { day, secondOfDay: at_s % 86_400, ...sky });
   }

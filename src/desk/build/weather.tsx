@@ -1,11 +1,14 @@
 import { lengthAt, valueAt } from '../../build/draft.ts';
+import { windSaid } from '../../yard/skySaid.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import { InstantField, SliderField, StepTitle } from './fields.tsx';
+import { InstantField, SliderField, StepTitle, Tick } from './fields.tsx';
 import { NumberField } from './number-field.tsx';
 import { useBuild } from './state.ts';
 
 const MOST_STORMS = 20;
+/** The strongest wind that can be set here, m/s: near gale (Beaufort, from memory). */
+const MOST_WIND_ms = 15;
 
 /** Sky, ground and storms; what the household uses follows from the property and from faults of use. */
 export function WeatherStep() {
@@ -28,6 +31,7 @@ export function WeatherStep() {
         <SliderField path="weather.rain" label={t('build.rain')} otherwise={0} step={0.1} tell={share} />
       </div>
       <p class="small">{t('build.rain.help')}</p>
+      <Wind />
       <h3>{t('build.storms')}</h3>
       <ul class="rows">
         {Array.from({ length: storms }, (_, i) => (
@@ -58,5 +62,34 @@ export function WeatherStep() {
       )}
       <p class="small">{t('build.use.help')}</p>
     </section>
+  );
+}
+
+/** Left to the day and the weather, or set: from the west on the left of the slider, from the east on its right. */
+function Wind() {
+  const { t, speak } = useDesk();
+  const build = useBuild();
+  const set = valueAt(build.draft, 'weather.wind_ms') !== undefined;
+  return (
+    <>
+      <Tick
+        label={t('build.wind.own')}
+        checked={!set}
+        onChange={(own) => build.set('weather.wind_ms', own ? undefined : 0)}
+      />
+      {set && (
+        <div class="fields">
+          <SliderField
+            path="weather.wind_ms"
+            label={t('build.wind')}
+            otherwise={0}
+            least={-MOST_WIND_ms}
+            most={MOST_WIND_ms}
+            step={0.5}
+            tell={(value) => speak.value(windSaid(value))}
+          />
+        </div>
+      )}
+    </>
   );
 }

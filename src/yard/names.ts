@@ -232,3 +232,11 @@ function broken(name: string, width: number, measure: (line: string) => number):
 function within(b: Box, [x, y]: Point): boolean {
   return x >= b.x && x <= b.x + b.width && y >= b.y && y <= b.y + b.height;
 }
+
+/** Where words may stand on the screen. Over a piece of the plate the page's buttons lie along the foot. */
+export function roomForWords({ x, y, width, height }: Box, size: number, narrow: boolean, whole: boolean): Box {
+  const edge = size * 0.4;
+  // On a narrow screen the alarm and a button come over the top.
+  const top = narrow ? size * 7 : edge;
+  return box(x + edge, y + top, width - 2 * edge, height - top - (whole ? edge : size * 4));
+}

@@ -15,11 +15,11 @@ import { Floats } from './floats.ts';
 import { inkShare } from './ink.ts';
 import { fieldName, partName } from './labels.ts';
 import { type Layout, layOut, PLATE_TOP, PLATE_WIDTH } from './layout.ts';
-import { type Name, namesOnPlate, namesWithin, type Setting } from './names.ts';
+import { type Name, namesOnPlate, namesWithin, roomForWords, type Setting } from './names.ts';
+import { type Needed, neededFor } from './needed.ts';
 import { paintNotes } from './notes.ts';
 import type { OpenAir } from './openAir.ts';
 import { type Box, box, textWidth } from './pen.ts';
-import { isPlain } from './season.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
 import type { Spray } from './spray.ts';
@@ -46,7 +46,8 @@ export class Works implements Sheet {
   #air: OpenAir | null = null;
   #waters: Waters | null = null;
   #spray: Spray | null = null;
-  readonly #coming = new Map<string, Promise<void>>();
+  readonly #coming = new Map<Needed, Promise<unknown>>();
+  readonly #here = new Set<Needed>();
   readonly #names = new Cel();
   readonly #notes = new Cel();
   readonly #frame = new Cel();
@@ -105,49 +106,32 @@ export class Works implements Sheet {
   }
 
   /** What is still to be fetched before a scene can be drawn whole; undefined where nothing is, or no longer. */
-  prepare({ sky, flows, field, ultraviolet }: Scene): Promise<unknown> | undefined {
-    const wanted: Promise<void>[] = [];
-    const want = (name: string, fetch: () => Promise<void>) => {
-      const coming = this.#coming.get(name) ?? fetch();
-      this.#coming.set(name, coming);
-      wanted.push(coming);
-    };
-    const { root } = this;
-    if (this.#air === null && !isPlain(sky)) {
-      want('air', async () => {
-        const air = new (await import('./openAir.ts')).OpenAir();
-        this.#air = air;
-        this.#backdrop.hang(air);
-        root.addChildAt(air.over, root.getChildIndex(this.#fixtures.lamp));
-        root.addChildAt(air.root, root.getChildIndex(this.#names.sprite));
-      });
-    }
-    const { relief_Ls: _gush, ...known } = flows;
-    if (this.#waters === null && Object.values(known).some((flow) => flow !== null)) {
-      want('waters', async () => {
-        const waters = new (await import('./waters.ts')).Waters(this.#sparks);
-        this.#waters = waters;
-        root.addChildAt(waters.root, root.getChildIndex(this.#fixtures.above) + 1);
-      });
-    }
-    if (
-      this.#spray === null &&
-      field.kind === 'spray' &&
-      field.ink.kind !== 'pencil' &&
-      (field.headPressure_kPa ?? 0) > 0
-    ) {
-      want('spray', async () => {
-        const spray = new (await import('./spray.ts')).Spray(this.#sparks.bead);
-        this.#spray = spray;
-        root.addChildAt(spray.root, root.getChildIndex(this.#effects.root) + 1);
-      });
-    }
-    if (this.#fixtures.rare === null && (field.kind === 'drip' || ultraviolet.present)) {
-      want('rare', async () => {
-        this.#fixtures.rare = await import('./rareParts.ts');
-      });
-    }
+  prepare(scene: Scene): Promise<unknown> | undefined {
+    const wanted = neededFor(scene).flatMap((part) => {
+      if (this.#here.has(part)) return [];
+      const coming = this.#coming.get(part) ?? this.#fetch(part).then(() => this.#here.add(part));
+      this.#coming.set(part, coming);
+      return [coming];
+    });
     return wanted.length === 0 ? undefined : Promise.all(wanted);
+  }
+
+  async #fetch(part: Needed): Promise<void> {
+    const { root } = this;
+    const at = (child: Container) => root.getChildIndex(child);
+    if (part === 'air') {
+      const air = new (await import('./openAir.ts')).OpenAir();
+      this.#air = air;
+      this.#backdrop.hang(air);
+      root.addChildAt(air.over, at(this.#fixtures.lamp));
+      root.addChildAt(air.root, at(this.#names.sprite));
+    } else if (part === 'waters') {
+      this.#waters = new (await import('./waters.ts')).Waters(this.#sparks);
+      root.addChildAt(this.#waters.root, at(this.#fixtures.above) + 1);
+    } else if (part === 'spray') {
+      this.#spray = new (await import('./spray.ts')).Spray(this.#sparks.bead);
+      root.addChildAt(this.#spray.root, at(this.#effects.root) + 1);
+    } else this.#fixtures.rare = await import('./rareParts.ts');
   }
 
   get layout(): Layout | null {
@@ -256,7 +240,7 @@ export class Works implements Sheet {
   #showWords(layout: Layout, p: Print): void {
     const size = (this.#narrow ? 13 : 14) / p.unit;
     const whole = !this.#narrow && p.view.width > PLATE_WIDTH * 0.9;
-    const free = this.#free(p.view, size, whole);
+    const free = roomForWords(p.view, size, this.#narrow, whole);
     const area = whole ? p.area : p.view;
     const language = p.text(partName('trash-tank'));
     this.#names.show(area, p.scale, `${this.#layoutKey}|${language}|${whole}`, (pen) => {
@@ -302,14 +286,6 @@ export class Works implements Sheet {
     this.#frame.show(area, p.scale, key, (pen) => {
       this.#tag = paintFrame(pen, b, size, { name, flush, free, taken });
     });
-  }
-
-  /** Where words may stand on the screen. Over a piece of the plate the page's buttons lie along the foot. */
-  #free({ x, y, width, height }: Box, size: number, whole: boolean): Box {
-    const edge = size * 0.4;
-    // On a narrow screen the alarm and a button come over the top.
-    const top = this.#narrow ? size * 7 : edge;
-    return box(x + edge, y + top, width - 2 * edge, height - top - (whole ? edge : size * 4));
   }
 }
 

@@ -52,7 +52,11 @@ export default defineConfig(({ mode }) => {
             groups: [
               { name: 'shell', test: SHELL, minShareCount: 2 },
               { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
-              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow|copy|poster)/, minShareCount: 2 },
+              {
+                name: 'sheets',
+                test: /\Wsrc\Wyard\W(?!flow|copy|poster|moonlight|houseLight|skySaid)/,
+                minShareCount: 2,
+              },
             ],
           },
         },

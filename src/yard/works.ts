@@ -3,7 +3,7 @@ import { Container } from 'pixi.js';
 import type { PartId, Scene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import { Backdrop } from './backdrop.ts';
-import { Bubbles } from './bubbles.ts';
+import type { Bubbles } from './bubbles.ts';
 import { paintFrame, paintNames } from './callouts.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
@@ -40,7 +40,7 @@ export class Works implements Sheet {
   readonly #fixtures = new Fixtures();
   readonly #chambers = new Chambers();
   readonly #floats = new Floats();
-  readonly #bubbles: Bubbles;
+  #bubbles: Bubbles | null = null;
   readonly #effects: Effects;
   readonly #sparks: Sparks;
   #air: OpenAir | null = null;
@@ -61,7 +61,6 @@ export class Works implements Sheet {
   #print: Print | null = null;
 
   constructor(sparks: Sparks) {
-    this.#bubbles = new Bubbles(sparks.bubble);
     this.#sparks = sparks;
     this.#effects = new Effects(sparks);
     const f = this.#fixtures;
@@ -69,7 +68,6 @@ export class Works implements Sheet {
       this.#backdrop.root,
       f.below,
       this.#chambers.root,
-      this.#bubbles.root,
       f.pump,
       this.#floats.root,
       f.above,
@@ -128,6 +126,9 @@ export class Works implements Sheet {
     } else if (part === 'waters') {
       this.#waters = new (await import('./waters.ts')).Waters(this.#sparks);
       root.addChildAt(this.#waters.root, at(this.#fixtures.above) + 1);
+    } else if (part === 'bubbles') {
+      this.#bubbles = new (await import('./bubbles.ts')).Bubbles(this.#sparks.bubble);
+      root.addChildAt(this.#bubbles.root, at(this.#chambers.root) + 1);
     } else if (part === 'spray') {
       this.#spray = new (await import('./spray.ts')).Spray(this.#sparks.bead);
       root.addChildAt(this.#spray.root, at(this.#effects.root) + 1);
@@ -230,7 +231,8 @@ export class Works implements Sheet {
     const level = this.#eased.get('aeration');
     const surface = level === null ? layout.aeration.outletY : layout.y(level);
     const known = level !== null && air.bubbles_Lmin !== null;
-    this.#bubbles.set(layout, known ? (air.bubbles_Lmin ?? 0) : 0, surface, inkShare(air.ink), air.ink.kind !== 'live');
+    const rising = known ? (air.bubbles_Lmin ?? 0) : 0;
+    this.#bubbles?.set(layout, rising, surface, inkShare(air.ink), air.ink.kind !== 'live');
     this.#waters?.set(layout, scene, this.#eased);
     this.#spray?.set(layout, this.#pressure(), scene);
     this.#effects.set(layout, scene);

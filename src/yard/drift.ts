@@ -1,12 +1,13 @@
 /** Clouds on the wind: a cel wider than the view, moved by its place and painted anew only when it has run out of its width. */
 import { Container } from 'pixi.js';
 import { Cel } from './cel.ts';
+import { PLATE_WIDTH } from './layout.ts';
 import { type Box, box, type Pen } from './pen.ts';
 
 /** Units of the plate a second for each m/s: clouds stand far off (convention). */
 const PER_MS = 0.4;
 /** What is painted beyond the view on either side, units. */
-export const SPARE = 64;
+const SPARE = 64;
 
 export class Drift {
   readonly root = new Container();
@@ -51,7 +52,12 @@ export class Drift {
   }
 }
 
-/** Round and round, from `from` on for a length. */
-export function around(x: number, from: number, length: number): number {
-  return x - length * Math.floor((x - from) / length);
+/** Room beyond the plate on either side, in which clouds turn from one end to the other: wider than what a view has of it. */
+const EDGE = 480;
+/** The way round, units. */
+export const ROUND = PLATE_WIDTH + 2 * EDGE;
+
+/** Where something is that has come so far. */
+export function around(x: number): number {
+  return x - ROUND * Math.floor((x + EDGE) / ROUND);
 }

@@ -1,9 +1,8 @@
 /** The sky when it is not a fair day: night, stars, the moon in its phase, dawn and dusk, a covered sky. */
 import type { SkyScene } from '../scene/types.ts';
-import { around } from './drift.ts';
+import { around, ROUND } from './drift.ts';
 import { noise } from './hash.ts';
 import { mix } from './ink.ts';
-import { PLATE_WIDTH } from './layout.ts';
 import { newPath } from './path.ts';
 import { type Box, disc, draw, fade, type Pen } from './pen.ts';
 import { skyPoint } from './sky.ts';
@@ -88,10 +87,6 @@ export function paintGlow(pen: Pen, view: Box, sky: SkyScene): void {
   pen.fillRect(x - 420, -460, 840, 470);
 }
 
-/** Room beyond the plate on either side, in which no cloud is seen whole or in part. */
-const EDGE = 180;
-const ROUND = PLATE_WIDTH + 2 * EDGE;
-
 interface Cover {
   readonly cover: number;
   readonly rain_mmh: number;
@@ -99,7 +94,7 @@ interface Cover {
 }
 
 /** A lid of cloud: puffs with the hatching of an engraving, over as much of the sky as is covered, darker with rain, so far
- * on its way: it goes round behind the edges of the plate. */
+ * on its way: it goes round beyond the edges of the plate. */
 export function paintCover(pen: Pen, view: Box, { cover, rain_mmh, gone }: Cover): void {
   const r = noise(19);
   const dark = Math.min(1, rain_mmh / 8);
@@ -113,7 +108,7 @@ export function paintCover(pen: Pen, view: Box, { cover, rain_mmh, gone }: Cover
     const size = 62 - row * 8;
     const puffs = Math.round(ROUND / (size * 1.25));
     for (let i = 0; i < puffs; i++) {
-      const x = around(-160 + row * 43 + (i * ROUND) / puffs + gone, -EDGE, ROUND);
+      const x = around(-160 + row * 43 + (i * ROUND) / puffs + gone);
       const keep = r() < cover ** 0.7;
       const y = y0 + (r() - 0.5) * 26;
       const radius = size * (0.75 + 0.4 * r());

@@ -1,6 +1,6 @@
 /** The plain sky by day with its sun and fair clouds, and the hills with their trees by season. */
 import type { BodyScene } from '../scene/types.ts';
-import { around, SPARE } from './drift.ts';
+import { around, ROUND } from './drift.ts';
 import { noise } from './hash.ts';
 import { mix } from './ink.ts';
 import { PLATE_WIDTH } from './layout.ts';
@@ -42,23 +42,18 @@ export function paintSun(pen: Pen, x: number, y: number, up: number): void {
 const CLOUD = 'M-62 14h124c14 0 18-20 2-23-4-16-26-18-33-7-9-17-38-14-41 6-14-8-30 0-27 12-20-4-33 9-25 12z';
 const CLOUD_LINES = 'M-50 8h26M-14 9h40M36 8h22M-30 3h18M8 4h24';
 
-/** Half of the widest cloud, units. */
-const WIDEST = 90;
-/** They go round behind the edges of the plate. */
-const ROUND = PLATE_WIDTH + 2 * (WIDEST + SPARE);
-
 /** Fair clouds, as many as it takes to lie over that share of the horizon, so far on their way. */
 export function paintClouds(pen: Pen, cover: number, gone: number): void {
   const r = noise(5);
   const step = 12;
   const over = new Set<number>();
   for (let i = 0; i < 40 && over.size * step < cover * ROUND; i++) {
-    const x = ((0.24 + i * 0.618) % 1) * ROUND;
+    const x = ((0.36 + i * 0.618) % 1) * ROUND;
     const y = -172 + r() * 62;
     const k = 0.6 + r() * 0.6;
     for (let at = Math.ceil((x - 68 * k) / step); at * step < x + 72 * k; at++) over.add(at);
     pen.save();
-    pen.translate(around(x + gone, -WIDEST - SPARE, ROUND), y);
+    pen.translate(around(x + gone), y);
     pen.scale(k, k);
     draw(pen, CLOUD, { fill: '#fbf7ea', stroke: '#c9c3ae', width: 1.2 });
     draw(pen, CLOUD_LINES, { stroke: '#b9b39f', width: 0.9, alpha: 0.6 });

@@ -127,6 +127,7 @@ inBrowser('a screen reader', () => {
       'The yard in words, level 2',
       ...IN_FLOW.map((part) => `${part}, level 3`),
     ]);
+    expect(words.join(' ')).toMatch(/Sky: \d+% under cloud, .+; (no wind|a .+ from the (east|west), \d+.mph)\./);
     const tank = between(words, /^heading, 1 Trash tank/, /^heading, 2 /);
     expect(tank).toContain('not seen yet');
     expect(named(tank, /^button, /)).toEqual(['0 things to do : Trash tank']);

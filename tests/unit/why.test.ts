@@ -118,7 +118,7 @@ describe('the water that is stored', () => {
   /** Source: a mole of chlorine to a mole of ammonia nitrogen, 70.9 g to 14.0 g. */
   it('says how much chlorine its ammonia can bind', () => {
     const { how } = whyOf(whys, 'residual');
-    const { n, most } = how.values as { n: { value: number }; most: { value: number } };
+    const { n, most } = how.values as unknown as { n: { value: number }; most: { value: number } };
     expect(most.value / n.value).toBeCloseTo(70.9 / 14.0, 1);
   });
 
@@ -155,7 +155,7 @@ describe('the blanket', () => {
     const unit = unitOf('u1');
     unit.advance(2 * DAY);
     const { how } = whyOf(whysOf(unit, 2 * DAY), 'blanket');
-    const { falls, up } = how.values as { falls: { value: number }; up: { value: number } };
+    const { falls, up } = how.values as unknown as { falls: { value: number }; up: { value: number } };
     expect(falls.value).toBeGreaterThan(up.value);
   });
 });

@@ -45,7 +45,7 @@ export default defineConfig(({ mode }) => {
         resolveDependencies: (_file, needs) => needs.filter((name) => name.endsWith('.css')),
       },
       // What the first screen shares with others, what both renderers of Pixi share, and what the sheets of the yard share,
-      // in one file each instead of several: fewer requests, and it packs tighter. What only later parts share stays out of it.
+      // in one file each instead of several: fewer requests, and it packs tighter. What only later parts share stays out.
       // The order of the parts is for the shell too, which draws nothing.
       rolldownOptions: {
         output: {
@@ -55,7 +55,7 @@ export default defineConfig(({ mode }) => {
               { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
               {
                 name: 'sheets',
-                test: /\Wsrc\Wyard\W(?!flow|copy|poster|moonlight|houseLight|skySaid|plate\.|closeUps)/,
+                test: /\Wsrc\Wyard\W(?!flow|copy|poster|plate|closeUps|\w+Plate|staff|floatsTank|moonlight|houseLight|skySaid)/,
                 minShareCount: 2,
               },
             ],

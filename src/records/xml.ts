@@ -32,9 +32,13 @@ function inline(node: Node): string {
 
 const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 
-/** What stands for itself in text and in attributes alike; characters that XML 1.0 has no place for are left out. */
-function escaped(text: string): string {
+/** What is left of a text without the characters that XML 1.0 has no place for. */
+export function writable(text: string): string {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what has to go
-  const clean = text.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
-  return clean.replace(/[&<>"]/g, (one) => ENTITIES[one] ?? one);
+  return text.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
+}
+
+/** What stands for itself in text and in attributes alike. */
+function escaped(text: string): string {
+  return writable(text).replace(/[&<>"]/g, (one) => ENTITIES[one] ?? one);
 }

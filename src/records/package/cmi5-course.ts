@@ -1,7 +1,7 @@
 /** `cmi5.xml`, the course structure: one assignable unit for each call. */
 import type { LocalText } from '../../service/message.ts';
-import { decimal, NUMBER, number } from '../limits.ts';
-import { documentOf, type Element, element } from '../xml.ts';
+import { BeyondLimit, decimal, NUMBER, number } from '../limits.ts';
+import { documentOf, type Element, element, writable } from '../xml.ts';
 import { type Course, courseUuid, type PackedActivity } from './course.ts';
 
 export function courseStructure(course: Course): string {
@@ -34,6 +34,9 @@ function unit({ uuid, title, summary, pass, entry }: PackedActivity, graded: boo
   );
 }
 
+/** A platform trims every text that it takes in, and a title or a description is to be there: a blank one is refused. */
 function local(name: string, { en, es }: LocalText): Element {
+  for (const text of [en, es])
+    if (writable(text).trim() === '') throw new BeyondLimit(name, 'a text of blanks', 'cmi5 13.1');
   return element(name, {}, element('langstring', { lang: 'en' }, en), element('langstring', { lang: 'es' }, es));
 }

@@ -41,8 +41,8 @@ ${limitsTable()}
 
 By their numbers in the list that the standard's own test suite keeps (\`@cmi5/requirements\`, Apache-2.0). A rule is held against every
 statement of every session that a test tells, in \`tests/unit/records/cmi5/rules.ts\`; "statements" is
-\`tests/unit/records/cmi5/statements.test.ts\`, "packages" \`tests/unit/records/packages.test.ts\`, "browser"
-\`tests/browser/platform/cmi5.test.ts\`.
+\`tests/unit/records/cmi5/statements.test.ts\`, "packages" \`tests/unit/records/packages.test.ts\`, "schema"
+\`tests/unit/records/cmi5-schema.test.ts\`, "browser" \`tests/browser/platform/cmi5.test.ts\`.
 
 ${coverageTable()}
 `;

@@ -1,21 +1,14 @@
 /** Ways to spoil an item or a manifest of either version, and what libxml2 has to say of each. */
 import type { Question } from '../../../src/records/qti/question.ts';
+import { lacks, outside, type Spoiled, unmatched } from './spoiled.ts';
 
-export interface Spoiled {
-  readonly what: string;
-  /** The kind of question whose item is spoiled, where it is one. */
+export interface SpoiledItem extends Spoiled {
+  /** The kind of question whose item is spoiled; by default a choice. */
   readonly of?: Question['ask']['kind'];
-  readonly find: RegExp;
-  readonly instead: string;
-  readonly says: RegExp;
 }
 
-const outside = (value: string) => new RegExp(`'${value}' is not an element of the set`);
-const lacks = (attribute: string) => new RegExp(`attribute '${attribute}' is required`);
-const unmatched = (value: string) => new RegExp(`No match found for key-sequence \\['${value}'\\]`);
-
 /** What the standard's own schema refuses. */
-export const ITEMS: readonly Spoiled[] = [
+export const ITEMS: readonly SpoiledItem[] = [
   {
     what: 'a response without its identifier',
     find: / identifier="RESPONSE" card/,
@@ -101,7 +94,7 @@ export const ITEMS: readonly Spoiled[] = [
 ];
 
 /** What ours refuses beyond it. */
-export const STRICTLY: readonly Spoiled[] = [
+export const STRICTLY: readonly SpoiledItem[] = [
   {
     what: 'a question of a response that is not declared',
     find: /(response-?[iI]dentifier)="RESPONSE"/,
@@ -143,7 +136,7 @@ export const STRICTLY: readonly Spoiled[] = [
 ];
 
 /** What 3.0 asks for and 2.2 does not. */
-export const ITEMS_OF_3: readonly Spoiled[] = [
+export const ITEMS_OF_3: readonly SpoiledItem[] = [
   { what: 'a rubric without its use', find: / use="scoring"/, instead: '', says: lacks('use') },
   { what: 'a rubric of no known use', find: / use="scoring"/, instead: ' use="fun"', says: outside('fun') },
   {

@@ -9,7 +9,7 @@ const TEXTS = requirements as Readonly<Record<string, { readonly txt: string }>>
 
 /** Tests that show it, by name; rules are held against every statement of every session that a test tells. */
 const TESTED: Readonly<Record<string, string>> = {
-  '4.4.0.0-1': 'packages: "the course structure of cmi5"',
+  '4.4.0.0-1': 'packages: "the course structure of cmi5"; schema: "is valid, of all calls that ship"',
   '4.4.0.0-2': 'packages: "the course structure of cmi5"',
   '7.0.0.0-1': 'browser: "tells its platform of a call in two sessions"',
   '7.0.0.0-3': 'browser: "tells its platform of a call in two sessions"',
@@ -43,10 +43,10 @@ const TESTED: Readonly<Record<string, string>> = {
   '11.0.0.0-3': 'browser: preferences are fetched before the first statement',
   '11.0.0.0-4': 'browser: the store knows preferences by that name only',
   '11.2.0.0-1': 'statements: "has preferences"; the page sets its sound by it before the first screen',
-  '13.1.4.0-1': 'packages: "the course structure of cmi5": each id once',
+  '13.1.4.0-1': 'packages: "the course structure of cmi5": each id once; schema: "the same unit twice" is refused',
   '13.1.4.0-2': 'packages: "the course structure of cmi5": addresses',
   '13.2.0.0-1':
-    'packages: "the course structure of cmi5", by the sections of the standard; the schema itself is not at hand',
+    'packages: "is named cmi5.xml at the root, in its namespace"; schema: "is valid, of all calls that ship"',
   '14.1.0.0-1': 'packages: "are zipped as the format has it"',
   '14.1.0.0-2': 'packages: "the course structure of cmi5"',
   '14.1.0.0-3': 'packages: "the course structure of cmi5": addresses are relative and in the package',

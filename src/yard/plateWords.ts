@@ -1,8 +1,8 @@
 /** What is written on a close-up: names with a line to what they name, and a card of readings. */
 import type { Message } from '../service/message.ts';
-import { CARD, INK, PAPER } from './ink.ts';
+import { CARD, CAUTION, INK, PAPER } from './ink.ts';
 import { type CloseupLabel, label } from './labels.ts';
-import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
+import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, wrap, write } from './pen.ts';
 import { PLATE, type PlateWords } from './plate.ts';
 
 const HALO = 'rgba(246,240,225,0.85)';
@@ -42,10 +42,15 @@ export function pointTo(pen: Pen, { size, view }: Pointing, { from, at, text, mo
   if (more !== undefined) write(pen, more, x, y + size * 1.15, { size: size * 0.94, align, halo: HALO });
 }
 
+/** Whether the screen would cut a card that has room on it; one is panned to it then. */
+export function isCut(b: Box, view: Box): boolean {
+  return b.width <= view.width && (b.x < view.x || b.x + b.width > view.x + view.width);
+}
+
 /** What is known, on one paper card: name on the left, value on the right; nothing where nothing is known. */
 export function readings(
   pen: Pen,
-  { size, text }: Pick<PlateWords, 'size' | 'text'>,
+  { size, text, view }: Pick<PlateWords, 'size' | 'text' | 'view'>,
   [x, y]: readonly [number, number],
   known: readonly (readonly [name: CloseupLabel, value: Message | null])[],
 ): void {
@@ -56,6 +61,7 @@ export function readings(
   const high = size * 1.6;
   const wide = names + values + size * 2.6;
   const b = box(Math.min(x, PLATE.width - wide - 14), y, wide, rows.length * high + size * 0.7);
+  if (isCut(b, view)) return;
   shadowed(pen, () => rect(pen, b, 6, { fill: CARD }));
   rect(pen, b, 6, { width: 1.3 });
   for (const [i, [name, value]] of rows.entries()) {
@@ -66,5 +72,24 @@ export function readings(
     }
     write(pen, name, b.x + size * 0.8, line, { size, colour: SOFT });
     write(pen, value, b.x + b.width - size * 0.8, line, { size, weight: 700, align: 'right' });
+  }
+}
+
+/** What sewage asks for, on a slip of its own at this left, top and width. */
+export function caution(
+  pen: Pen,
+  { size, text, view }: Pick<PlateWords, 'size' | 'text' | 'view'>,
+  [x, y, width]: readonly [number, number, number],
+): void {
+  const lines = wrap(pen, text({ id: 'caution.sewage' }), width - 74, { size: size * 0.94 });
+  const b = box(x, y, width, lines.length * size * 1.25 + size * 0.9);
+  if (isCut(b, view)) return;
+  shadowed(pen, () => rect(pen, b, 6, { fill: '#fbe6cf' }));
+  rect(pen, b, 6, { stroke: '#c9731e', width: 1.5 });
+  const [middle, half] = [b.x + 34, b.y + b.height / 2];
+  draw(pen, `M${middle} ${half - 15}l18 31h-36z`, { fill: CAUTION, width: 2 });
+  draw(pen, `M${middle} ${half - 4}v9M${middle} ${half + 10.5}v0.5`, { width: 3 });
+  for (const [i, one] of lines.entries()) {
+    write(pen, one, b.x + 64, b.y + size * (1.3 + 1.25 * i), { size: size * 0.94 });
   }
 }

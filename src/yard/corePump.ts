@@ -6,7 +6,7 @@ import { type Box, box, disc, draw, type Pen, rect, shadowed, stipple, within, w
 import type { PlateWords } from './plate.ts';
 import { isCut } from './plateWords.ts';
 
-const CARD_BOX = box(1006, 278, 160, 206);
+const CARD_BOX = box(1006, 286, 160, 206);
 const TUBE = { wide: 26, top: 82, foot: 46 } as const;
 const SOFT = '#5d5648';
 

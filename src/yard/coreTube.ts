@@ -1,6 +1,7 @@
 /** The clear tube held up with its column: scum on water on sludge, as thick as each was probed. */
 import type { ChamberScene } from '../scene/types.ts';
 import { paintScum, paintSludge, paintWater } from './basin.ts';
+import { paintFingers, paintPalm } from './coreHand.ts';
 import type { CorePlan } from './corePlan.ts';
 import { INK, PAPER, PENCIL } from './ink.ts';
 import { box, draw, type Pen, pencilHatch, rect, shadowed, within } from './pen.ts';
@@ -24,6 +25,7 @@ export function paintTube(pen: Pen, plan: CorePlan, tank: ChamberScene): void {
   }
   const { tube, bore } = plan;
   board(pen, plan, true);
+  paintPalm(pen, plan);
   rect(pen, tube, 4, { fill: '#e3eeec' });
   rect(pen, bore, 0, { fill: '#f3f6ef' });
   within(pen, bore, () => column(pen, plan, tank));
@@ -35,6 +37,7 @@ export function paintTube(pen: Pen, plan: CorePlan, tank: ChamberScene): void {
   draw(pen, `M${bore.x + 13} ${bore.y + 20}V${plan.up(0) - 24}`, { stroke: '#ffffff', width: 6, alpha: 0.45 });
   draw(pen, `M${bore.x + 23} ${bore.y + 40}V${plan.up(0) - 120}`, { stroke: '#ffffff', width: 2.2, alpha: 0.45 });
   ends(pen, plan, true);
+  paintFingers(pen, plan);
 }
 
 /** A column no higher than the tube: of a tank that backs up it holds what fits. */
@@ -78,5 +81,5 @@ function ends(pen: Pen, { tube }: CorePlan, ink: boolean): void {
   const brass = { fill: ink ? '#c99a55' : PAPER, stroke: line, width: 1.9 };
   rect(pen, box(tube.x - 7, foot - 9, tube.width + 14, 20), 4, brass);
   draw(pen, `M${tube.x + 14} ${foot + 1}h${tube.width - 28}`, { stroke: line, width: 1.4 });
-  for (const y of [tube.y + 2, tube.y + 64]) rect(pen, box(tube.x - 5, y, tube.width + 10, 9), 3, brass);
+  rect(pen, box(tube.x - 5, tube.y - 4, tube.width + 10, 9), 3, brass);
 }

@@ -15,8 +15,10 @@ import { staffMarks } from './staff.ts';
 const SOFT = '#5d5648';
 const HALO = 'rgba(246,240,225,0.85)';
 const STAFF_WIDE = 52;
+/** Under the hand a name has room. */
+const HAND = 96;
 /** Left of the cards on the board. */
-const CARDS_X = 880;
+const CARDS_X = 898;
 
 export function coreWords(pen: Pen, w: PlateWords): void {
   const plan = planCore(w.scene.geometry);
@@ -34,7 +36,7 @@ export function coreWords(pen: Pen, w: PlateWords): void {
   }
   stack(pen, w, plan, tank, trash_m);
   readings(pen, w, [CARDS_X, 26], rowsOf(plan, tank, trash_m));
-  caution(pen, w, [CARDS_X, 150, 286]);
+  caution(pen, w, [CARDS_X, 146, 268]);
   if (cores.length > 0) paintPumpCores(pen, w, cores, plan.boreScale, pump_m);
 }
 
@@ -97,19 +99,21 @@ function layers(pen: Pen, w: PlateWords, plan: CorePlan, { level_m, scum_m, slud
   for (const { id, from, to, thick } of [...all].reverse()) {
     if (thick === null && id !== 'plate.core.clear') continue;
     const middle = (from + to) / 2;
-    const at = Math.min(middle, free - w.size * 1.2);
+    const at = Math.max(tube.y + HAND, Math.min(middle, free - w.size * 1.2));
     free = at - gap + w.size * 1.2;
     const more = thick === null ? {} : { more: w.text(thick) };
     const text = w.text(label(id));
     const x = tube.x + tube.width;
-    pointTo(pen, w, { from: [x - 20, middle], at: [x + 26, at], text, ...more });
+    // Of a layer that the hand half covers, what shows is pointed at.
+    const dot = Math.max(middle, Math.min(to - 4, tube.y + HAND - 8));
+    pointTo(pen, w, { from: [x - 20, dot], at: [x + 26, at], text, ...more });
   }
 }
 
 /** Scum on sludge without the water, to the scale of the tube, and how much of both is too much. */
 function stack(pen: Pen, w: PlateWords, plan: CorePlan, tank: ChamberScene | null, limit_m: number): void {
   const { size, text } = w;
-  const [x, wide] = [866, 46];
+  const [x, wide] = [836, 46];
   const foot = plan.up(0);
   const sludge = (tank?.sludge_m ?? 0) * plan.boreScale;
   const scum = (tank?.scum_m ?? 0) * plan.boreScale;

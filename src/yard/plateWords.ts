@@ -81,15 +81,15 @@ export function caution(
   { size, text, view }: Pick<PlateWords, 'size' | 'text' | 'view'>,
   [x, y, width]: readonly [number, number, number],
 ): void {
-  const lines = wrap(pen, text({ id: 'caution.sewage' }), width - 74, { size: size * 0.94 });
+  const lines = wrap(pen, text({ id: 'caution.sewage' }), width - 66, { size: size * 0.94 });
   const b = box(x, y, width, lines.length * size * 1.25 + size * 0.9);
   if (isCut(b, view)) return;
   shadowed(pen, () => rect(pen, b, 6, { fill: '#fbe6cf' }));
   rect(pen, b, 6, { stroke: '#c9731e', width: 1.5 });
-  const [middle, half] = [b.x + 34, b.y + b.height / 2];
+  const [middle, half] = [b.x + 29, b.y + b.height / 2];
   draw(pen, `M${middle} ${half - 15}l18 31h-36z`, { fill: CAUTION, width: 2 });
   draw(pen, `M${middle} ${half - 4}v9M${middle} ${half + 10.5}v0.5`, { width: 3 });
   for (const [i, one] of lines.entries()) {
-    write(pen, one, b.x + 64, b.y + size * (1.3 + 1.25 * i), { size: size * 0.94 });
+    write(pen, one, b.x + 54, b.y + size * (1.3 + 1.25 * i), { size: size * 0.94 });
   }
 }

@@ -1,5 +1,5 @@
 /** Flecks that still sink in the water over the sludge, as many as its solids; fine specks besides, that hardly do. */
-import { Container, Graphics } from 'pixi.js';
+import { Container, Sprite } from 'pixi.js';
 import type { JarScene } from '../scene/types.ts';
 import { noise } from './hash.ts';
 import { inkShare } from './ink.ts';
@@ -7,6 +7,7 @@ import { clearBox } from './jarPlan.ts';
 import type { Box } from './pen.ts';
 import type { PlateMover } from './plate.ts';
 import type { Print } from './sheet.ts';
+import type { Sparks } from './sparks.ts';
 
 /** Units of the plate a second: drawn faster than flocs fall, or nobody would see it. */
 const SINKS = 9;
@@ -15,7 +16,10 @@ const STAYS = 1.2;
 const PER_FLECK_mgL = 3;
 const MOST = 60;
 const SPECKS = 26;
-const FLOC = 0x5a3d20;
+const FLOC = 0x6b4a28;
+/** Radius of a bead as it is painted, and the least water that shows one, units. */
+const BEAD = 11;
+const LEAST = 12;
 
 interface Fleck {
   readonly x: number;
@@ -39,32 +43,39 @@ const FINE = manyOf(SPECKS, 97, 1, STAYS);
 
 export class JarFlecks implements PlateMover {
   readonly root = new Container();
-  readonly #dots = new Graphics();
+  readonly #dots: readonly Sprite[];
   #water: Box | null = null;
   #shown: readonly Fleck[] = [];
 
-  constructor() {
-    this.root.addChild(this.#dots);
+  constructor({ bead }: Sparks) {
+    this.#dots = [...FLOCS, ...FINE].map(() => {
+      const dot = new Sprite(bead);
+      dot.anchor.set(0.5);
+      dot.tint = FLOC;
+      return dot;
+    });
+    this.root.addChild(...this.#dots);
   }
 
   print({ scene }: Print): void {
     const { jar } = scene;
     this.root.alpha = inkShare(jar.ink);
     this.#water = this.root.alpha > 0 ? clearBox(jar) : null;
-    this.#shown = flecksOf(jar);
+    this.#shown = this.#water === null || this.#water.height < LEAST ? [] : flecksOf(jar);
   }
 
   step(t: number, _dt: number): boolean {
     const water = this.#water;
-    this.#dots.clear();
-    if (water === null || water.height < 12) return false;
-    for (const { x, from, size, speed } of this.#shown) {
+    for (const [i, dot] of this.#dots.entries()) {
+      const fleck = this.#shown[i];
+      dot.visible = fleck !== undefined;
+      if (water === null || fleck === undefined) continue;
+      const { x, from, size, speed } = fleck;
       const down = (from * water.height + t * speed) % water.height;
       const sway = 2 * Math.sin(t * 0.6 + from * 40);
-      const near = Math.min(1, down / 14, (water.height - down) / 6);
-      const at = water.x + 7 + x * (water.width - 14) + sway;
-      this.#dots.moveTo(at + size, water.y + down).arc(at, water.y + down, size, 0, 6.2832);
-      this.#dots.fill({ color: FLOC, alpha: 0.75 * near });
+      dot.position.set(water.x + 7 + x * (water.width - 14) + sway, water.y + down);
+      dot.scale.set(size / BEAD);
+      dot.alpha = 0.8 * Math.min(1, down / 14, (water.height - down) / 6);
     }
     return this.#shown.length > 0;
   }

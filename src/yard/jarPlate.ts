@@ -14,10 +14,11 @@ import type { Plate, PlateWords } from './plate.ts';
 import { pointTo } from './plateWords.ts';
 import { GREEN } from './season.ts';
 import { paintDaySky } from './sky.ts';
+import type { Sparks } from './sparks.ts';
 
 const MARKS = Array.from({ length: 21 }, (_, i) => 50 * i);
 
-export function makePlate(): Plate {
+export function makePlate(sparks: Sparks): Plate {
   return {
     focus: [340, 250],
     ink: ({ jar }) => jar.ink,
@@ -36,7 +37,7 @@ export function makePlate(): Plate {
       glassFront(pen, true);
     },
     words,
-    movers: [new JarFlecks()],
+    movers: [new JarFlecks(sparks)],
   };
 }
 

@@ -52,7 +52,7 @@ export default defineConfig(({ mode }) => {
             groups: [
               { name: 'shell', test: SHELL, minShareCount: 2 },
               { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
-              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow|copy|poster)/, minShareCount: 2 },
+              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow|copy|poster|plate|closeUps|\w+Plate|staff|floatsTank)/, minShareCount: 2 },
             ],
           },
         },

@@ -1,22 +1,30 @@
 /**
  * A question as an item of QTI 2.2 and of QTI 3.0, with response processing that scores it and says why. Both are written
- * from one tree: 3.0 has the names of 2.2 in small letters with strokes and `qti-` before them; HTML keeps its own.
+ * from one tree: 3.0 has the names of 2.2 in small letters with strokes and `qti-` before them, and a body around the words
+ * of feedback and rubrics; HTML keeps its own.
  */
 import { documentOf, type Element, element } from '../xml.ts';
 import type { Choosing, Counting, Question, Sequencing } from './question.ts';
+import { type Schema, underSchema } from './schema.ts';
 
 export const QTI = ['qti22', 'qti3'] as const;
 export type QtiVersion = (typeof QTI)[number];
 
-const NAMESPACE: Readonly<Record<QtiVersion, string>> = {
-  qti22: 'http://www.imsglobal.org/xsd/imsqti_v2p2',
-  qti3: 'http://www.imsglobal.org/xsd/imsqtiasi_v3p0',
+const SCHEMA: Readonly<Record<QtiVersion, Schema>> = {
+  qti22: {
+    namespace: 'http://www.imsglobal.org/xsd/imsqti_v2p2',
+    location: 'http://www.imsglobal.org/xsd/qti/qtiv2p2/imsqti_v2p2.xsd',
+  },
+  qti3: {
+    namespace: 'http://www.imsglobal.org/xsd/imsqtiasi_v3p0',
+    location: 'https://purl.imsglobal.org/spec/qti/v3p0/schema/xsd/imsqti_asiv3p0_v1p0.xsd',
+  },
 };
 
 export function itemDocument(question: Question, version: QtiVersion): string {
   const tree = itemTree(question);
   const named = version === 'qti22' ? tree : inVersion3(tree);
-  return documentOf({ ...named, attributes: { xmlns: NAMESPACE[version], ...named.attributes } });
+  return documentOf({ ...named, attributes: { ...underSchema(SCHEMA[version]), ...named.attributes } });
 }
 
 function itemTree({ id, language, title, prompt, shown, ask, ground }: Question): Element {
@@ -51,7 +59,7 @@ function itemTree({ id, language, title, prompt, shown, ask, ground }: Question)
       element('p', {}, prompt),
       element('ul', {}, ...shown.map((line) => element('li', {}, line))),
       parts.interaction,
-      element('rubricBlock', { view: 'scorer tutor' }, ...ground.map((line) => element('p', {}, line))),
+      element('rubricBlock', { use: 'scoring', view: 'scorer tutor' }, ...ground.map((line) => element('p', {}, line))),
     ),
     element('responseProcessing', {}, ...parts.processing),
     ...parts.feedback.map(([identifier, why]) =>
@@ -173,6 +181,13 @@ function inVersion3({ name, attributes, children }: Element): Element {
   return {
     name: `qti-${small(name)}`,
     attributes: Object.fromEntries(Object.entries(attributes).map(([key, value]) => [small(key), value])),
-    children: name === 'modalFeedback' ? [element('qti-content-body', {}, element('p', {}, ...inner))] : inner,
+    children: inBody(name, inner),
   };
+}
+
+/** What 3.0 puts between an element and its words. */
+function inBody(name: string, inner: Element['children']): Element['children'] {
+  if (name === 'modalFeedback') return [element('qti-content-body', {}, element('p', {}, ...inner))];
+  if (name === 'rubricBlock') return [element('qti-content-body', {}, ...inner)];
+  return inner;
 }

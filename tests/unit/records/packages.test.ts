@@ -1,6 +1,7 @@
 /**
  * Packages by the letter of what they are to be, rule by rule with the section beside each. The schemas of the standards carry no
- * licence to be kept here: those of SCORM are fetched where that goes (`scorm-schemas.test.ts`).
+ * licence to be kept here: those of SCORM are fetched where that goes (`scorm-schemas.test.ts`), those of QTI are restated
+ * (`qti-schemas.test.ts`).
  */
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';

@@ -86,7 +86,7 @@ describe.each(QTI)('in version %s', (version) => {
       );
       expect(interactions.length).toBe(1);
       // For who teaches: the source, after the worked solution where there is a sum.
-      const ground = all(root, name('rubricBlock'))[0]?.children.map(({ text }) => text) ?? [];
+      const ground = all(root, name('rubricBlock')).flatMap((rubric) => all(rubric, 'p').map(({ text }) => text));
       expect(ground.at(-1)).toBe(SPEAK.en(one.source));
       expect(ground.length).toBe(1 + (one.ask.kind === 'number' ? one.ask.worked.length : 0));
       // What is shown is told in words, the whole of it.
@@ -132,5 +132,14 @@ describe.each(QTI)('in version %s', (version) => {
     const type = version === 'qti22' ? 'imsqti_item_xmlv2p2' : 'imsqti_item_xmlv3p0';
     expect(new Set(resources.map(({ attributes }) => attributes.type))).toEqual(new Set([type]));
     expect(all(root, 'schemaversion')[0]?.text).toBe(version === 'qti22' ? '1.0.0' : '3.0.0');
+  });
+
+  it('every file says of which schema it is and where that is published', () => {
+    const [question] = DRILLS.map((one) => questionOf(one, 'en', SPEAK.en));
+    for (const file of itemPackage(question ? [question] : [], version).values()) {
+      const { xmlns, 'xsi:schemaLocation': where } = readXml(file).attributes;
+      expect(where).toMatch(/^\S+ https?:\/\/\S+\.xsd$/);
+      expect(where?.split(' ')[0]).toBe(xmlns);
+    }
   });
 });

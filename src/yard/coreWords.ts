@@ -9,7 +9,7 @@ import { type CloseupLabel, label, percent, thickness } from './labels.ts';
 import { newPath } from './path.ts';
 import { box, draw, hatch, type Pen, rect, within, write } from './pen.ts';
 import type { PlateWords } from './plate.ts';
-import { caution, pointTo, readings } from './plateWords.ts';
+import { CARD_TOP, pointTo, readings } from './plateWords.ts';
 import { staffMarks } from './staff.ts';
 
 const SOFT = '#5d5648';
@@ -35,8 +35,7 @@ export function coreWords(pen: Pen, w: PlateWords): void {
     pointTo(pen, w, { from, at: [plan.tube.x + plan.tube.width + 24, at], text: w.text(label('plate.core.unseen')) });
   }
   stack(pen, w, plan, tank, trash_m);
-  readings(pen, w, [CARDS_X, 26], rowsOf(plan, tank, trash_m));
-  caution(pen, w, [CARDS_X, 146, 268]);
+  readings(pen, w, [CARDS_X, CARD_TOP], rowsOf(plan, tank, trash_m));
   if (cores.length > 0) paintPumpCores(pen, w, cores, plan.boreScale, pump_m);
 }
 

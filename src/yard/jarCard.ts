@@ -1,15 +1,15 @@
 /** The card beside the jar: how the line came down, what its height asks for, and the caution that goes with it. */
 import type { JarScene } from '../scene/types.ts';
-import { ACTION, CARD, INK, mix } from './ink.ts';
+import { ACTION, CARD, CAUTION, INK, mix } from './ink.ts';
 import { CARD_AT, SLIP_Y } from './jarPlan.ts';
 import { label, milliLitres, minutes, verdictName } from './labels.ts';
 import { newPath } from './path.ts';
-import { box, disc, draw, hatch, type Pen, rect, shadowed, within, write } from './pen.ts';
+import { box, disc, draw, hatch, type Pen, rect, shadowed, within, wrap, write } from './pen.ts';
 import type { PlateWords } from './plate.ts';
-import { caution, isCut } from './plateWords.ts';
+import { isCut } from './plateWords.ts';
 
 const SOFT = '#5d5648';
-const PLOT = box(CARD_AT.x + 62, CARD_AT.y + 62, 254, 180);
+const PLOT = box(CARD_AT.x + 62, CARD_AT.y + 56, 254, 158);
 /** Minutes between the figures of the lower edge. */
 const EVERY_min = 10;
 /** Darker and closer hatched the more sludge there is. */
@@ -18,7 +18,7 @@ const TINTS = ['#fbf5e4', '#f4ead0', '#e3ecd3', '#f0dfbf', '#e6c9a3'];
 export function paintJarCard(pen: Pen, w: PlateWords): void {
   const { jar } = w.scene;
   const { size, text, view } = w;
-  caution(pen, w, [CARD_AT.x, SLIP_Y, CARD_AT.width]);
+  caution(pen, w);
   if (isCut(CARD_AT, view)) return;
   shadowed(pen, () => rect(pen, CARD_AT, 6, { fill: CARD }));
   rect(pen, CARD_AT, 6, { width: 1.3 });
@@ -102,4 +102,19 @@ function says(pen: Pen, w: PlateWords): void {
     weight: 700,
   });
   write(pen, remark, CARD_AT.x + 16, foot, { size });
+}
+
+/** What sewage asks for, on a slip of its own under the card. */
+function caution(pen: Pen, { size, text, view }: PlateWords): void {
+  const lines = wrap(pen, text({ id: 'caution.sewage' }), CARD_AT.width - 66, { size: size * 0.94 });
+  const b = box(CARD_AT.x, SLIP_Y, CARD_AT.width, lines.length * size * 1.25 + size * 0.9);
+  if (isCut(b, view)) return;
+  shadowed(pen, () => rect(pen, b, 6, { fill: '#fbe6cf' }));
+  rect(pen, b, 6, { stroke: '#c9731e', width: 1.5 });
+  const [middle, half] = [b.x + 29, b.y + b.height / 2];
+  draw(pen, `M${middle} ${half - 15}l18 31h-36z`, { fill: CAUTION, width: 2 });
+  draw(pen, `M${middle} ${half - 4}v9M${middle} ${half + 10.5}v0.5`, { width: 3 });
+  for (const [i, one] of lines.entries()) {
+    write(pen, one, b.x + 54, b.y + size * (1.3 + 1.25 * i), { size: size * 0.94 });
+  }
 }

@@ -20,7 +20,7 @@ const MARKS = Array.from({ length: 21 }, (_, i) => 50 * i);
 
 export function makePlate(sparks: Sparks): Plate {
   return {
-    focus: [340, 250],
+    focus: [356, 250],
     ink: ({ jar }) => jar.ink,
     seen: ({ jar: { ink: _ink, ...seen } }) => seen,
     ground: paintBench,

@@ -1,8 +1,8 @@
 /** What is written on a close-up: names with a line to what they name, and a card of readings. */
 import type { Message } from '../service/message.ts';
-import { CARD, CAUTION, INK, PAPER } from './ink.ts';
+import { CARD, INK, PAPER } from './ink.ts';
 import { type CloseupLabel, label } from './labels.ts';
-import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, wrap, write } from './pen.ts';
+import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
 import { PLATE, type PlateWords } from './plate.ts';
 
 const HALO = 'rgba(246,240,225,0.85)';
@@ -75,24 +75,5 @@ export function readings(
     }
     write(pen, name, b.x + size * 0.8, line, { size, colour: SOFT });
     write(pen, value, b.x + b.width - size * 0.8, line, { size, weight: 700, align: 'right' });
-  }
-}
-
-/** What sewage asks for, on a slip of its own at this left, top and width. */
-export function caution(
-  pen: Pen,
-  { size, text, view }: Pick<PlateWords, 'size' | 'text' | 'view'>,
-  [x, y, width]: readonly [number, number, number],
-): void {
-  const lines = wrap(pen, text({ id: 'caution.sewage' }), width - 66, { size: size * 0.94 });
-  const b = box(x, y, width, lines.length * size * 1.25 + size * 0.9);
-  if (isCut(b, view)) return;
-  shadowed(pen, () => rect(pen, b, 6, { fill: '#fbe6cf' }));
-  rect(pen, b, 6, { stroke: '#c9731e', width: 1.5 });
-  const [middle, half] = [b.x + 29, b.y + b.height / 2];
-  draw(pen, `M${middle} ${half - 15}l18 31h-36z`, { fill: CAUTION, width: 2 });
-  draw(pen, `M${middle} ${half - 4}v9M${middle} ${half + 10.5}v0.5`, { width: 3 });
-  for (const [i, one] of lines.entries()) {
-    write(pen, one, b.x + 54, b.y + size * (1.3 + 1.25 * i), { size: size * 0.94 });
   }
 }

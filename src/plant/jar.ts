@@ -90,19 +90,20 @@ function lineDepth(x: Float64Array, line_mgL: number): number {
 /** Liquor thinner than this, mg/L, shows no sludge line (convention). */
 const LEAST_mgL = 50;
 
+/** How much of a jar is sludge, mL/L, by its layers. */
+export function settledIn(liquor: JarLiquor, x: Float64Array): number {
+  return JAR_mLL * (1 - depthOf(liquor, x) / x.length);
+}
+
 function depthOf(liquor: JarLiquor, x: Float64Array): number {
   return liquor.solids_mgL < LEAST_mgL ? x.length : lineDepth(x, LINE_SHARE * liquor.solids_mgL);
 }
 
-function settledAt(depth: number, x: Float64Array): number {
-  return JAR_mLL * (1 - depth / x.length);
-}
-
-function readingOf(liquor: JarLiquor, minutes: number, x: Float64Array): JarReading {
-  const depth = depthOf(liquor, x);
-  const above_mgL = at(x, Math.floor(depth / 2));
+/** What is read of a jar that has come to these layers. */
+export function readingOf(liquor: JarLiquor, minutes: number, x: Float64Array): JarReading {
+  const above_mgL = at(x, Math.floor(depthOf(liquor, x) / 2));
   return {
-    settled_mLL: settledAt(depth, x),
+    settled_mLL: settledIn(liquor, x),
     above_mgL,
     clarity_m: clarityDepth_m(above_mgL),
     floats: sludgeRises(liquor, minutes),
@@ -112,29 +113,6 @@ function readingOf(liquor: JarLiquor, minutes: number, x: Float64Array): JarRead
 /** What the jar shows after so many minutes of standing still: 30 by custom, 60 once more to see it thicken. */
 export function readJar(liquor: JarLiquor, minutes: number): JarReading {
   return readingOf(liquor, minutes, jarLayers(liquor, minutes));
-}
-
-/** The sludge line at a minute of standing, mL/L. */
-export interface JarLine {
-  readonly minutes: number;
-  readonly settled_mLL: number;
-}
-
-/** The same reading, with the line as it came down to it: where it was poured, and so many times after. */
-export function followJar(
-  liquor: JarLiquor,
-  minutes: number,
-  times: number,
-): { readonly reading: JarReading; readonly curve: readonly JarLine[] } {
-  const curve: JarLine[] = [{ minutes: 0, settled_mLL: liquor.solids_mgL < LEAST_mgL ? 0 : JAR_mLL }];
-  const x = jarLayers(liquor, minutes, (layers, share) => {
-    if (share * times < curve.length) return;
-    curve.push({ minutes: share * minutes, settled_mLL: settledAt(depthOf(liquor, layers), layers) });
-  });
-  const reading = readingOf(liquor, minutes, x);
-  // Liquor too thick to settle takes no step.
-  if (curve.length === 1) curve.push({ minutes, settled_mLL: reading.settled_mLL });
-  return { reading, curve };
 }
 
 /** Oxygen taken up by standing sludge, mg/(g h). Source: 3 to 12 in extended aeration, handbooks (from memory). */

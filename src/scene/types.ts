@@ -5,7 +5,8 @@
  * Elevations are metres from finished grade, up positive. Depths and thicknesses are metres. Shares run 0 to 1.
  * `null` means "not known" unless it says otherwise: the yard draws pencil there.
  */
-import type { JarLine, JarVerdict } from '../plant/jar.ts';
+import type { JarVerdict } from '../plant/jar.ts';
+import type { JarLine } from '../plant/jarCurve.ts';
 import type { Message } from '../service/message.ts';
 import { PLACES, type Place } from '../service/person.ts';
 import type { CalendarDay } from '../unit/calendar.ts';

@@ -14,8 +14,8 @@ import {
   strokeOf,
   timerOf,
 } from './geometry.ts';
-import { jarOf } from './jar.ts';
 import { type Surroundings, skyOf } from './light.ts';
+import { jarOf } from './settling.ts';
 import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
 
 const LIVE: Ink = { kind: 'live' };

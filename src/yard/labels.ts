@@ -1,9 +1,7 @@
 /** Message ids the yard asks texts for. It holds no sentence of its own. */
 import type { ControlId } from '../calls/view.ts';
-import type { FieldScene, FloatId, JarScene, PartId } from '../scene/types.ts';
+import type { FieldScene, FloatId, PartId } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
-
-type JarVerdict = NonNullable<JarScene['verdict']>;
 
 export const partName = (part: PartId): Message => ({ id: `part.${part}` });
 /** The field is one part of the works, by whichever name it goes. */
@@ -120,20 +118,6 @@ export const length = (m: number): Message => ({
   id: 'word.quantity',
   values: { q: { measure: 'length_m', value: m, resolution: 0.005 } },
 });
-
-/** A thickness as a core tube is read: to the centimetre. */
-export const thickness = (m: number): Message => ({
-  id: 'word.quantity',
-  values: { q: { measure: 'length_m', value: m, resolution: 0.01 } },
-});
-
-/** Parts of the jar's litre, as fine as its marks. */
-export const milliLitres = (mLL: number): Message => ({
-  id: 'plate.jar.mLL',
-  values: { n: { measure: 'count', value: mLL, resolution: 10 } },
-});
-
-export const verdictName = (verdict: JarVerdict): Message => ({ id: `plate.jar.${verdict}` });
 
 /** Air as fine as a flow of it is told. */
 export const airFlow = (Lmin: number): Message => ({

@@ -1,14 +1,7 @@
 /** The settled-sludge jar: what the half hour shows against what the volume index says it must. */
 import { describe, expect, it } from 'vitest';
-import {
-  followJar,
-  indexVerdict,
-  type JarLiquor,
-  jarLayers,
-  jarVerdict,
-  readJar,
-  sludgeRises,
-} from '../../src/plant/jar.ts';
+import { indexVerdict, type JarLiquor, jarLayers, jarVerdict, readJar, sludgeRises } from '../../src/plant/jar.ts';
+import { followJar } from '../../src/plant/jarCurve.ts';
 import { settledVolume, settlerFor, volumeIndex } from '../../src/plant/settleability.ts';
 import { settlingVelocity } from '../../src/plant/takacs.ts';
 

@@ -12,6 +12,7 @@ export * from './household.ts';
 export * from './hydraulics.ts';
 export * from './influent.ts';
 export * from './jar.ts';
+export * from './jarCurve.ts';
 export * from './kinetics.ts';
 export * from './layout.ts';
 export * from './line.ts';

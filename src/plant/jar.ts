@@ -57,8 +57,15 @@ function fall(p: SettlerParameters, most_gm3: number, fresh_gm3: number, x: Floa
   x[x.length - 1] = at(x, x.length - 1) + through * above;
 }
 
-/** Solids by layer, mg/L, top first, after so many minutes. Liquor as thick as sludge gets does not settle at all. */
-export function jarLayers(liquor: JarLiquor, minutes: number): Float64Array {
+/**
+ * Solids by layer, mg/L, top first, after so many minutes. Liquor as thick as sludge gets does not settle at all.
+ * `seen` looks at it after each step.
+ */
+export function jarLayers(
+  liquor: JarLiquor,
+  minutes: number,
+  seen?: (x: Float64Array, share: number) => void,
+): Float64Array {
   const x = new Float64Array(LAYERS_IN_JAR).fill(liquor.solids_mgL);
   const most_gm3 = thickest_gm3(liquor.index_mLg);
   if (liquor.solids_mgL >= most_gm3) return x;
@@ -66,7 +73,10 @@ export function jarLayers(liquor: JarLiquor, minutes: number): Float64Array {
   const layer_m = HEIGHT_m / LAYERS_IN_JAR;
   const time_d = minutes / 1440;
   const steps = Math.ceil(time_d / ((STEP_SHARE * layer_m) / p.fastest_md));
-  for (let i = 0; i < steps; i++) fall(p, most_gm3, liquor.solids_mgL, x, time_d / steps / layer_m);
+  for (let i = 0; i < steps; i++) {
+    fall(p, most_gm3, liquor.solids_mgL, x, time_d / steps / layer_m);
+    seen?.(x, (i + 1) / steps);
+  }
   return x;
 }
 
@@ -80,17 +90,29 @@ function lineDepth(x: Float64Array, line_mgL: number): number {
 /** Liquor thinner than this, mg/L, shows no sludge line (convention). */
 const LEAST_mgL = 50;
 
-/** What the jar shows after so many minutes of standing still: 30 by custom, 60 once more to see it thicken. */
-export function readJar(liquor: JarLiquor, minutes: number): JarReading {
-  const x = jarLayers(liquor, minutes);
-  const depth = liquor.solids_mgL < LEAST_mgL ? x.length : lineDepth(x, LINE_SHARE * liquor.solids_mgL);
-  const above_mgL = at(x, Math.floor(depth / 2));
+/** How much of a jar is sludge, mL/L, by its layers. */
+export function settledIn(liquor: JarLiquor, x: Float64Array): number {
+  return JAR_mLL * (1 - depthOf(liquor, x) / x.length);
+}
+
+function depthOf(liquor: JarLiquor, x: Float64Array): number {
+  return liquor.solids_mgL < LEAST_mgL ? x.length : lineDepth(x, LINE_SHARE * liquor.solids_mgL);
+}
+
+/** What is read of a jar that has come to these layers. */
+export function readingOf(liquor: JarLiquor, minutes: number, x: Float64Array): JarReading {
+  const above_mgL = at(x, Math.floor(depthOf(liquor, x) / 2));
   return {
-    settled_mLL: JAR_mLL * (1 - depth / x.length),
+    settled_mLL: settledIn(liquor, x),
     above_mgL,
     clarity_m: clarityDepth_m(above_mgL),
     floats: sludgeRises(liquor, minutes),
   };
+}
+
+/** What the jar shows after so many minutes of standing still: 30 by custom, 60 once more to see it thicken. */
+export function readJar(liquor: JarLiquor, minutes: number): JarReading {
+  return readingOf(liquor, minutes, jarLayers(liquor, minutes));
 }
 
 /** Oxygen taken up by standing sludge, mg/(g h). Source: 3 to 12 in extended aeration, handbooks (from memory). */
@@ -110,14 +132,18 @@ export function sludgeRises(liquor: JarLiquor, minutes: number): boolean {
 export type JarVerdict = 'scant' | 'thin' | 'satisfactory' | 'thick' | 'remove';
 
 /**
- * Source: common practice (from memory). Up to 10 % as in a new unit's first months; under 30 % young or over-aerated; 30 to 50 %
- * satisfactory; above 50 % look at the air, repeat after a day, then remove; above 60 % remove (some say 50, some 75).
+ * Up to how much each verdict goes, mL/L. Source: common practice (from memory). Up to 10 % as in a new unit's first months; under
+ * 30 % young or over-aerated; 30 to 50 % satisfactory; above 50 % look at the air, repeat after a day, then remove; above 60 %
+ * remove (some say 50, some 75).
  */
+export const JAR_LIMITS_mLL = { scant: 100, thin: 300, satisfactory: 500, thick: 600, remove: JAR_mLL } as const;
+
 export function jarVerdict(settled_mLL: number): JarVerdict {
-  if (settled_mLL <= 100) return 'scant';
-  if (settled_mLL < 300) return 'thin';
-  if (settled_mLL <= 500) return 'satisfactory';
-  return settled_mLL <= 600 ? 'thick' : 'remove';
+  const { scant, thin, satisfactory, thick } = JAR_LIMITS_mLL;
+  if (settled_mLL <= scant) return 'scant';
+  if (settled_mLL < thin) return 'thin';
+  if (settled_mLL <= satisfactory) return 'satisfactory';
+  return settled_mLL <= thick ? 'thick' : 'remove';
 }
 
 /** What the volume index, mL/g, says: 80 to 120 good, above 150 bulking. Source: a handbook (from memory). */

@@ -1,5 +1,6 @@
 /** The property's true heights for the picture. */
 import { clamp, pow } from '../plant/index.ts';
+import { PUMP_SLUDGE_m, trashLimit_m } from '../service/index.ts';
 import { type DosingSpec, floatHeights_m, type UnitSpec } from '../unit/index.ts';
 import type { FieldScene, FloatId, FloatScene, GaugeScene, GeometryScene, LampId, TimerScene } from './types.ts';
 
@@ -23,6 +24,7 @@ export function geometryOf(spec: UnitSpec): GeometryScene {
       area_m2: plant.riser.area_m2,
     },
     pump: plant.pump,
+    fullAt: { trash_m: trashLimit_m(spec), pump_m: PUMP_SLUDGE_m },
   };
 }
 

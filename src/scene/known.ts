@@ -19,6 +19,7 @@ import {
   strokeOf,
   timerOf,
 } from './geometry.ts';
+import { jarSeen } from './jar.ts';
 import { inkOf, type Surroundings, skyOf } from './light.ts';
 import { lookOf, ORDINARY, ordinaryResidual } from './ordinary.ts';
 import type {
@@ -75,6 +76,7 @@ export function known(know: Knowledge): Scene {
     standsAt: person.place,
     house: { ink: inkFor(know, ['backingUp']), draw_Ls: null, backingUp: best(know, 'backingUp') },
     chambers: chambers(know),
+    jar: { ink: inkFor(know, ['jar']), ...jarSeen(best(know, 'jar')) },
     floats: floats(know),
     pump: {
       ink: inkFor(know, ['pumpRuns']),

@@ -15,6 +15,7 @@ import {
   timerOf,
 } from './geometry.ts';
 import { type Surroundings, skyOf } from './light.ts';
+import { jarOf } from './settling.ts';
 import type { BreakerId, ChamberId, ChamberScene, FloatScene, Ink, Scene, WaterLook } from './types.ts';
 
 const LIVE: Ink = { kind: 'live' };
@@ -35,6 +36,7 @@ export function xray(unit: Unit, t: number, around: Surroundings): Scene {
     standsAt: 'yard',
     house: { ink: LIVE, draw_Ls: now.inflow_m3s * 1000, backingUp: now.flows.indoors > 0 },
     chambers: chambers(unit, now),
+    jar: { ink: LIVE, ...jarOf(now) },
     floats: floatNames(spec).map(
       ([name, id]): FloatScene => ({
         ...floatHeights(spec, name, id),

@@ -41,6 +41,7 @@ export interface FactValues extends LeverFacts, FloatFacts, ContactFacts {
   pumpTankColour: EffluentColour;
   /** Total chlorine of the pump tank by the strip. */
   residual_mgL: number;
+  jar: JarSeen;
   /** Thickness of what lies in the pump tank, by spot, and of what lies and floats in the trash tank. */
   pumpTankCores: readonly Core[];
   trashSludge_m: number;
@@ -60,6 +61,18 @@ export interface FactValues extends LeverFacts, FloatFacts, ContactFacts {
 export interface Core {
   readonly spot: Spot;
   readonly sludge_m: number;
+}
+
+/** A jar of settled sludge as it was read. */
+export interface JarSeen {
+  readonly minutes: number;
+  /** How much of it is sludge, mL/L: all of it where no line has formed. */
+  readonly settled_mLL: number;
+  readonly liquor: EffluentColour;
+  readonly above: EffluentColour;
+  readonly specks: boolean;
+  /** Gas has lifted the sludge. */
+  readonly floats: boolean;
 }
 
 type LeverFacts = { [B in BreakerName as `lever.${B}`]: Lever };

@@ -19,7 +19,7 @@ export { ACTION_BY_ID, ACTIONS, actionOn, asOn, fits } from './catalogue.ts';
 export { costIn_min } from './cost.ts';
 export { dateWords } from './dates.ts';
 export * from './facts.ts';
-export { type Fullness, fullnessOf, sharesOf } from './fullness.ts';
+export { type Fullness, fullnessOf, JAR_min, PUMP_SLUDGE_m, sharesOf, trashLimit_m } from './fullness.ts';
 export * from './message.ts';
 export { standsFull } from './noticed.ts';
 export { outletSeen, perceive } from './perceive.ts';

@@ -7,6 +7,8 @@ const OPENED: Readonly<Record<CloseUpName, (sparks: Sparks) => Promise<Sheet>>> 
   panel: async (sparks) => new (await import('./panelCloseup.ts')).PanelCloseup(sparks),
   floats: async (sparks) => new (await import('./floatsCloseup.ts')).FloatsCloseup(sparks),
   compressor: (sparks) => plate(import('./compressorPlate.ts'), sparks),
+  jar: (sparks) => plate(import('./jarPlate.ts'), sparks),
+  core: (sparks) => plate(import('./corePlate.ts'), sparks),
 };
 
 interface PlateFile {

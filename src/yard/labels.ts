@@ -66,7 +66,31 @@ export type CloseupLabel =
   | 'plate.compressor.pressure'
   | 'plate.compressor.air'
   | 'plate.compressor.stroke'
-  | 'plate.compressor.dirt';
+  | 'plate.compressor.dirt'
+  | 'plate.jar.card'
+  | 'plate.jar.unseen'
+  | 'plate.jar.unread'
+  | 'plate.jar.meniscus'
+  | 'plate.jar.above'
+  | 'plate.jar.specks'
+  | 'plate.jar.line'
+  | 'plate.jar.sludge'
+  | 'plate.jar.lifted'
+  | 'plate.core.tube'
+  | 'plate.core.unseen'
+  | 'plate.core.inlet'
+  | 'plate.core.outlet'
+  | 'plate.core.scum'
+  | 'plate.core.clear'
+  | 'plate.core.sludge'
+  | 'plate.core.together'
+  | 'plate.core.share'
+  | 'plate.core.limit'
+  | 'plate.core.state'
+  | 'plate.core.below'
+  | 'plate.core.reached'
+  | 'plate.core.mean'
+  | 'plate.core.cores';
 
 export const controlName = (id: ControlId): Message => ({ id: `control.${id}` });
 

@@ -45,10 +45,15 @@ export function pointTo(pen: Pen, { size, view }: Pointing, { from, at, text, mo
   if (more !== undefined) write(pen, more, x, y + size * 1.15, { size: size * 0.94, align, halo: HALO });
 }
 
+/** Whether the screen would cut a card that has room on it; one is panned to it then. */
+export function isCut(b: Box, view: Box): boolean {
+  return b.width <= view.width && (b.x < view.x || b.x + b.width > view.x + view.width);
+}
+
 /** What is known, on one paper card: name on the left, value on the right; nothing where nothing is known. */
 export function readings(
   pen: Pen,
-  { size, text }: Pick<PlateWords, 'size' | 'text'>,
+  { size, text, view }: Pick<PlateWords, 'size' | 'text' | 'view'>,
   [x, y]: readonly [number, number],
   known: readonly (readonly [name: CloseupLabel, value: Message | null])[],
 ): void {
@@ -59,6 +64,7 @@ export function readings(
   const high = size * 1.6;
   const wide = names + values + size * 2.6;
   const b = box(Math.min(x, PLATE.width - wide - 14), y, wide, rows.length * high + size * 0.7);
+  if (isCut(b, view)) return;
   shadowed(pen, () => rect(pen, b, 6, { fill: CARD }));
   rect(pen, b, 6, { width: 1.3 });
   for (const [i, [name, value]] of rows.entries()) {

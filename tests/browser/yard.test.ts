@@ -2,10 +2,12 @@ import { createHash } from 'node:crypto';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CLOSE_UPS as CLOSE_UP_OF } from '../../src/desk/picture.ts';
-import { PART_IDS } from '../../src/scene/types.ts';
+import { type ChamberScene, PART_IDS, type Scene, type WaterLook } from '../../src/scene/types.ts';
 import { findBrowser, LAUNCH_ARGS } from '../../src/tools/browser.ts';
 import { overlap } from '../../src/yard/pen.ts';
-import { type SceneName, SKIES } from './fixtures/index.ts';
+import type { ViewName } from '../../src/yard/types.ts';
+import { SCENES, type SceneName, SKIES } from './fixtures/index.ts';
+import { SETTLED } from './fixtures/scenes.ts';
 import type { Harness } from './harness/harness.ts';
 import { type Served, serveHarness } from './harness/serve.ts';
 import { inBrowser } from './page.ts';
@@ -215,6 +217,77 @@ inBrowser('the drawn yard', () => {
     const dry = await picture(page);
     await page.evaluate(() => window.harness.show('u3Pumps'));
     expect(await picture(page)).not.toBe(dry);
+    await page.close();
+  });
+
+  const { jar, chambers, geometry } = SCENES.idleDay;
+  const { 'trash-tank': trash, 'pump-tank': pump } = SCENES.coredTank.chambers;
+  const tank = (change: Partial<ChamberScene>) => ({
+    chambers: { ...chambers, 'trash-tank': { ...trash, ...change } },
+  });
+  const thick = (look: WaterLook | null, change: Partial<WaterLook>): WaterLook => ({ ...SETTLED, ...look, ...change });
+  const CHANGES: readonly (readonly [ViewName, string, Partial<Scene>])[] = [
+    ['jar', 'as it is', { jar }],
+    ['jar', 'sludge line', { jar: { ...jar, settled_mLL: 620 } }],
+    ['jar', 'no line', { jar: { ...jar, settled_mLL: 1000 } }],
+    ['jar', 'no sludge', { jar: { ...jar, settled_mLL: 0 } }],
+    ['jar', 'liquor', { jar: { ...jar, sludge: thick(jar.sludge, { hoursWithoutOxygen: 30 }) } }],
+    ['jar', 'solids above', { jar: { ...jar, above: thick(jar.above, { solids_mgL: 90 }) } }],
+    ['jar', 'specks', { jar: { ...jar, specks: true } }],
+    ['jar', 'lifted', { jar: { ...jar, floats: true } }],
+    ['jar', 'verdict', { jar: { ...jar, verdict: 'thin' } }],
+    ['jar', 'curve', { jar: { ...jar, curve: [] } }],
+    ['jar', 'minutes', { jar: { ...jar, minutes: 60 } }],
+    ['core', 'as it is', tank({})],
+    ['core', 'level', tank({ level_m: -0.9 })],
+    ['core', 'lid', tank({ lid: 'closed' })],
+    ['core', 'water', tank({ water: SETTLED })],
+    ['core', 'scum', tank({ scum_m: 0.2 })],
+    ['core', 'scum not probed', tank({ scum_m: null })],
+    ['core', 'sludge', tank({ sludge_m: 0.4 })],
+    ['core', 'sludge not probed', tank({ sludge_m: null })],
+    ['core', 'level not seen', tank({ level_m: null, water: null })],
+    ['core', 'limit', { ...tank({}), geometry: { ...geometry, fullAt: { trash_m: 0.2, pump_m: 0.23 } } }],
+    ['core', 'cores', { chambers: { ...chambers, 'trash-tank': trash, 'pump-tank': pump } }],
+    [
+      'core',
+      'a core',
+      { chambers: { ...chambers, 'trash-tank': trash, 'pump-tank': { ...pump, cores: pump.cores.slice(1) } } },
+    ],
+  ];
+
+  it('draws every value of the jar and of the core tube, each as its own', async () => {
+    const { page, errors } = await open({ scene: 'idleDay', still: true });
+    const seen = new Map<string, string>();
+    for (const [view, what, change] of CHANGES) {
+      await page.evaluate(
+        async ([v, c]) => {
+          await window.harness.view(v);
+          window.harness.showWith('idleDay', c);
+        },
+        [view, change] as const,
+      );
+      const drawn = await picture(page);
+      const same = [...seen].find(([, hash]) => hash === drawn);
+      expect(same?.[0], `${view} ${what}`).toBeUndefined();
+      seen.set(`${view} ${what}`, drawn);
+    }
+    expect(errors).toEqual([]);
+    await page.close();
+  });
+
+  it('lets flecks sink in the jar, as long as its water has any, and none in the calm view', async () => {
+    const { page } = await open({ scene: 'halfInked' });
+    const moves = () => page.evaluate(() => window.harness.yard.moving);
+    await page.evaluate(() => window.harness.view('jar'));
+    await page.waitForTimeout(600);
+    expect(await moves()).toBe(true);
+    await page.evaluate(() => window.harness.yard.setStill(true));
+    await quiet(page);
+    await page.evaluate(() => window.harness.yard.setStill(false));
+    await page.evaluate(() => window.harness.show('callStart'));
+    await quiet(page);
+    expect(await moves()).toBe(false);
     await page.close();
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type CallFile, CallSession, clockAt, liveFacts, prepareCall, shippedCalls } from '../../src/calls/index.ts';
-import { type JarReading, readJar, SPOTS } from '../../src/plant/index.ts';
+import { type JarReading, jarVerdict, readJar, SPOTS } from '../../src/plant/index.ts';
 import { known, xray } from '../../src/scene/index.ts';
 import { jarNote, residualRemark } from '../../src/service/actions/samples.ts';
 import { INSTRUMENTS, showing } from '../../src/service/instruments.ts';
@@ -117,6 +117,36 @@ describe('a jar of settled sludge', () => {
       colour: { id: 'word.chocolate-brown' },
       above: { id: 'word.clear' },
     });
+  });
+
+  it('is drawn in pencil until it was taken, then as it was read and never as it is', () => {
+    const session = visit();
+    expect(sceneOf(session).jar).toMatchObject({ ink: { kind: 'pencil' }, settled_mLL: null, above: null, curve: [] });
+    must(session, 'settle-jar');
+    const { jar } = sceneOf(session);
+    expect(jar.ink.kind).toBe('ink');
+    expect(jar.settled_mLL).toBeCloseTo((values(session, 'settle-jar').settled ?? 0) * 1000, 6);
+    expect(jar).toMatchObject({ minutes: 30, floats: false, curve: [] });
+    expect(jar.verdict).toBe(jarVerdict(jar.settled_mLL ?? 0));
+    // Colours by their names: what an eye tells, in the middle of what goes by it.
+    expect(jar.above?.solids_mgL).toBe(15);
+    expect(jar.sludge?.solids_mgL).toBe(3000);
+    session.advance(session.now_ms + 24 * 3_600_000);
+    const { ink: _ink, ...later } = sceneOf(session).jar;
+    expect(jar).toMatchObject(later);
+  });
+
+  it('of an instant with everything open is what its liquor would settle to, to the mark', () => {
+    for (const change of [{}, { unit: 'u3' }]) {
+      const session = visit(change);
+      const { jar } = xray(session.service.unit, session.now_ms / 1000, aroundOf(session));
+      const truth = readJar(now(session).liquor, 30);
+      expect(jar.ink.kind).toBe('live');
+      expect(Math.abs((jar.settled_mLL ?? 0) - truth.settled_mLL)).toBeLessThan(10);
+      expect(Math.abs((jar.above?.solids_mgL ?? 0) - truth.above_mgL)).toBeLessThan(1);
+      expect(jar.floats).toBe(truth.floats);
+      expect(jar.curve.at(-1)).toEqual({ minutes: 30, settled_mLL: jar.settled_mLL });
+    }
   });
 
   const jar: JarReading = { settled_mLL: 300, above_mgL: 12, clarity_m: 0.8, floats: false };

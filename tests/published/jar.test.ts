@@ -1,6 +1,7 @@
 /** The settled-sludge jar: what the half hour shows against what the volume index says it must. */
 import { describe, expect, it } from 'vitest';
 import { indexVerdict, type JarLiquor, jarLayers, jarVerdict, readJar, sludgeRises } from '../../src/plant/jar.ts';
+import { followJar } from '../../src/plant/jarCurve.ts';
 import { settledVolume, settlerFor, volumeIndex } from '../../src/plant/settleability.ts';
 import { settlingVelocity } from '../../src/plant/takacs.ts';
 
@@ -95,6 +96,26 @@ describe('the jar while it stands', () => {
     const thickens = 1 - line(100, 3000, 60) / line(100, 3000, 30);
     expect(thickens).toBeGreaterThan(0.02);
     expect(thickens).toBeLessThan(0.15);
+  });
+
+  it('its line can be followed on the way down, to the very reading', () => {
+    const sludge = liquor(100, 3000);
+    const { reading, curve } = followJar(sludge, 30, 10);
+    expect(reading).toEqual(readJar(sludge, 30));
+    expect(curve).toHaveLength(11);
+    expect(curve[0]).toEqual({ minutes: 0, settled_mLL: 1000 });
+    expect(curve.at(-1)).toEqual({ minutes: 30, settled_mLL: reading.settled_mLL });
+    const heights = curve.map((at) => at.settled_mLL);
+    expect(heights).toEqual([...heights].sort((a, b) => b - a));
+    const [, , at] = curve;
+    expect(at?.settled_mLL).toBeCloseTo(line(100, 3000, at?.minutes ?? 0), 0);
+  });
+
+  it('followed where nothing settles, or where there is nothing, it stays where it is', () => {
+    const heights = (index: number, solids: number) =>
+      new Set(followJar(liquor(index, solids), 30, 10).curve.map((at) => at.settled_mLL));
+    expect(heights(300, 5000)).toEqual(new Set([1000]));
+    expect(heights(100, 20)).toEqual(new Set([0]));
   });
 
   it('clears above the sludge: a few mg/L after half an hour, liquor before it settles', () => {

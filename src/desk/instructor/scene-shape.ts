@@ -32,6 +32,7 @@ const geometry: Shape<Scene['geometry']> = fields({
   }),
   riser: fields(basin),
   pump: fields(basin),
+  fullAt: fields({ trash_m: finite, pump_m: finite }),
 });
 
 const water = fields({
@@ -52,6 +53,20 @@ const chamber = fields({
   sludge_m: number,
   bubbles_Lmin: number,
   cores: listOf(fields({ across: finite, sludge_m: finite })),
+});
+
+const verdict = oneOf('scant', 'thin', 'satisfactory', 'thick', 'remove');
+const jar: Shape<Scene['jar']> = fields({
+  ink,
+  minutes: finite,
+  settled_mLL: number,
+  sludge: orNull(water),
+  above: orNull(water),
+  specks: flag,
+  floats: flag,
+  verdict: orNull(verdict),
+  curve: listOf(fields({ minutes: finite, settled_mLL: finite })),
+  bands: listOf(fields({ verdict, to_mLL: finite })),
 });
 
 const float = fields({
@@ -141,6 +156,7 @@ export const scene: Shape<Scene> = fields({
     disinfection: chamber,
     'pump-tank': chamber,
   }),
+  jar,
   floats: listOf(float),
   pump: fields({ ink, running: maybe, intake_m: finite }),
   panel,

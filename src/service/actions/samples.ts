@@ -41,6 +41,11 @@ function dipStrip(d: Doing): void {
   );
 }
 
+/** Colour of the water over the sludge. */
+function aboveSludge({ above_mgL }: JarReading): EffluentColour {
+  return effluentColour({ solids_mgL: above_mgL, hoursWithoutOxygen: 0 });
+}
+
 /** What the notebook says of a jar whose line was read at so many mL. */
 export function jarNote(
   jar: JarReading,
@@ -56,7 +61,7 @@ export function jarNote(
     reading: say('reading.jar', {
       settled: quantity('share', settled_mLL / 1000, 0.01),
       colour: say(`word.${liquor}`),
-      above: settledWords(effluentColour({ solids_mgL: jar.above_mgL, hoursWithoutOxygen: 0 }), specks),
+      above: settledWords(aboveSludge(jar), specks),
     }),
     remark: { tone, text: say(`remark.jar-${verdict}`) },
   };
@@ -69,6 +74,16 @@ function settleJar(d: Doing): void {
   const jar = readJar(liquor, JAR_min);
   const settled_mLL = d.measure(INSTRUMENTS.settled_mLL, jar.settled_mLL);
   const { reading, remark } = jarNote(jar, settled_mLL, sensed.liquor, sensed.specks);
+  d.learn({
+    jar: {
+      minutes: JAR_min,
+      settled_mLL: jar.settled_mLL >= 1000 ? 1000 : settled_mLL,
+      liquor: sensed.liquor,
+      above: aboveSludge(jar),
+      specks: sensed.specks,
+      floats: jar.floats,
+    },
+  });
   d.note(say('note.jar'), reading, remark);
 }
 

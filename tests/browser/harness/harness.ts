@@ -44,6 +44,8 @@ const harness = {
     const scene: Scene = SCENES[name];
     yard.draw({ ...scene, sky: { ...scene.sky, wind_ms } });
   },
+  /** The scene with something of it changed. */
+  showWith: (name: SceneName, change: Partial<Scene>) => yard.draw({ ...SCENES[name], ...change }),
   /** The same values in new objects. */
   showCopy: (name: SceneName) => yard.draw(structuredClone(SCENES[name])),
   /** A maker that lets truth through behind a pencil part: the drawing must not show it. */
@@ -61,6 +63,7 @@ const harness = {
         disinfection: hide(truth.chambers.disinfection),
         'pump-tank': hide(SCENES.coredTank.chambers['pump-tank']),
       },
+      jar: hide({ ...SCENES.trouble.jar, specks: true }),
       floats: truth.floats.map(hide),
       pump: hide(truth.pump),
       panel: {

@@ -9,6 +9,8 @@ export const CLOSE_UPS: Readonly<Partial<Record<Place, CloseUpName>>> = {
   panel: 'panel',
   'pump-tank': 'floats',
   compressor: 'compressor',
+  clarifier: 'clarifier',
+  'disc-filter': 'discs',
 };
 
 /** Loads the drawing code and opens it on `host`. */

@@ -10,6 +10,7 @@ export type Measure =
   | 'volume_m3'
   | 'waterFlow_Ls'
   | 'airFlow_Lmin'
+  | 'rise_mh'
   | 'concentration_mgL'
   | 'current_A'
   | 'voltage_V'

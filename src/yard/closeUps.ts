@@ -7,6 +7,8 @@ const OPENED: Readonly<Record<CloseUpName, (sparks: Sparks) => Promise<Sheet>>> 
   panel: async (sparks) => new (await import('./panelCloseup.ts')).PanelCloseup(sparks),
   floats: async (sparks) => new (await import('./floatsCloseup.ts')).FloatsCloseup(sparks),
   compressor: (sparks) => plate(import('./compressorPlate.ts'), sparks),
+  discs: (sparks) => plate(import('./discsPlate.ts'), sparks),
+  clarifier: (sparks) => plate(import('./clarifierPlate.ts'), sparks),
 };
 
 interface PlateFile {

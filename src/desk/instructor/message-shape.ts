@@ -10,7 +10,7 @@ export const localText: Shape<LocalText> = fields({ en: text, es: text });
 export const measure = oneOf(
   ...(['pressure_kPa', 'length_m', 'volume_m3', 'waterFlow_Ls', 'airFlow_Lmin', 'concentration_mgL'] as const),
   ...(['current_A', 'voltage_V', 'resistance_ohm', 'resistance_Mohm', 'capacitance_uF', 'temperature_C'] as const),
-  ...(['duration_min', 'duration_h', 'money_usd', 'count', 'share', 'clock_s'] as const),
+  ...(['rise_mh', 'duration_min', 'duration_h', 'money_usd', 'count', 'share', 'clock_s'] as const),
 );
 
 export const quantity: Shape<Quantity> = fields({ measure, value: finite }, { resolution: finite });

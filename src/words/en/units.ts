@@ -16,6 +16,8 @@ export const units = {
   'unit.Ls': '{n}\u00a0L/s',
   'unit.cfm': '{n}\u00a0cfm',
   'unit.Lmin': '{n}\u00a0L/min',
+  'unit.gpdft2': '{n}\u00a0gpd/ft²',
+  'unit.mh': '{n}\u00a0m/h',
   'unit.mgL': '{n}\u00a0mg/L',
   'unit.A': '{n}\u00a0A',
   'unit.V': '{n}\u00a0V',

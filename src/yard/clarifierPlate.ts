@@ -18,7 +18,7 @@ export function makePlate(sparks: Sparks): Plate {
   return {
     focus: [576, 270],
     ink: ({ chambers }) => chambers.clarifier.ink,
-    seen: (scene) => [seenOf(scene), scene.flows.clarifierOut_Ls, scene.kind],
+    seen: (scene) => [seenOf(scene), rateOf(scene), scene.kind],
     ground: (pen, area, geometry) => paintSoil(pen, planClarifier(geometry), area),
     pencil: (pen, geometry) => paintClarifierPlatePencil(pen, planClarifier(geometry)),
     paint: (pen, scene) => paintClarifierPlateInk(pen, planClarifier(scene.geometry), seenOf(scene)),
@@ -32,8 +32,11 @@ function seenOf({ chambers: { aeration, clarifier } }: Scene): Seen {
   return { aeration: inkShare(aeration.ink) > 0 ? aeration : null, clarifier };
 }
 
-/** Below this a flow is none. */
-const LEAST_Ls = 0.0005;
+/** How fast water rises through the surface, as fine as it is told, m/h. */
+function rateOf({ flows, geometry }: Scene): number | null {
+  if (flows.clarifierOut_Ls === null) return null;
+  return Math.round(rise_mh(flows.clarifierOut_Ls, geometry.aeration.clarifier.area_m2) * 100) / 100;
+}
 
 /** A line from the top of the blanket to its height on the staff. */
 function reading(pen: Pen, from: number, to: number, y: number): void {
@@ -72,9 +75,9 @@ function words(pen: Pen, w: PlateWords): void {
   const under = Math.min(h.tip - 8, top + 10);
   name('plate.clarifier.blanket', [middle - 20, under], [h.left + 60, h.tip - 62], 'right', unknown);
   if (!seen) return;
-  const flow_Ls = scene.flows.clarifierOut_Ls;
+  const rate_mh = rateOf(scene);
   const at = Math.min(plan.outletY + 118, top - 34);
-  if (flow_Ls !== null && flow_Ls > LEAST_Ls && at > plan.outletY + 60) {
+  if (rate_mh !== null && rate_mh > 0 && at > plan.outletY + 60) {
     const faster = w.text(label('plate.clarifier.faster'));
     name('plate.clarifier.rises', [middle - 106, at + 22], [middle - 92, at], 'left', faster);
   }
@@ -82,13 +85,12 @@ function words(pen: Pen, w: PlateWords): void {
     const level = plan.y(c.level_m);
     name('plate.clarifier.scum', [middle - 110, level + 4], [middle - 92, level - 16]);
   }
-  const { area_m2 } = scene.geometry.aeration.clarifier;
   const rows: readonly (readonly [CloseupLabel, Message | null])[] = [
     ['plate.clarifier.level', c.level_m === null ? null : length(c.level_m - plan.slot_m)],
     ['plate.clarifier.height', c.sludge_m === null ? null : length(c.sludge_m)],
     // Of water that was only looked at nobody knows a figure.
     ['plate.clarifier.solids', scene.kind === 'known' || c.water === null ? null : solids(c.water.solids_mgL)],
-    ['plate.clarifier.rate', flow_Ls === null ? null : riseRate(rise_mh(flow_Ls, area_m2))],
+    ['plate.clarifier.rate', rate_mh === null ? null : riseRate(rate_mh)],
   ];
   readings(pen, w, [b.x + b.width + 60, plan.outletY + 62], rows);
 }

@@ -1,7 +1,7 @@
 /** Drops through the disc filter's close-up: as many and as fast as the flow; they go by the ways dirt has left open. */
 import { Container, Sprite } from 'pixi.js';
 import { along, type Point, wayLength } from './along.ts';
-import { BODY_X, CUP, type Gap, type Groove, gapsAt, groovesAt, PIPE_Y, RIM, STACK } from './discsPlan.ts';
+import { BODY_X, CUP, type Gap, type Groove, gapsAt, groovesAt, PIPE_Y, RIM } from './discsPlan.ts';
 import { inkShare } from './ink.ts';
 import type { PlateMover } from './plate.ts';
 import type { Print } from './sheet.ts';
@@ -93,7 +93,7 @@ function way({ half, y }: Gap): readonly Point[] {
         ] as const)),
     [BODY_X + half * round, y],
     [BODY_X, y],
-    [BODY_X, Math.max(STACK.foot + 20, PIPE_Y)],
+    [BODY_X, PIPE_Y],
     [1500, PIPE_Y],
   ];
 }

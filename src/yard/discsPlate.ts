@@ -17,13 +17,7 @@ export function makePlate(sparks: Sparks): Plate {
   return {
     focus: [BODY_X, 270],
     ink: ({ discFilter }) => discFilter.ink,
-    seen: (scene) => [
-      scene.discFilter.open,
-      scene.discFilter.flowShare,
-      waterOf(scene),
-      atField(scene),
-      scene.flows.discharge_Ls,
-    ],
+    seen: (scene) => [scene.discFilter.open, scene.discFilter.flowShare, waterOf(scene), atField(scene), flowOf(scene)],
     ground: (pen, area) => paintSoil(pen, { grade: GRADE, perMetre: 230 }, area),
     pencil(pen) {
       paintBox(pen, false, false);
@@ -48,8 +42,13 @@ function waterOf({ chambers }: Scene): string | null {
   return inkShare(ink) > 0 && water !== null ? waterColour(water).colour : null;
 }
 
-function atField({ field }: Scene): number | null {
-  return inkShare(field.ink) > 0 ? field.headPressure_kPa : null;
+/** Pressure at the field and flow, as fine as they are told. */
+function atField({ field: { ink, headPressure_kPa: kPa } }: Scene): number | null {
+  return inkShare(ink) > 0 && kPa !== null ? Math.round(kPa * 2) / 2 : null;
+}
+
+function flowOf({ flows: { discharge_Ls: Ls } }: Scene): number | null {
+  return Ls === null ? null : Math.round(Ls * 100) / 100;
 }
 
 function words(pen: Pen, w: PlateWords): void {
@@ -87,7 +86,7 @@ function words(pen: Pen, w: PlateWords): void {
   if (groove !== null) name('plate.discs.groove', groove, [LENS.x + LENS.radius + 22, 256]);
   if (dirt !== null) name('plate.discs.dirt', dirt, [LENS.x + LENS.radius + 22, 326]);
   const at = atField(scene);
-  const flow_Ls = scene.flows.discharge_Ls;
+  const flow_Ls = flowOf(scene);
   const rows: readonly (readonly [CloseupLabel, Message | null])[] = [
     ['plate.discs.share', percent(flowShare)],
     ['plate.discs.pressure', at === null ? null : pressure(at)],

@@ -44,15 +44,17 @@ export default defineConfig(({ mode }) => {
         polyfill: false,
         resolveDependencies: (_file, needs) => needs.filter((name) => name.endsWith('.css')),
       },
-      // What the first screen shares with others, what both renderers of Pixi share, and what the sheets of the yard share,
-      // in one file each instead of several: fewer requests, and it packs tighter. The order of the parts is for the shell too, which draws nothing.
+      // What the first screen shares with others, what both renderers of Pixi share, what the sheets of the yard share, and
+      // what only its close-ups share, in one file each instead of several: fewer requests, and it packs tighter. The order of
+      // the parts is for the shell too, which draws nothing.
       rolldownOptions: {
         output: {
           codeSplitting: {
             groups: [
               { name: 'shell', test: SHELL, minShareCount: 2 },
               { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
-              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow|copy|poster)/, minShareCount: 2 },
+              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow|copy|poster|plate|vault|staff|along)/, minShareCount: 2 },
+              { name: 'closer', test: /\Wsrc\Wyard\W(?:plate|vault|staff|along)/, minShareCount: 2 },
             ],
           },
         },

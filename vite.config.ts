@@ -53,8 +53,12 @@ export default defineConfig(({ mode }) => {
             groups: [
               { name: 'shell', test: SHELL, minShareCount: 2 },
               { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
-              { name: 'sheets', test: /\Wsrc\Wyard\W(?!flow|copy|poster|plate|vault|staff|along)/, minShareCount: 2 },
-              { name: 'closer', test: /\Wsrc\Wyard\W(?:plate|vault|staff|along)/, minShareCount: 2 },
+              {
+                name: 'sheets',
+                test: /\Wsrc\Wyard\W(?!flow|copy|poster|closeUps|\w+Plate|plate|staff|vault|along)/,
+                minShareCount: 2,
+              },
+              { name: 'closer', test: /\Wsrc\Wyard\W(?:plate|staff|vault|along)/, minShareCount: 2 },
             ],
           },
         },

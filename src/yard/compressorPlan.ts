@@ -21,7 +21,7 @@ const RIM = 66;
 const HUB = 20;
 /** Where the tee to the air switch stands, and the hose that goes by. */
 export const TEE = 900;
-export const HOSE = `M${HOUSING.x + HOUSING.width - 8} 394H1060q26 0 26 26V640`;
+export const HOSE = `M${HOUSING.x + HOUSING.width - 8} 394H1060q26 0 26 26V1400`;
 
 export const shell = () => {
   const { x, y, width, height } = HOUSING;

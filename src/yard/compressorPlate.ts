@@ -23,7 +23,7 @@ import { airFlow, type CloseupLabel, label, percent, pressure } from './labels.t
 import { newPath } from './path.ts';
 import { box, disc, draw, fade, hatch, type Pen, pencilHatch, pipe, rect, stipple, within } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { pointTo, readings } from './plateWords.ts';
+import { CARD_TOP, pointTo, readings } from './plateWords.ts';
 import { GREEN } from './season.ts';
 import { paintDaySky } from './sky.ts';
 import type { Sparks } from './sparks.ts';
@@ -175,12 +175,12 @@ function coils(pen: Pen): void {
   }
 }
 
-/** The cover on the housing, or lifted aside. */
+/** The slots of the cover, or the cover laid on the lawn. */
 function cover(pen: Pen, off: boolean): void {
   if (off) {
     pen.save();
-    pen.translate(48, PAD_Y + 20);
-    pen.rotate(-1.35);
+    pen.translate(6, PAD_Y + 24);
+    pen.scale(0.72, 0.72);
     draw(pen, 'M0 0v-20q0 -16 16 -16h214q16 0 16 16v20z', { fill: '#c9c5b8', width: 2.2 });
     draw(pen, 'M30 -24h180M30 -14h180', { stroke: '#8f8b80', width: 2.4, dash: [18, 9], cap: 'butt' });
     pen.restore();
@@ -237,5 +237,5 @@ function words(pen: Pen, w: PlateWords): void {
     ['plate.compressor.stroke', s.stroke === null || s.running !== true ? null : percent(s.stroke)],
     ['plate.compressor.dirt', s.intakeDirt === null ? null : percent(s.intakeDirt)],
   ];
-  readings(pen, w, [TEE + 40, 24], rows);
+  readings(pen, w, [TEE + 40, CARD_TOP], rows);
 }

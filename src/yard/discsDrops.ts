@@ -1,4 +1,4 @@
-/** Drops through the disc filter's close-up: as many and as fast as the flow; they go by the ways dirt has left open. */
+/** Drops through the disc filter's close-up: as fast as the flow, and only by the ways dirt has left open. */
 import { Container, Sprite } from 'pixi.js';
 import { along, type Point, wayLength } from './along.ts';
 import { BODY_X, CUP, type Gap, type Groove, gapsAt, groovesAt, PIPE_Y, RIM } from './discsPlan.ts';

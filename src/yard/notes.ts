@@ -1,8 +1,9 @@
 /** Notes on paper chips, pinned to the part they speak of; pencil notes for what was only said. */
 import type { NoteScene, PartId } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
+import { INK, PENCIL } from './ink.ts';
 import type { Layout } from './layout.ts';
-import { type Box, box, chip, chipHeight, meet, overlap, type Pen, textWidth, wrap } from './pen.ts';
+import { type Box, box, chip, chipHeight, draw, meet, overlap, type Pen, textWidth, wrap } from './pen.ts';
 
 /** Middle of the top edge of the first chip of a part, and how wide its chips may be. */
 function place(layout: Layout, part: PartId): readonly [number, number, number] {
@@ -71,11 +72,25 @@ export function paintNotes(
     const at = box(x - widest / 2, used.get(note.part) ?? y, widest, height);
     const b = free === null ? at : kept(at, layout.parts[note.part], free, [...taken, ...covered]);
     if (b === null) continue;
+    tie(pen, b, layout.parts[note.part], size, pencil);
     chip(pen, lines, b.x, b.y, style);
     used.set(note.part, b.y + height + size * 0.35);
     covered.push(b);
   }
   return covered;
+}
+
+/** A thread from a chip that hangs clear of its part. */
+function tie(pen: Pen, chip: Box, part: Box, size: number, pencil: boolean): void {
+  if (overlap(chip, part)) return;
+  // Well into the part: its box also holds what belongs to it.
+  const near = (at: number, from: number, span: number) =>
+    Math.min(Math.max(at, from + 0.35 * span), from + 0.65 * span);
+  const [x, y] = [chip.x + chip.width / 2, chip.y + chip.height / 2];
+  draw(pen, `M${x} ${y}L${near(x, part.x, part.width)} ${near(y, part.y, part.height)}`, {
+    stroke: pencil ? PENCIL : INK,
+    width: size / 12,
+  });
 }
 
 /** A chip moved into `free` and below what it would cover; null where its part is out of sight or it has no room. */

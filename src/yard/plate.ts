@@ -100,7 +100,7 @@ export class PlateSheet implements Sheet {
     );
     for (const mover of plate.movers) mover.print(p);
     const { view, text, staff } = p;
-    const words: PlateWords = { scene, seen, size: Math.min(16, Math.max(13, 14 / p.unit)), view, text, staff };
+    const words: PlateWords = { scene, seen, size: Math.min(18, Math.max(13, 14 / p.unit)), view, text, staff };
     const key = keyOf([lie, seen ? values : null, words.size, view.x, view.width]);
     this.#words.show(area, scale, key, (pen) => plate.words(pen, words));
     this.step(0.3, 0);

@@ -8,6 +8,9 @@ import { PLATE, type PlateWords } from './plate.ts';
 const HALO = 'rgba(246,240,225,0.85)';
 const SOFT = '#5d5648';
 
+/** A card stands no higher than this: over it lie the buttons of the page. */
+export const CARD_TOP = 84;
+
 export interface Pointing {
   readonly size: number;
   /** What is on the screen. */

@@ -195,6 +195,16 @@ export const SCREENS: readonly ScreenAt[] = [
     },
   },
   {
+    name: 'call-compressor',
+    hash: `/call/${CALL}`,
+    there: '.notebook tbody tr',
+    way: async (page) => {
+      await atPart(page, 'compressor');
+      await page.locator('.close-up-button').click();
+      await page.waitForSelector('.call.close-up');
+    },
+  },
+  {
     name: 'call-meter',
     hash: `/call/${CALL}`,
     there: '.notebook tbody tr',
@@ -282,6 +292,12 @@ export const SCREENS: readonly ScreenAt[] = [
     },
   },
   { name: 'home', hash: '/home', there: '.home-stop' },
+  {
+    name: 'home-close-up',
+    hash: '/home',
+    there: '.view-choice',
+    way: async (page) => void (await page.locator('.view-choice select').selectOption('compressor')),
+  },
   {
     name: 'what-if',
     hash: '/home',

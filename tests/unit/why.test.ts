@@ -109,3 +109,53 @@ describe('the pump', () => {
     expect(whysOf(unit, DAY + 12 * HOUR).map(({ id }) => id)).not.toContain('head');
   });
 });
+
+describe('the water that is stored', () => {
+  const unit = unitOf('u1');
+  unit.advance(2 * DAY);
+  const whys = whysOf(unit, 2 * DAY);
+
+  /** Source: a mole of chlorine to a mole of ammonia nitrogen, 70.9 g to 14.0 g. */
+  it('says how much chlorine its ammonia can bind', () => {
+    const { how } = whyOf(whys, 'residual');
+    const { n, most } = how.values as unknown as { n: { value: number }; most: { value: number } };
+    expect(most.value / n.value).toBeCloseTo(70.9 / 14.0, 1);
+  });
+
+  it('has its solids of what the liquor is made of', () => {
+    const idsOf = (id: WhyId) => new Set(whyOf(whys, id).parts.map(({ label }) => label.id));
+    expect(idsOf('solids-out')).toEqual(idsOf('liquor'));
+  });
+
+  it('says nothing of chlorine where a lamp disinfects', () => {
+    const lamp = [...shippedLibrary().units.values()].find(({ plant }) => plant.disinfection.kind === 'ultraviolet');
+    expect(lamp, 'a unit with a lamp ships').toBeDefined();
+    const other = unitOf(lamp?.id ?? '');
+    other.advance(DAY);
+    expect(whysOf(other, DAY).map(({ id }) => id)).not.toContain('residual');
+  });
+});
+
+describe('the stroke of the compressor', () => {
+  it('is nearly whole where the line is open, and shorter where it holds against it', () => {
+    const strokeOf = (faults: readonly string[]) => {
+      const unit = unitOf('u1', faults);
+      unit.advance(DAY);
+      return whyOf(whysOf(unit, DAY), 'stroke').value.value;
+    };
+    expect(strokeOf(['line-split'])).toBeGreaterThan(0.85);
+    expect(strokeOf([])).toBeLessThan(strokeOf(['line-split']));
+    expect(strokeOf(['line-water-frozen'])).toBeLessThan(strokeOf([]));
+  });
+});
+
+describe('the blanket', () => {
+  /** Source: a clarifier holds while what falls outpaces what rises (state point, any textbook). */
+  it('lies low where the liquor falls faster than the flow rises', () => {
+    const unit = unitOf('u1');
+    unit.advance(2 * DAY);
+    const { how } = whyOf(whysOf(unit, 2 * DAY), 'blanket');
+    const { falls, up } = how.values as unknown as { falls: { value: number }; up: { value: number } };
+    expect(falls.value).toBeGreaterThan(up.value);
+  });
+});

@@ -5,7 +5,7 @@ import type { Scene } from '../../scene/types.ts';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import { PictureHost } from '../picture-host.tsx';
+import { XrayPicture } from '../picture/xray-picture.tsx';
 import { Said } from '../screen.tsx';
 import { WhyList } from '../why-list.tsx';
 import { layOut } from './scale.ts';
@@ -17,7 +17,6 @@ import { useWidth } from './use-width.ts';
 import { useXray } from './use-xray.ts';
 
 const NARROWEST = 760;
-const noPart = () => {};
 
 interface Props {
   readonly debrief: DebriefView;
@@ -106,7 +105,7 @@ function ReplayPicture({ scene }: { scene: Scene }) {
   const desk = useDesk();
   return (
     <section class="replay-picture" aria-label={desk.t('replay.picture')}>
-      <PictureHost scene={scene} part={null} view="yard" onSelect={noPart} />
+      <XrayPicture scene={scene} />
     </section>
   );
 }

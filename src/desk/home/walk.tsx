@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { PartId, Scene } from '../../scene/types.ts';
 import { useDesk } from '../desk.ts';
 import { CautionSign, Icon } from '../icons.tsx';
-import { PictureHost } from '../picture-host.tsx';
+import { XrayPicture } from '../picture/xray-picture.tsx';
 import { STOPS, type Stop } from './stops.ts';
 
 /** A walk through the chambers: the picture, the parts in order, and what there is to know of the one that is looked at. */
@@ -25,7 +25,7 @@ export function WalkPart({ scene }: { scene: Scene | undefined }) {
           {scene === undefined ? (
             <p class="picture-wait">{t('call.picture.loading')}</p>
           ) : (
-            <PictureHost scene={scene} part={stop} view="yard" onSelect={select} />
+            <XrayPicture scene={scene} part={stop} onSelect={select} />
           )}
         </section>
       )}

@@ -2,14 +2,13 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { formatClock } from '../../words/measure.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
-import { PictureHost } from '../picture-host.tsx';
+import { XrayPicture } from '../picture/xray-picture.tsx';
 import type { OpenCall, Truth } from '../protocol.ts';
 import { WhyList } from '../why-list.tsx';
 import type { Link } from './link.ts';
 import { Strips } from './strips.tsx';
 
 const MINUTE_ms = 60_000;
-const noPart = () => {};
 
 interface Props {
   readonly call: OpenCall;
@@ -46,7 +45,7 @@ export function Works({ call, link, at_ms, onSeek }: Props) {
       </header>
       {desk.openPicture !== undefined && (
         <section class="works-picture" aria-label={t('instructor.works.picture')}>
-          <PictureHost scene={scene} part={null} view="yard" onSelect={noPart} />
+          <XrayPicture scene={scene} />
         </section>
       )}
       <input

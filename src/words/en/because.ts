@@ -69,4 +69,39 @@ export const because = {
   'because.source.tank': 'volume balance',
   'because.source.stay': 'definition of the mean residence time',
   'because.source.sludge': 'dry solids of 40 to 90 kg/m³ are common practice, no source; 90 is a convention',
+  'because.stroke': 'Stroke of the compressor',
+  'because.blanket': 'Sludge blanket over the clarifier’s slot',
+  'because.solids-out': 'Solids in the stored water',
+  'because.residual': 'Chlorine in the stored water',
+  'because.passage': 'Flow the disc filter lets through',
+  'because.sediment': 'Sediment in the pump tank',
+  'because.scum': 'Scum in the trash tank',
+  'because.part.stroke-open': 'whole stroke of an open line',
+  'because.part.stroke-held': 'held back by the line’s pressure',
+  'because.part.chlorine-free': 'free',
+  'because.part.chlorine-bound': 'bound to ammonia',
+  'because.how.stroke':
+    's = 1 − (p / p₀)ⁿ, with p {p}, p₀ {dead} and n {n}: its swings a second are the mains’, so what one of them moves falls as the flow does along its curve.',
+  'because.how.blanket':
+    'Its top is where solids pass half of the liquor’s {x}. Liquor falls {falls} an hour, slower the thicker it is; the day’s flow rises {up} an hour. Air carries what reaches the slot back.',
+  'because.how.solids-out':
+    'What the clarifier lets over and the pump tank has not settled yet. The blanket stands {b} over its slot; the nearer it comes to the outlet, the more goes over.',
+  'because.how.residual':
+    '{n} of ammonia nitrogen bind up to {most} of chlorine as monochloramine; only well beyond that is any free. What is there fades by first order, faster in dirty water.',
+  'because.how.passage':
+    'Of what it passes when clean. At {q} it now takes {p} of the pump’s pressure: Δp = k Q², k growing as its slots close.',
+  'because.how.passage-rests': 'Of what it passes when clean. The pump rests, so nothing is lost in it now.',
+  'because.how.sediment':
+    '{v} over the floor, from {least} to {most} by spot: the pump keeps its own corner clear. A cubic metre of it is taken to hold {g} kg of dry solids.',
+  'because.how.scum':
+    '{v} over the tank’s surface of {a} m². A cubic metre of scum is taken to hold 400 kg of grease and solids.',
+  'because.source.stroke': 'the compressor is invented (convention)',
+  'because.source.blanket':
+    'Takács, Patry and Nolasco 1991 as in BSM1; velocities by volume index of a public calculator; half the liquor is a convention',
+  'because.source.solids-out': 'the layered settler of BSM1',
+  'because.source.residual':
+    'breakpoint stoichiometry, 5.07 g of chlorine to 1 g of nitrogen; decay a convention within textbook ranges',
+  'because.source.passage': 'losses as the square of flow, hydraulics handbooks; the filter is invented (convention)',
+  'because.source.sediment': '40 kg/m³ is a convention',
+  'because.source.scum': '400 kg/m³ is a convention',
 };

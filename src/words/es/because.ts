@@ -74,4 +74,40 @@ export const because: Record<keyof typeof en, string> = {
   'because.source.tank': 'balance de volumen',
   'because.source.stay': 'definición del tiempo medio de residencia',
   'because.source.sludge': 'sólidos secos de 40 a 90 kg/m³: práctica común, sin fuente; 90 es una convención',
+  'because.stroke': 'Carrera del compresor',
+  'because.blanket': 'Manto de lodo sobre la ranura del clarificador',
+  'because.solids-out': 'Sólidos en el agua almacenada',
+  'because.residual': 'Cloro en el agua almacenada',
+  'because.passage': 'Caudal que deja pasar el filtro de discos',
+  'because.sediment': 'Sedimento en el tanque de bombeo',
+  'because.scum': 'Nata en el tanque de sólidos',
+  'because.part.stroke-open': 'carrera entera con la línea libre',
+  'because.part.stroke-held': 'que la presión de la línea le quita',
+  'because.part.chlorine-free': 'libre',
+  'because.part.chlorine-bound': 'unido al amoniaco',
+  'because.how.stroke':
+    's = 1 − (p / p₀)ⁿ, con p {p}, p₀ {dead} y n {n}: sus oscilaciones por segundo son las de la red, así que lo que mueve cada una baja como el caudal en su curva.',
+  'because.how.blanket':
+    'Su techo está donde los sólidos pasan la mitad de los {x} del licor. El licor cae {falls} por hora, más lento cuanto más espeso; el caudal del día sube {up} por hora. El aire devuelve lo que llega a la ranura.',
+  'because.how.solids-out':
+    'Lo que el clarificador deja pasar y el tanque de bombeo aún no ha asentado. El manto está {b} sobre su ranura; cuanto más se acerca a la salida, más pasa.',
+  'because.how.residual':
+    '{n} de nitrógeno amoniacal atan hasta {most} de cloro como monocloramina; solo bastante más allá queda algo libre. Lo que hay se pierde por primer orden, más deprisa en agua sucia.',
+  'because.how.passage':
+    'De lo que pasa limpio. A {q} quita ahora {p} de la presión de la bomba: Δp = k Q², y k crece al cerrarse sus ranuras.',
+  'because.how.passage-rests': 'De lo que pasa limpio. La bomba descansa, así que ahora no se pierde nada en él.',
+  'because.how.sediment':
+    '{v} sobre el fondo, de {least} a {most} según el sitio: la bomba mantiene limpia su esquina. Se toma que un metro cúbico contiene {g} kg de sólidos secos.',
+  'because.how.scum':
+    '{v} sobre la superficie del tanque, de {a} m². Se toma que un metro cúbico de nata contiene 400 kg de grasa y sólidos.',
+  'because.source.stroke': 'el compresor es inventado (convención)',
+  'because.source.blanket':
+    'Takács, Patry y Nolasco 1991 según BSM1; velocidades por índice de volumen de una calculadora pública; la mitad del licor es una convención',
+  'because.source.solids-out': 'el sedimentador por capas de BSM1',
+  'because.source.residual':
+    'estequiometría del punto de quiebre, 5.07 g de cloro por 1 g de nitrógeno; la pérdida es una convención dentro de rangos de libro',
+  'because.source.passage':
+    'pérdidas según el cuadrado del caudal, manuales de hidráulica; el filtro es inventado (convención)',
+  'because.source.sediment': '40 kg/m³ es una convención',
+  'because.source.scum': '400 kg/m³ es una convención',
 };

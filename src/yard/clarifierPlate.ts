@@ -16,7 +16,7 @@ import { paintSoil } from './vault.ts';
 
 export function makePlate(sparks: Sparks): Plate {
   return {
-    focus: [576, 270],
+    focus: [568, 270],
     ink: ({ chambers }) => chambers.clarifier.ink,
     seen: (scene) => [seenOf(scene), rateOf(scene), scene.kind],
     ground: (pen, area, geometry) => paintSoil(pen, planClarifier(geometry), area),

@@ -20,7 +20,7 @@ const DISCS = 18;
 const PITCH = (STACK.foot - STACK.top) / DISCS;
 export const DISC_HIGH = PITCH * 0.62;
 /** One disc large, facing us. */
-export const LENS = { x: 764, y: 250, radius: 146, rim: 120, bore: 42 } as const;
+export const LENS = { x: 756, y: 257, radius: 139, rim: 115, bore: 40 } as const;
 /** Grooves of that disc, in parts that clog alike. */
 const PARTS = 5;
 const PER_PART = 16;

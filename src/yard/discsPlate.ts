@@ -69,9 +69,9 @@ function words(pen: Pen, w: PlateWords): void {
   name('plate.discs.clamp', [CUP.x - 4, CUP.y + CUP.height + 4], [left, 346], 'right');
   name('plate.discs.stack', [BODY_X + RIM - 10, (discTops[8] ?? 0) + 3], [right + 4, 249]);
   name('plate.discs.core', [BODY_X + BORE - 8, 326], [right, 352]);
-  name('plate.discs.inlet', [VALVE_BOX.x + 18, PIPE_Y - 10], [VALVE_BOX.x + 24, PIPE_Y - 34]);
+  name('plate.discs.inlet', [VALVE_BOX.x + 8, PIPE_Y - 10], [VALVE_BOX.x + 13, PIPE_Y - 34]);
   name('plate.discs.outlet', [HEAD.x + HEAD.width + 32, PIPE_Y - 10], [HEAD.x + HEAD.width + 44, PIPE_Y - 30]);
-  name('plate.discs.one', [LENS.x + LENS.rim * 0.72, LENS.y - LENS.rim * 0.6], [LENS.x + LENS.radius + 22, 206]);
+  name('plate.discs.one', [LENS.x + LENS.rim * 0.72, LENS.y - LENS.rim * 0.6], [LENS.x + LENS.radius + 22, 218]);
   if (!w.seen || flowShare === null) return;
   const grooves = groovesAt(flowShare);
   const nearest = (yes: boolean, y: number) =>
@@ -81,10 +81,10 @@ function words(pen: Pen, w: PlateWords): void {
         (best, { middle }) => (best === null || Math.abs(middle[1] - y) < Math.abs(best[1] - y) ? middle : best),
         null,
       );
-  const groove = nearest(true, 222);
-  const dirt = nearest(false, 330);
-  if (groove !== null) name('plate.discs.groove', groove, [LENS.x + LENS.radius + 22, 256]);
-  if (dirt !== null) name('plate.discs.dirt', dirt, [LENS.x + LENS.radius + 22, 326]);
+  const groove = nearest(true, 230);
+  const dirt = nearest(false, 336);
+  if (groove !== null) name('plate.discs.groove', groove, [LENS.x + LENS.radius + 22, 266]);
+  if (dirt !== null) name('plate.discs.dirt', dirt, [LENS.x + LENS.radius + 22, 332]);
   const at = atField(scene);
   const flow_Ls = flowOf(scene);
   const rows: readonly (readonly [CloseupLabel, Message | null])[] = [

@@ -52,7 +52,7 @@ export const plates = {
   'plate.discs.groove': 'Open groove',
   'plate.discs.dirt': 'Caught dirt',
   'plate.discs.share': 'Passage left',
-  'plate.discs.pressure': 'Pressure at the field',
+  'plate.discs.pressure': 'Field pressure',
   'plate.discs.flow': 'Flow',
   'plate.clarifier.inlet': 'From the trash tank',
   'plate.clarifier.air': 'Air line',

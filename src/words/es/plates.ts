@@ -53,7 +53,7 @@ export const plates: Readonly<Record<keyof typeof english, string>> = {
   'plate.discs.groove': 'Ranura libre',
   'plate.discs.dirt': 'Suciedad retenida',
   'plate.discs.share': 'Paso libre',
-  'plate.discs.pressure': 'Presión en el campo',
+  'plate.discs.pressure': 'Presión en campo',
   'plate.discs.flow': 'Caudal',
   'plate.clarifier.inlet': 'Del tanque de sólidos',
   'plate.clarifier.air': 'Línea de aire',

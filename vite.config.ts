@@ -44,9 +44,9 @@ export default defineConfig(({ mode }) => {
         polyfill: false,
         resolveDependencies: (_file, needs) => needs.filter((name) => name.endsWith('.css')),
       },
-      // What the first screen shares with others, what both renderers of Pixi share, and what the sheets of the yard share,
-      // in one file each instead of several: fewer requests, and it packs tighter. What only later parts share stays out.
-      // The order of the parts is for the shell too, which draws nothing.
+      // What the first screen shares with others, what both renderers of Pixi share, what the sheets of the yard share, and
+      // what only its close-ups share, in one file each instead of several: fewer requests, and it packs tighter. What only
+      // later parts share stays out. The order of the parts is for the shell too, which draws nothing.
       rolldownOptions: {
         output: {
           codeSplitting: {
@@ -55,9 +55,10 @@ export default defineConfig(({ mode }) => {
               { name: 'drawing', test: /pixi(?!.*\Wgl\W)/, minShareCount: 2 },
               {
                 name: 'sheets',
-                test: /\Wsrc\Wyard\W(?!flow|copy|poster|plate|closeUps|\w+Plate|staff|floatsTank|moonlight|houseLight|skySaid)/,
+                test: /\Wsrc\Wyard\W(?!flow|copy|poster|closeUps|\w+Plate|plate|staff|vault|along|floatsTank|moonlight|houseLight|skySaid)/,
                 minShareCount: 2,
               },
+              { name: 'closer', test: /\Wsrc\Wyard\W(?:plate|staff|vault|along)/, minShareCount: 2 },
             ],
           },
         },

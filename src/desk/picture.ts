@@ -11,6 +11,8 @@ export const CLOSE_UPS: Readonly<Partial<Record<Place, CloseUpName>>> = {
   compressor: 'compressor',
   aeration: 'jar',
   'trash-tank': 'core',
+  clarifier: 'clarifier',
+  'disc-filter': 'discs',
 };
 
 /** Loads the drawing code and opens it on `host`. */

@@ -14,7 +14,7 @@ export function geometryOf(spec: UnitSpec): GeometryScene {
     aeration: {
       ...plant.aeration,
       diffuser_m: plant.air.diffuser_elevation_m,
-      clarifier: { straight_m: plant.clarifier.straight_m, hopper_m: plant.clarifier.hopper_m },
+      clarifier: plant.clarifier,
     },
     riser: {
       inlet_m: plant.pump.inlet_m + 0.07,

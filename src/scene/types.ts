@@ -248,12 +248,20 @@ export interface GeometryScene {
   readonly trash: BasinScene;
   readonly aeration: BasinScene & {
     readonly diffuser_m: number;
-    readonly clarifier: { readonly straight_m: number; readonly hopper_m: number };
+    readonly clarifier: HopperScene;
   };
   readonly riser: BasinScene;
   readonly pump: BasinScene;
   /** Thickness that calls for pumping out, m: of sludge and scum together, and of sludge on the average of the cores. */
   readonly fullAt: { readonly trash_m: number; readonly pump_m: number };
+}
+
+/** Straight walls over a hopper that narrows to its slot: heights, m, and plan areas, m2. */
+export interface HopperScene {
+  readonly straight_m: number;
+  readonly hopper_m: number;
+  readonly area_m2: number;
+  readonly slot_m2: number;
 }
 
 export interface BasinScene {

@@ -11,6 +11,7 @@ export type Measure =
   | 'waterFlow_Ls'
   | 'airFlow_Lmin'
   | 'wind_ms'
+  | 'rise_mh'
   | 'concentration_mgL'
   | 'current_A'
   | 'voltage_V'

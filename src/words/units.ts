@@ -20,6 +20,8 @@ export type UnitId =
   | 'Lmin'
   | 'mph'
   | 'ms'
+  | 'gpdft2'
+  | 'mh'
   | 'mgL'
   | 'A'
   | 'V'
@@ -53,6 +55,8 @@ const PSI_PER_KPA = 1 / 6.894757;
 const INCH_PER_M = 1 / 0.0254;
 const GAL_PER_M3 = 264.172052;
 const GPM_PER_LS = 15.850323;
+/** Gallons a day on a square foot, per m/h. */
+const GPD_FT2_PER_MH = 24 * GAL_PER_M3 * 0.3048 * 0.3048;
 const CFM_PER_LMIN = 0.0353147;
 const MPH_PER_MS = 3600 / 1609.344;
 /** Lengths from here on read better in feet or metres than in inches or centimetres. */
@@ -66,7 +70,15 @@ const LARGE_M3 = 10;
 
 type Same = Exclude<
   Measure,
-  'pressure_kPa' | 'length_m' | 'volume_m3' | 'waterFlow_Ls' | 'airFlow_Lmin' | 'wind_ms' | 'temperature_C' | 'clock_s'
+  | 'pressure_kPa'
+  | 'length_m'
+  | 'volume_m3'
+  | 'waterFlow_Ls'
+  | 'airFlow_Lmin'
+  | 'wind_ms'
+  | 'rise_mh'
+  | 'temperature_C'
+  | 'clock_s'
 >;
 
 /** Measures that read alike in both systems. */
@@ -105,6 +117,8 @@ function scaleOf(measure: Exclude<Measure, 'clock_s'>, value: number, units: Uni
       return us ? { unit: 'cfm', per: CFM_PER_LMIN, step: 0.1 } : { unit: 'Lmin', per: 1, step: 1 };
     case 'wind_ms':
       return us ? { unit: 'mph', per: MPH_PER_MS, step: 1 } : { unit: 'ms', per: 1, step: 0.5 };
+    case 'rise_mh':
+      return us ? { unit: 'gpdft2', per: GPD_FT2_PER_MH, step: 1 } : { unit: 'mh', per: 1, step: 0.01 };
     case 'temperature_C':
       return us ? { unit: 'F', per: 1.8, offset: 32, step: 1 } : { unit: 'C', per: 1, step: 1 };
     default:

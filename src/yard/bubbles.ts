@@ -4,6 +4,9 @@ import { noise } from './hash.ts';
 import type { Layout } from './layout.ts';
 import type { Mover } from './motion.ts';
 
+/** Where it rises from. */
+type Lines = Pick<Layout, 'diffuserY' | 'dropLines'>;
+
 const MOST = 240;
 /** Air flow at which the drawing is as full as it gets, L/min. */
 const FULL_LMIN = 110;
@@ -21,7 +24,7 @@ interface Bubble {
 export class Bubbles implements Mover {
   readonly root = new Container();
   readonly #all: Bubble[] = [];
-  #layout: Layout | null = null;
+  #layout: Lines | null = null;
   #count = 0;
   #surface = 0;
   #frozen = false;
@@ -46,7 +49,7 @@ export class Bubbles implements Mover {
   }
 
   /** `alpha` follows the ink; `frozen` bubbles are a sight remembered, not one seen now. */
-  set(layout: Layout, flow_Lmin: number, surfaceY: number, alpha: number, frozen: boolean): void {
+  set(layout: Lines, flow_Lmin: number, surfaceY: number, alpha: number, frozen: boolean): void {
     this.#layout = layout;
     this.#surface = surfaceY;
     this.#frozen = frozen;

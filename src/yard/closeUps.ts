@@ -9,6 +9,8 @@ const OPENED: Readonly<Record<CloseUpName, (sparks: Sparks) => Promise<Sheet>>> 
   compressor: (sparks) => plate(import('./compressorPlate.ts'), sparks),
   jar: (sparks) => plate(import('./jarPlate.ts'), sparks),
   core: (sparks) => plate(import('./corePlate.ts'), sparks),
+  discs: (sparks) => plate(import('./discsPlate.ts'), sparks),
+  clarifier: (sparks) => plate(import('./clarifierPlate.ts'), sparks),
 };
 
 interface PlateFile {

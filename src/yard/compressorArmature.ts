@@ -4,6 +4,7 @@
  */
 import { Container, Graphics, Sprite } from 'pixi.js';
 import type { CompressorScene } from '../scene/types.ts';
+import { along, type Point } from './along.ts';
 import { Cel } from './cel.ts';
 import { CHEST, COIL_X, FILTER, HOUSING, rimX, SHAFT_Y, SIDES, type Side } from './compressorPlan.ts';
 import { INK, inkShare } from './ink.ts';
@@ -21,8 +22,6 @@ const INK_LINE = 0x2b2a26;
 const MOTES = 9;
 /** Opening of a flap at its widest, units. */
 const FLAP = 13;
-
-type Point = readonly [number, number];
 
 export class Armature implements PlateMover {
   readonly root = new Container();
@@ -201,20 +200,4 @@ function way(side: Side, leaving: boolean): readonly Point[] {
     [x, 394],
     [HOUSING.x + HOUSING.width + 30, 394],
   ];
-}
-
-/** The point at a share of a way. */
-function along(points: readonly Point[], share: number): Point {
-  const far = points.slice(1).map(([x, y], i) => {
-    const [px, py] = points[i] ?? [x, y];
-    return Math.hypot(x - px, y - py);
-  });
-  let left = share * far.reduce((sum, one) => sum + one, 0);
-  for (const [i, one] of far.entries()) {
-    const [x0, y0] = points[i] ?? [0, 0];
-    const [x1, y1] = points[i + 1] ?? [x0, y0];
-    if (left <= one) return [x0 + ((x1 - x0) * left) / one, y0 + ((y1 - y0) * left) / one];
-    left -= one;
-  }
-  return points.at(-1) ?? [0, 0];
 }

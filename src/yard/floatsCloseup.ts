@@ -17,13 +17,14 @@ import {
   sideOf,
   TETHER,
 } from './floatsPlan.ts';
-import { paintBigPump, paintFloatsGround, paintFloatsTankInk, paintFloatsTankPencil, paintTree } from './floatsTank.ts';
+import { paintBigPump, paintFloatsTankInk, paintFloatsTankPencil, paintTree } from './floatsTank.ts';
 import { inkShare } from './ink.ts';
 import { Inked } from './inked.ts';
 import { controlName, label, length } from './labels.ts';
 import { type Box, box } from './pen.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
+import { paintSoil } from './vault.ts';
 
 /** The most floats a tree carries. */
 const MOST_FLOATS = 5;
@@ -88,7 +89,7 @@ export class FloatsCloseup implements Sheet {
     const { scene, scale } = p;
     const chamber = scene.chambers['pump-tank'];
     this.#eased.aim('level', chamber.level_m, p.still);
-    this.#ground.show(p.area, scale, `g${plan.perMetre}`, (pen) => paintFloatsGround(pen, plan, p.area));
+    this.#ground.show(p.area, scale, `g${plan.perMetre}`, (pen) => paintSoil(pen, plan, p.area));
     const night = 1 - scene.sky.daylight;
     this.#dusk.clear();
     if (night > 0.02) {

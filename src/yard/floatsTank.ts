@@ -1,111 +1,23 @@
-/** The pump tank in section for its close-up: ground, concrete, water, tree, pump, check valve, discharge, inlet. */
+/** The pump tank in section for its close-up: water, tree, pump, check valve, discharge, inlet. */
 import type { ChamberScene, FloatScene } from '../scene/types.ts';
 import { paintNeckWater, paintScum, paintSludge, paintWater, ripple } from './basin.ts';
 import type { FloatsPlan } from './floatsPlan.ts';
-import { paintGround } from './ground.ts';
-import { INK, LID, PAPER, PENCIL, PENCIL_WALL, SHELL, WALL } from './ink.ts';
-import {
-  type Box,
-  box,
-  disc,
-  draw,
-  fade,
-  hatch,
-  lined,
-  type Pen,
-  pencilHatch,
-  pipe,
-  rect,
-  stipple,
-  within,
-} from './pen.ts';
-import { GREEN } from './season.ts';
-import { paintDaySky } from './sky.ts';
-
-const WALL_WIDE = 20;
-
-export function paintFloatsGround(pen: Pen, plan: FloatsPlan, view: Box): void {
-  pen.save();
-  pen.translate(0, plan.grade);
-  const shifted = box(view.x, view.y - plan.grade, view.width, view.height);
-  paintDaySky(pen, shifted);
-  draw(pen, `M${view.x} -14C${view.x + 300} -34 ${view.x + 700} -8 ${view.x + view.width} -26V2H${view.x}Z`, {
-    fill: '#b7c795',
-  });
-  paintGround(pen, shifted, plan.perMetre * 0.92, GREEN);
-  pen.restore();
-}
-
-function walls(pen: Pen, plan: FloatsPlan, ink: boolean): void {
-  const b = plan.inside;
-  const n = plan.neck;
-  const outer = box(b.x - WALL_WIDE, b.y - WALL_WIDE, b.width + 2 * WALL_WIDE, b.height + 2 * WALL_WIDE);
-  const line = ink ? INK : PENCIL;
-  rect(pen, outer, 5, { fill: ink ? WALL : PENCIL_WALL });
-  if (ink) within(pen, outer, () => stipple(pen, outer, 909, 44));
-  rect(pen, outer, 5, { stroke: line, width: 2 });
-  rect(pen, b, 0, { fill: ink ? SHELL : PAPER, stroke: line, width: 1.6 });
-  rect(pen, box(n.x - 13, n.y, 13, b.y - n.y - WALL_WIDE + 1), 0, {
-    fill: ink ? '#ddd3b8' : PAPER,
-    stroke: line,
-    width: 1.4,
-  });
-  rect(pen, box(n.x + n.width, n.y, 13, b.y - n.y - WALL_WIDE + 1), 0, {
-    fill: ink ? '#ddd3b8' : PAPER,
-    stroke: line,
-    width: 1.4,
-  });
-  rect(pen, box(n.x, n.y, n.width, b.y - n.y + 2), 0, {
-    fill: ink
-      ? fade(pen, n.y, b.y, [
-          [0, '#e2d6ba'],
-          [1, SHELL],
-        ])
-      : PAPER,
-  });
-  draw(pen, `M${n.x} ${n.y}V${b.y}M${n.x + n.width} ${n.y}V${b.y}`, { stroke: line, width: 1.4 });
-  if (!ink) return;
-  for (const [x, w] of [
-    [b.x, n.x - b.x],
-    [n.x + n.width, b.x + b.width - n.x - n.width],
-  ] as const) {
-    within(pen, box(x, b.y, w, 40), () => {
-      pen.fillStyle = fade(pen, b.y, b.y + 40, [
-        [0, 'rgba(107,85,55,0.3)'],
-        [1, 'rgba(107,85,55,0)'],
-      ]);
-      pen.fillRect(x, b.y, w, 40);
-      hatch(pen, box(x - 20, b.y, w + 40, 12), 7, 12, { stroke: '#8e774f', width: 0.8, alpha: 0.5 });
-    });
-  }
-}
-
-function lid(pen: Pen, plan: FloatsPlan, open: boolean): void {
-  const n = plan.neck;
-  if (!open) {
-    const b = box(n.x - 22, n.y - 12, n.width + 44, 14);
-    rect(pen, b, 4, { fill: LID, stroke: INK, width: 1.8 });
-    draw(pen, `M${b.x + 10} ${b.y + 4}h${b.width - 20}`, { stroke: '#b8cdb0', width: 1.4 });
-    return;
-  }
-  const b = box(40, plan.grade - 16, 236, 18);
-  rect(pen, b, 7, { fill: LID, stroke: INK, width: 1.8 });
-  hatch(pen, box(b.x + 8, b.y + 4, b.width - 16, 10), 12, -10, { stroke: '#4a634b', width: 1, alpha: 0.6 });
-  lined(pen, `M${b.x + 92} ${b.y}v-7q0 -5 5 -5h42q5 0 5 5v7`, { width: 4.6 }, { stroke: '#b9b3a2', width: 2.4 });
-}
+import { INK, PAPER, PENCIL } from './ink.ts';
+import { box, disc, draw, fade, lined, type Pen, pencilHatch, pipe, rect, within } from './pen.ts';
+import { paintVault, paintVaultLid } from './vault.ts';
 
 export function paintFloatsTankPencil(pen: Pen, plan: FloatsPlan): void {
-  walls(pen, plan, false);
+  paintVault(pen, plan, false);
   const b = plan.inside;
   const y = b.y + b.height * 0.46;
   pencilHatch(pen, box(b.x, y, b.width, b.y + b.height - y));
   draw(pen, ripple(b.x, b.x + b.width, y, 3), { stroke: PENCIL, width: 1.4, dash: [7, 5] });
-  lid(pen, plan, false);
+  paintVaultLid(pen, plan, false);
   pipe(pen, `M-1200 ${plan.inletY - 12}H${b.x + 30}`, 34, { line: PENCIL, wall: PAPER });
 }
 
 export function paintFloatsTankInk(pen: Pen, plan: FloatsPlan, c: ChamberScene, levelY: number | null): void {
-  walls(pen, plan, true);
+  paintVault(pen, plan, true);
   const b = plan.inside;
   within(pen, b, () => {
     if (levelY === null) {
@@ -122,7 +34,7 @@ export function paintFloatsTankInk(pen: Pen, plan: FloatsPlan, c: ChamberScene, 
   if (levelY !== null)
     paintNeckWater(pen, box(plan.neck.x - 5, plan.neck.y, plan.neck.width + 10, 1), b.y, levelY, c.water, 0);
   rect(pen, b, 0, { stroke: INK, width: 1.6 });
-  lid(pen, plan, c.lid === 'open');
+  paintVaultLid(pen, plan, c.lid === 'open');
   pipe(pen, `M-1200 ${plan.inletY - 12}H${b.x + 30}`, 34, { lining: '#cfc6b2' });
   draw(pen, `M${b.x + 30} ${plan.inletY - 29}v34`, { width: 3 });
 }

@@ -90,7 +90,37 @@ export type CloseupLabel =
   | 'plate.core.below'
   | 'plate.core.reached'
   | 'plate.core.mean'
-  | 'plate.core.cores';
+  | 'plate.core.cores'
+  | 'plate.discs.lid'
+  | 'plate.discs.inlet'
+  | 'plate.discs.outlet'
+  | 'plate.discs.body'
+  | 'plate.discs.stack'
+  | 'plate.discs.core'
+  | 'plate.discs.nut'
+  | 'plate.discs.clamp'
+  | 'plate.discs.one'
+  | 'plate.discs.groove'
+  | 'plate.discs.dirt'
+  | 'plate.discs.share'
+  | 'plate.discs.pressure'
+  | 'plate.discs.flow'
+  | 'plate.clarifier.inlet'
+  | 'plate.clarifier.air'
+  | 'plate.clarifier.liquor'
+  | 'plate.clarifier.diffuser'
+  | 'plate.clarifier.hopper'
+  | 'plate.clarifier.blanket'
+  | 'plate.clarifier.slot'
+  | 'plate.clarifier.tee'
+  | 'plate.clarifier.outlet'
+  | 'plate.clarifier.scum'
+  | 'plate.clarifier.rises'
+  | 'plate.clarifier.faster'
+  | 'plate.clarifier.level'
+  | 'plate.clarifier.height'
+  | 'plate.clarifier.solids'
+  | 'plate.clarifier.rate';
 
 export const controlName = (id: ControlId): Message => ({ id: `control.${id}` });
 
@@ -135,4 +165,22 @@ export const percent = (share: number): Message => ({
 export const pressure = (kPa: number): Message => ({
   id: 'word.quantity',
   values: { q: { measure: 'pressure_kPa', value: kPa, resolution: 0.5 } },
+});
+
+/** Water as fine as a timed draw-down tells its flow. */
+export const waterFlow = (Ls: number): Message => ({
+  id: 'word.quantity',
+  values: { q: { measure: 'waterFlow_Ls', value: Ls, resolution: 0.01 } },
+});
+
+/** How fast water rises through a surface. */
+export const riseRate = (mh: number): Message => ({
+  id: 'word.quantity',
+  values: { q: { measure: 'rise_mh', value: mh, resolution: 0.01 } },
+});
+
+/** Solids in water. */
+export const solids = (mgL: number): Message => ({
+  id: 'word.quantity',
+  values: { q: { measure: 'concentration_mgL', value: mgL, resolution: 1 } },
 });

@@ -32,7 +32,8 @@ export function pointTo(pen: Pen, { size, view }: Pointing, { from, at, text, mo
   const style = { size, weight: 700, colour: INK, halo: HALO, align } as const;
   const [x, y] = at;
   const wide = Math.max(textWidth(pen, text, style), more === undefined ? 0 : textWidth(pen, more, { size }));
-  if (align === 'right' ? x - wide < view.x : x + wide > view.x + view.width) return;
+  const left = align === 'right' ? x - wide : x;
+  if (left < view.x || left + wide > view.x + view.width) return;
   const end = align === 'right' ? x + 5 : x - 5;
   lined(
     pen,

@@ -17,6 +17,8 @@ export interface Sparks {
   readonly bead: Texture;
   readonly glow: Texture;
   readonly ring: Texture;
+  /** A clump of sludge. */
+  readonly floc: Texture;
 }
 
 export function makeSparks(): Sparks {
@@ -39,6 +41,16 @@ export function makeSparks(): Sparks {
       g.addColorStop(1, 'rgba(240,96,60,0)');
       pen.fillStyle = g;
       pen.fillRect(0, 0, 256, 256);
+    }),
+    floc: sheet(32, (pen) => {
+      for (const [x, y, size] of [
+        [14, 14, 8],
+        [21, 18, 6],
+        [10, 20, 5],
+      ] as const) {
+        disc(pen, x, y, size, { fill: 'rgba(95,64,32,0.86)' });
+      }
+      disc(pen, 13, 11, 3, { fill: 'rgba(165,121,63,0.8)' });
     }),
     ring: sheet(128, (pen) => {
       disc(pen, 64, 64, 56, { stroke: '#c9402a', width: 5 });

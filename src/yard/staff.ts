@@ -1,4 +1,4 @@
-/** The staff on the wall of the pump tank, marked in whole units of the page. */
+/** The staff on the wall of a tank, marked in whole units of the page. */
 
 import type { FloatsPlan } from './floatsPlan.ts';
 import { CARD, INK, PENCIL } from './ink.ts';
@@ -26,7 +26,14 @@ export function staffMarks(staff: Staff, height_m: number): readonly StaffMark[]
   return marks;
 }
 
-export function paintStaff(pen: Pen, plan: FloatsPlan, staff: Staff, seen: boolean, size: number): void {
+/** Stands on the foot of the box, from `rulerX` to its right side. */
+export function paintStaff(
+  pen: Pen,
+  plan: Pick<FloatsPlan, 'inside' | 'perMetre' | 'rulerX'>,
+  staff: Staff,
+  seen: boolean,
+  size: number,
+): void {
   const b = plan.inside;
   const foot = b.y + b.height;
   const top = Math.max(b.y + 4, foot - TALLEST_m * plan.perMetre);

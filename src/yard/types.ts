@@ -8,7 +8,7 @@ import type { PosterWish } from './posterWords.ts';
 import type { RendererWish } from './renderer.ts';
 
 /** The close-ups: the panel, the float tree, a part cut open, a jar or a tube held up. */
-export type CloseUpName = 'panel' | 'floats' | 'compressor' | 'jar' | 'core';
+export type CloseUpName = 'panel' | 'floats' | 'compressor' | 'discs' | 'clarifier' | 'jar' | 'core';
 
 /** The whole cutaway, or a close-up. */
 export type ViewName = 'yard' | CloseUpName;

@@ -15,7 +15,7 @@ const DRAWING = /drawing|sheets|yard|Renderer/;
  * with at home, handed in to a trainer, or launched by a course platform.
  */
 const LATER =
-  /after-call|openAir|waters|rareParts|picture-tools|poster|glass|answering|bubbles|spray|class|extras|home|hood|instructor|open-desk|resume|debrief|drills|quiz|later|Closeup|closeUps|[pP]late|coach|caution|guide|expert|brought|printed|screens|share|take|launch|course|cmi5/;
+  /after-call|openAir|waters|rareParts|picture-tools|poster|glass|answering|bubbles|spray|class|extras|home|hood|instructor|open-desk|resume|debrief|drills|quiz|later|Closeup|closeUps|[pP]late|closer|coach|caution|guide|expert|brought|printed|screens|share|take|launch|course|cmi5/;
 
 /** What is fetched once the page is quiet: `offline.test.ts` holds that it does not come before. */
 const IN_THE_BACKGROUND = /\/(?:offline|own-words)-/;

@@ -233,6 +233,8 @@ inBrowser('the page without a network', () => {
       .getByText(/There is no room to keep the page/)
       .waitFor();
     expect(await cached(page)).toEqual([]);
+    const used = await page.evaluate(async () => (await navigator.storage.estimate()).usage ?? 0);
+    expect(used).toBeLessThan(500_000);
     await takeCall(page, withPointer(page), shipped(CALL), 2);
     expect(await page.locator('.troubles').count()).toBe(0);
     await page.locator('.brand').click();

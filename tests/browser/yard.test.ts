@@ -8,7 +8,7 @@ import { overlap } from '../../src/yard/pen.ts';
 import type { ViewName } from '../../src/yard/types.ts';
 import { SCENES, type SceneName, SKIES } from './fixtures/index.ts';
 import { SETTLED } from './fixtures/scenes.ts';
-import type { Harness } from './harness/harness.ts';
+import type { Changes, Harness } from './harness/harness.ts';
 import { type Served, serveHarness } from './harness/serve.ts';
 import { inBrowser } from './page.ts';
 
@@ -152,6 +152,55 @@ inBrowser('the drawn yard', () => {
     await page.close();
   });
 
+  /** What each close-up draws, and another value of it. */
+  const DRAWN: readonly (readonly [(typeof CLOSE_UPS)[number], string, Changes])[] = [
+    ['discs', 'passage left', { discFilter: { flowShare: 0.4 } }],
+    ['discs', 'lid', { discFilter: { open: true } }],
+    ['discs', 'pressure at the field', { field: { headPressure_kPa: 120 } }],
+    ['discs', 'flow', { flows: { discharge_Ls: 0.3 } }],
+    ['discs', 'water', { chambers: { 'pump-tank': { water: { solids_mgL: 400 } } } }],
+    ['clarifier', 'level', { chambers: { clarifier: { level_m: -0.6 } } }],
+    ['clarifier', 'blanket', { chambers: { clarifier: { sludge_m: 0.5 } } }],
+    ['clarifier', 'scum', { chambers: { clarifier: { scum_m: 0.05 } } }],
+    ['clarifier', 'solids', { chambers: { clarifier: { water: { solids_mgL: 200 } } } }],
+    ['clarifier', 'lid', { chambers: { clarifier: { lid: 'open' } } }],
+    ['clarifier', 'flow', { flows: { clarifierOut_Ls: 0.2 } }],
+    ['clarifier', 'inflow', { flows: { trashOut_Ls: 0 } }],
+    ['clarifier', 'air', { chambers: { aeration: { bubbles_Lmin: 20 } } }],
+    ['clarifier', 'liquor', { chambers: { aeration: { water: { hoursWithoutOxygen: 20 } } } }],
+  ];
+  it('draws another picture for another value of what a close-up shows', async () => {
+    const { page } = await open({ scene: 'idleDay', still: true });
+    for (const view of ['discs', 'clarifier'] as const) {
+      await page.evaluate((v) => window.harness.view(v), view);
+      await page.evaluate(() => window.harness.show('idleDay'));
+      const before = await picture(page);
+      for (const [, what, changes] of DRAWN.filter(([where]) => where === view)) {
+        await page.evaluate((c) => window.harness.showWith('idleDay', c), changes);
+        expect(await picture(page), `${view}: ${what}`).not.toBe(before);
+      }
+      await page.evaluate(() => window.harness.show('idleDay'));
+      expect(await picture(page), view).toBe(before);
+    }
+    await page.close();
+  });
+
+  it('lets nothing move in a close-up where nobody knows how the water flows', async () => {
+    const { page } = await open({ scene: 'callStart' });
+    const told = { ink: { kind: 'live' }, level_m: -0.65, water: { solids_mgL: 15 } };
+    await page.evaluate((v) => window.harness.view(v), 'clarifier' as const);
+    await page.evaluate((c) => window.harness.showWith('idleDay', c), {
+      flows: { trashOut_Ls: null, clarifierOut_Ls: null, discharge_Ls: null },
+      chambers: { clarifier: { ...told, sludge_m: null }, aeration: { bubbles_Lmin: null } },
+    } as const satisfies Changes);
+    await quiet(page);
+    await page.evaluate((v) => window.harness.view(v), 'discs' as const);
+    await quiet(page);
+    await page.evaluate(() => window.harness.show('nightAlarm'));
+    await page.waitForFunction(() => window.harness.yard.moving);
+    await page.close();
+  });
+
   describe('kept as a sheet', () => {
     const write = (page: Page, title = 'A title') =>
       page.evaluate(async (t) => (await window.harness.poster('svg', t)).text(), title);
@@ -263,7 +312,7 @@ inBrowser('the drawn yard', () => {
       await page.evaluate(
         async ([v, c]) => {
           await window.harness.view(v);
-          window.harness.showWith('idleDay', c);
+          window.harness.showParts('idleDay', c);
         },
         [view, change] as const,
       );

@@ -121,6 +121,9 @@ describe('measures', () => {
     [us('waterFlow_Ls', 0.8416), '13.3 gpm'],
     [si('waterFlow_Ls', 0.8416), '0,84 L/s'],
     [us('airFlow_Lmin', 83), '2.9 cfm'],
+    // 400 gal a day on a square foot are 0.68 m/h.
+    [us('rise_mh', 0.679), '400 gpd/ft²'],
+    [si('rise_mh', 0.679), '0,68 m/h'],
     [us('temperature_C', 20), '68 °F'],
     [si('temperature_C', -2), '\u22122 °C'],
     [us('duration_min', 161), '2 h 41 min'],

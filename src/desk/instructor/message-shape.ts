@@ -18,7 +18,7 @@ export const measure = oneOf(
     'wind_ms',
   ] as const),
   ...(['current_A', 'voltage_V', 'resistance_ohm', 'resistance_Mohm', 'capacitance_uF', 'temperature_C'] as const),
-  ...(['duration_min', 'duration_h', 'money_usd', 'count', 'share', 'clock_s'] as const),
+  ...(['rise_mh', 'duration_min', 'duration_h', 'money_usd', 'count', 'share', 'clock_s'] as const),
 );
 
 export const quantity: Shape<Quantity> = fields({ measure, value: finite }, { resolution: finite });

@@ -28,7 +28,7 @@ const geometry: Shape<Scene['geometry']> = fields({
   aeration: fields({
     ...basin,
     diffuser_m: finite,
-    clarifier: fields({ straight_m: finite, hopper_m: finite }),
+    clarifier: fields({ straight_m: finite, hopper_m: finite, area_m2: finite, slot_m2: finite }),
   }),
   riser: fields(basin),
   pump: fields(basin),

@@ -58,9 +58,16 @@ export async function keepVersion(
     if (broken !== undefined) throw broken.reason;
   } catch (error) {
     const why = whyNot(error);
-    if (why === 'full') await caches.delete(name).catch(() => false);
+    if (why === 'full') await giveBack(caches, name).catch(() => false);
     throw new NotKept(why);
   }
+}
+
+/** One by one first: a cache that is deleted whole keeps its room for as long as anything still holds it open. */
+async function giveBack(caches: CacheStorage, name: string): Promise<void> {
+  const cache = await caches.open(name);
+  for (const key of await cache.keys()) await cache.delete(key);
+  await caches.delete(name);
 }
 
 /** Whether a cache holds every listed file. */

@@ -19,6 +19,8 @@ export const units: Record<keyof typeof en, string> = {
   'unit.Lmin': '{n}\u00a0L/min',
   'unit.mph': '{n}\u00a0mi/h',
   'unit.ms': '{n}\u00a0m/s',
+  'unit.gpdft2': '{n}\u00a0gal/día·pie²',
+  'unit.mh': '{n}\u00a0m/h',
   'unit.mgL': '{n}\u00a0mg/L',
   'unit.A': '{n}\u00a0A',
   'unit.V': '{n}\u00a0V',

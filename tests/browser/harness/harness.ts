@@ -24,6 +24,20 @@ function speech(language: Language, units: Units): Speech {
   return { text: (m) => (m.id === 'note' ? String(m.values?.text) : say(m)), staff: STAFFS[units] };
 }
 
+/** Values to put in place of others, each where it stands in the scene. */
+export interface Changes {
+  readonly [name: string]: Changes | number | string | boolean | null;
+}
+
+function changed(value: object, changes: Changes): object {
+  const entries = Object.entries(changes).map(([name, to]) => {
+    const from = (value as Record<string, unknown>)[name];
+    const deeper = typeof to === 'object' && to !== null && typeof from === 'object' && from !== null;
+    return [name, deeper ? changed(from, to) : to];
+  });
+  return { ...value, ...Object.fromEntries(entries) };
+}
+
 const host = document.getElementById('host');
 if (host === null) throw new Error('no host');
 const ask = new URLSearchParams(location.search);
@@ -44,10 +58,12 @@ const harness = {
     const scene: Scene = SCENES[name];
     yard.draw({ ...scene, sky: { ...scene.sky, wind_ms } });
   },
-  /** The scene with something of it changed. */
-  showWith: (name: SceneName, change: Partial<Scene>) => yard.draw({ ...SCENES[name], ...change }),
+  /** A scene with whole parts of it replaced. */
+  showParts: (name: SceneName, parts: Partial<Scene>) => yard.draw({ ...SCENES[name], ...parts }),
   /** The same values in new objects. */
   showCopy: (name: SceneName) => yard.draw(structuredClone(SCENES[name])),
+  /** A scene with some of its values replaced. */
+  showWith: (name: SceneName, changes: Changes) => yard.draw(changed(SCENES[name], changes) as Scene),
   /** A maker that lets truth through behind a pencil part: the drawing must not show it. */
   showLeaky(toldAs: SceneName, trueAs: SceneName) {
     const told: Scene = SCENES[toldAs];
@@ -59,7 +75,7 @@ const harness = {
       chambers: {
         'trash-tank': hide(truth.chambers['trash-tank']),
         aeration: hide(truth.chambers.aeration),
-        clarifier: hide(truth.chambers.clarifier),
+        clarifier: hide({ ...truth.chambers.clarifier, lid: 'open', sludge_m: 0.5, scum_m: 0.1 }),
         disinfection: hide(truth.chambers.disinfection),
         'pump-tank': hide(SCENES.coredTank.chambers['pump-tank']),
       },
@@ -79,7 +95,7 @@ const harness = {
         outlet: hide({ ...truth.compressor.outlet, plugged: false, tripped: true }),
       }),
       ultraviolet: hide(truth.ultraviolet),
-      discFilter: hide({ ...truth.discFilter, flowShare: 0.01 }),
+      discFilter: hide({ ...truth.discFilter, open: true, flowShare: 0.01 }),
       field: hide(truth.field),
     });
   },

@@ -158,7 +158,7 @@ export const COURSES: readonly Spoiled[] = [
     says: /attribute 'colour' is not allowed/,
   },
   {
-    what: 'a way to log in, which a developer release had',
+    what: 'a way to log in, which an earlier text had',
     find: /<au /,
     instead: '<au authenticationMethod="Basic" ',
     says: /attribute 'authenticationMethod' is not allowed/,

@@ -65,9 +65,12 @@ export async function keepVersion(
 
 /** One by one first: a cache that is deleted whole keeps its room for as long as anything still holds it open. */
 async function giveBack(caches: CacheStorage, name: string): Promise<void> {
-  const cache = await caches.open(name);
-  for (const key of await cache.keys()) await cache.delete(key);
-  await caches.delete(name);
+  try {
+    const cache = await caches.open(name);
+    for (const key of await cache.keys()) await cache.delete(key);
+  } finally {
+    await caches.delete(name);
+  }
 }
 
 /** Whether a cache holds every listed file. */

@@ -6,10 +6,12 @@ import { createVersions } from '../../../src/desk/offline/versions.ts';
 
 const BASE = 'https://host.example/place/';
 
-/** The browser's cache storage as far as it is used, with room for so many bytes. */
+/** The browser's cache storage as far as it is used, with room for so many bytes. What is deleted whole keeps its room a while. */
 function cacheStorage(room = Number.POSITIVE_INFINITY): CacheStorage {
   const all = new Map<string, Map<string, ArrayBuffer>>();
-  const taken = () => [...all.values()].flatMap((one) => [...one.values()]).reduce((sum, it) => sum + it.byteLength, 0);
+  const held: Map<string, ArrayBuffer>[] = [];
+  const taken = () =>
+    [...all.values(), ...held].flatMap((one) => [...one.values()]).reduce((sum, it) => sum + it.byteLength, 0);
   const open = (name: string) => {
     const entries = all.get(name) ?? new Map<string, ArrayBuffer>();
     all.set(name, entries);
@@ -24,13 +26,17 @@ function cacheStorage(room = Number.POSITIVE_INFINITY): CacheStorage {
         entries.set(key, body);
       },
       keys: async () => [...entries.keys()],
+      delete: async (key: string) => entries.delete(key),
     };
   };
   return {
     open: async (name: string) => open(name),
     has: async (name: string) => all.has(name),
     keys: async () => [...all.keys()],
-    delete: async (name: string) => all.delete(name),
+    delete: async (name: string) => {
+      held.push(all.get(name) ?? new Map());
+      return all.delete(name);
+    },
   } as unknown as CacheStorage;
 }
 
@@ -122,6 +128,9 @@ describe('keeping a version', () => {
     caches = cacheStorage(9);
     expect(await why(keep(await listingOf('v1', OLD), OLD))).toBe('full');
     expect(await caches.keys()).toEqual([]);
+    const another = await caches.open('another');
+    await another.put('nine', new Response('123456789'));
+    expect(await another.match('nine')).toBeDefined();
   });
 });
 

@@ -5,11 +5,12 @@
  * Elevations are metres from finished grade, up positive. Depths and thicknesses are metres. Shares run 0 to 1.
  * `null` means "not known" unless it says otherwise: the yard draws pencil there.
  */
-import type { JarVerdict } from '../plant/jar.ts';
-import type { JarLine } from '../plant/jarCurve.ts';
 import type { Message } from '../service/message.ts';
 import { PLACES, type Place } from '../service/person.ts';
 import type { CalendarDay } from '../unit/calendar.ts';
+import type { JarScene } from './jarTypes.ts';
+
+export type { JarScene } from './jarTypes.ts';
 
 /** The parts one can go to, in the order the water takes, then the dry ones: every place but the phone. */
 export type PartId = Exclude<Place, 'phone'>;
@@ -57,27 +58,6 @@ export interface ChamberScene {
   readonly bubbles_Lmin: number | null;
   /** Sludge cores and probed depths taken: where across the tank (0 to 1) and how thick, m. */
   readonly cores: readonly { readonly across: number; readonly sludge_m: number }[];
-}
-
-/** A litre of mixed liquor that was left to stand. */
-export interface JarScene {
-  readonly ink: Ink;
-  /** How long it stood. */
-  readonly minutes: number;
-  /** How much of it is sludge, mL/L: 1000 where no line has formed, 0 where there is none to speak of. */
-  readonly settled_mLL: number | null;
-  readonly sludge: WaterLook | null;
-  /** The water that has come clear, and whether fine specks stay in it. */
-  readonly above: WaterLook | null;
-  readonly specks: boolean;
-  /** Gas has lifted the sludge. */
-  readonly floats: boolean;
-  /** What the reading asks for; null where it has no line to read. */
-  readonly verdict: JarVerdict | null;
-  /** The line as it came down, where somebody watched. */
-  readonly curve: readonly JarLine[];
-  /** Verdicts from the lowest up, and up to how much each goes, mL/L. */
-  readonly bands: readonly { readonly verdict: JarVerdict; readonly to_mLL: number }[];
 }
 
 export interface FloatScene {

@@ -7,8 +7,8 @@ import type { PlateWords } from './plate.ts';
 import { thickness } from './plateMessages.ts';
 import { isCut } from './plateWords.ts';
 
-const CARD_BOX = box(1006, 286, 160, 206);
-const TUBE = { wide: 26, top: 82, foot: 46 } as const;
+const CARD_BOX = box(1006, 280, 160, 216);
+const TUBE = { wide: 26, top: 82, foot: 56 } as const;
 const SOFT = '#5d5648';
 
 export function paintPumpCores(

@@ -10,7 +10,7 @@ import { milliLitres, verdictName } from './plateMessages.ts';
 import { isCut } from './plateWords.ts';
 
 const SOFT = '#5d5648';
-const PLOT = box(CARD_AT.x + 62, CARD_AT.y + 56, 254, 158);
+const PLOT = box(CARD_AT.x + 62, CARD_AT.y + 60, 254, 150);
 /** Minutes between the figures of the lower edge. */
 const EVERY_min = 10;
 /** Darker and closer hatched the more sludge there is. */

@@ -12,8 +12,8 @@ export const FULL = box(GLASS.x, FULL_Y, GLASS.width, FOOT_Y - FULL_Y);
 /** Top of the board it stands on, and where the lawn begins. */
 export const BOARD_Y = 450;
 export const LAWN_Y = 494;
-export const CARD_AT = box(622, CARD_TOP, 500, 292);
-export const SLIP_Y = CARD_AT.y + CARD_AT.height + 10;
+export const CARD_AT = box(622, CARD_TOP, 500, 306);
+export const SLIP_Y = CARD_AT.y + CARD_AT.height + 8;
 
 export function markY(mLL: number): number {
   return FOOT_Y - (mLL / 1000) * FULL.height;

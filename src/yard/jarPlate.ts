@@ -201,8 +201,11 @@ function words(pen: Pen, w: PlateWords): void {
   const left = GLASS.x - 34;
   const name = (id: CloseupLabel, fx: number, fy: number, y: number) =>
     pointTo(pen, w, { from: [fx, fy], at: [left, y], text: w.text(label(id)), align: 'right' });
+  const lies = w.seen && !jar.floats ? sludgeBox(jar)?.y : undefined;
   for (const mLL of MARKS) {
     if (mLL % 100 !== 0 || mLL === 0) continue;
+    // Through it goes the line to the sludge's own figure.
+    if (lies !== undefined && Math.abs(markY(mLL) - lies) < w.size * 0.75) continue;
     write(pen, String(mLL), GLASS.x + GLASS.width + 9, markY(mLL) + w.size * 0.34, {
       size: w.size * (mLL % 500 === 0 ? 1 : 0.9),
       weight: mLL % 500 === 0 ? 700 : 400,

@@ -149,18 +149,6 @@ export const length = (m: number): Message => ({
   values: { q: { measure: 'length_m', value: m, resolution: 0.005 } },
 });
 
-/** Air as fine as a flow of it is told. */
-export const airFlow = (Lmin: number): Message => ({
-  id: 'word.quantity',
-  values: { q: { measure: 'airFlow_Lmin', value: Lmin, resolution: 1 } },
-});
-
-/** A share as whole percents. */
-export const percent = (share: number): Message => ({
-  id: 'word.quantity',
-  values: { q: { measure: 'share', value: share, resolution: 0.01 } },
-});
-
 /** A pressure as fine as the dial is read. */
 export const pressure = (kPa: number): Message => ({
   id: 'word.quantity',

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import {
+  type CallFile,
   type CallSession,
   judged,
   loadRecord,
@@ -14,7 +15,7 @@ import {
   stepReviewView,
   togetherView,
 } from '../calls/index.ts';
-import { quantity, say } from '../service/index.ts';
+import { type Message, quantity, say } from '../service/index.ts';
 import { english } from './english.ts';
 import { findCall } from './files.ts';
 import { BAD, GOOD, print, printJson, UsageError } from './output.ts';
@@ -32,26 +33,34 @@ export async function review(args: readonly string[]): Promise<number> {
     for (const problem of call.problems) process.stderr.write(`${problemLine(name, problem)}\n`);
     return BAD;
   }
-  const session = taken(prepareCall(call.value), values.as, values.record);
+  const speak = await english();
+  const session = taken(call.value, values.as, values.record, speak);
   if (values.json) printAsJson(session);
-  else await printReview(session, values.as ?? 'record');
+  else printReview(session, values.as ?? 'record', speak);
   return GOOD;
 }
 
 /** The call as it is looked back on: by a scripted person, or from a record. */
 function taken(
-  prepared: ReturnType<typeof prepareCall>,
+  call: CallFile,
   as: string | undefined,
   record: string | undefined,
+  speak: (message: Message) => string,
 ): CallSession {
   if (record !== undefined) {
     const loaded = loadRecord(readFileSync(record, 'utf8'));
     if (!loaded.ok) throw new UsageError(`${record} is no record; ${loaded.problems[0]?.mend ?? ''}`);
-    return replay(prepared, loaded.value).session;
+    // `play --seed` makes records of another day of the same call.
+    const { session, ok, firstDifference } = replay(prepareCall({ ...call, seed: loaded.value.seed }), loaded.value);
+    if (!ok)
+      throw new UsageError(
+        `${record} does not replay on ${call.id}${firstDifference ? `: ${speak(firstDifference)}` : ''}`,
+      );
+    return session;
   }
   const player = PLAYERS.find((p) => p === as);
   if (!player) throw new UsageError(`--as ${as ?? ''}: write one of ${PLAYERS.join(', ')}, or give --record FILE`);
-  return play(prepared, player);
+  return play(prepareCall(call), player);
 }
 
 /** A line for each step, and one for what the readings make together. */
@@ -60,8 +69,7 @@ function printAsJson(session: CallSession): void {
   printJson(togetherView(session, sifting));
 }
 
-async function printReview(session: CallSession, who: string): Promise<void> {
-  const speak = await english();
+function printReview(session: CallSession, who: string, speak: (message: Message) => string): void {
   const { call } = session.prepared;
   const verdict = judged(session);
   print(`## ${call.title.en} (${call.id}), taken by: ${who}`);

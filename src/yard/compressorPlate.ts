@@ -19,11 +19,10 @@ import {
 import { paintGround } from './ground.ts';
 import { noise } from './hash.ts';
 import { INK, mix, PAPER, PENCIL } from './ink.ts';
-import { type CloseupLabel, label, pressure } from './labels.ts';
 import { newPath } from './path.ts';
 import { box, disc, draw, fade, hatch, type Pen, pencilHatch, pipe, rect, stipple, within } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { airFlow, percent } from './plateMessages.ts';
+import { airFlow, type CloseupLabel, label, percent, pressure } from './plateMessages.ts';
 import { CARD_TOP, pointTo, readings } from './plateWords.ts';
 import { GREEN } from './season.ts';
 import { paintDaySky } from './sky.ts';

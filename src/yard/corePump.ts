@@ -1,10 +1,9 @@
 /** What the same tube brought out of the pump tank: one core for each spot, their average, and its limit. */
 import type { ChamberScene } from '../scene/types.ts';
 import { ACTION, ALARM, CARD, INK, SLUDGE } from './ink.ts';
-import { label } from './labels.ts';
 import { type Box, box, disc, draw, type Pen, rect, shadowed, stipple, within, wrap, write } from './pen.ts';
 import type { PlateWords } from './plate.ts';
-import { thickness } from './plateMessages.ts';
+import { label, thickness } from './plateMessages.ts';
 import { isCut } from './plateWords.ts';
 
 const CARD_BOX = box(1006, 280, 160, 216);

@@ -5,11 +5,10 @@ import { type CorePlan, coredOf, planCore, togetherOf } from './corePlan.ts';
 import { paintPumpCores } from './corePump.ts';
 import { surfaceIn } from './coreTube.ts';
 import { ALARM, CARD, INK, PENCIL, SCUM, SLUDGE } from './ink.ts';
-import { type CloseupLabel, label } from './labels.ts';
 import { newPath } from './path.ts';
 import { box, draw, hatch, type Pen, rect, within, write } from './pen.ts';
 import type { PlateWords } from './plate.ts';
-import { percent, thickness } from './plateMessages.ts';
+import { type CloseupLabel, label, percent, thickness } from './plateMessages.ts';
 import { CARD_TOP, pointTo, readings } from './plateWords.ts';
 import { staffMarks } from './staff.ts';
 

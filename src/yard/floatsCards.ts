@@ -4,8 +4,8 @@ import type { Message } from '../service/message.ts';
 import type { FloatsPlan } from './floatsPlan.ts';
 import { paintContactSign } from './floatsTank.ts';
 import { ACTION, CARD, FLOAT_COLOURS, INK, inkShare, mix, PAPER, PENCIL, SLUDGE } from './ink.ts';
-import { floatName, label, length } from './labels.ts';
 import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
+import { floatName, label, length } from './plateMessages.ts';
 import { paintStaff } from './staff.ts';
 import type { Staff } from './types.ts';
 

@@ -20,8 +20,8 @@ import {
 import { paintBigPump, paintFloatsTankInk, paintFloatsTankPencil, paintTree } from './floatsTank.ts';
 import { inkShare } from './ink.ts';
 import { Inked } from './inked.ts';
-import { controlName, label, length } from './labels.ts';
 import { type Box, box } from './pen.ts';
+import { controlName, label, length } from './plateMessages.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
 import { paintSoil } from './vault.ts';

@@ -2,11 +2,10 @@
 import type { JarScene } from '../scene/types.ts';
 import { ACTION, CARD, CAUTION, INK, mix } from './ink.ts';
 import { CARD_AT, SLIP_Y } from './jarPlan.ts';
-import { label, minutes } from './labels.ts';
 import { newPath } from './path.ts';
 import { box, disc, draw, hatch, type Pen, rect, shadowed, within, wrap, write } from './pen.ts';
 import type { PlateWords } from './plate.ts';
-import { milliLitres, verdictName } from './plateMessages.ts';
+import { label, milliLitres, minutes, verdictName } from './plateMessages.ts';
 import { isCut } from './plateWords.ts';
 
 const SOFT = '#5d5648';

@@ -2,7 +2,6 @@
 
 import { noise } from './hash.ts';
 import { CARD, CAUTION, INK, LID, PAPER, PENCIL } from './ink.ts';
-import { label } from './labels.ts';
 import { type Look, paintDoors } from './panelDoors.ts';
 import { BUZZER, CABINET, RECESS, SILENCE, TEST } from './panelPlan.ts';
 import { newPath } from './path.ts';
@@ -22,6 +21,7 @@ import {
   within,
   write,
 } from './pen.ts';
+import { label } from './plateMessages.ts';
 
 export function paintSurroundings(pen: Pen, view: Box, look: Look): void {
   wall(pen, view);

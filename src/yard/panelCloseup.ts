@@ -5,13 +5,13 @@ import type { LampId, PanelScene, Scene } from '../scene/types.ts';
 import { type Frame, NARROW } from './camera.ts';
 import { Cel } from './cel.ts';
 import { inkShare } from './ink.ts';
-import { controlName, label } from './labels.ts';
 import { paintSurroundings } from './panelCabinet.ts';
 import type { Look } from './panelDoors.ts';
 import { paintFace } from './panelFace.ts';
 import { lampArea, paintBigLamp, paintLampNames } from './panelLamps.ts';
 import { BUZZER, controlBox, LAMPS, PANEL_SHEET } from './panelPlan.ts';
 import { type Box, box } from './pen.ts';
+import { controlName, label } from './plateMessages.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Sparks } from './sparks.ts';
 

@@ -2,11 +2,11 @@
 
 import type { TimerScene } from '../scene/types.ts';
 import { ALARM, CARD, GOOD, INK, PAPER, PENCIL } from './ink.ts';
-import { clock, label, minutes, pressure, runs } from './labels.ts';
 import type { Look } from './panelDoors.ts';
 import { DIAL, GAUGE, TIMER } from './panelPlan.ts';
 import { newPath } from './path.ts';
 import { box, disc, draw, lined, type Pen, rect, write } from './pen.ts';
+import { clock, label, minutes, pressure, runs } from './plateMessages.ts';
 
 const SOFT = '#5d5648';
 

@@ -3,10 +3,10 @@
 import type { PanelScene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import { CARD, CAUTION, INK, PAPER, PENCIL } from './ink.ts';
-import { type CloseupLabel, label } from './labels.ts';
 import { CABINET, LEFT_DOOR, RIGHT_DOOR } from './panelPlan.ts';
 import { newPath } from './path.ts';
 import { type Box, box, disc, draw, fade, hatch, type Pen, rect, shadowed, write } from './pen.ts';
+import { type CloseupLabel, label } from './plateMessages.ts';
 
 export interface Look {
   readonly panel: PanelScene;

@@ -1,11 +1,11 @@
 /** What one reads and works on the open panel: levers, relay, selector, counters. Unknown stays pencil. */
 import type { BreakerScene, PanelScene } from '../scene/types.ts';
 import { ALARM, CARD, INK, inkShare, PAPER, PENCIL } from './ink.ts';
-import { label } from './labels.ts';
 import { paintGauge, paintTimer } from './panelDials.ts';
 import { type Look, padlock, tag } from './panelDoors.ts';
 import { BREAKER_ORDER, COUNTERS, FRONT, RELAY, SELECTOR, slotOf } from './panelPlan.ts';
 import { type Box, box, disc, draw, fade, type Pen, rect, shadowed, within, write } from './pen.ts';
+import { label } from './plateMessages.ts';
 
 const SOFT = '#5d5648';
 

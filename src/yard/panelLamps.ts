@@ -2,12 +2,12 @@
 
 import type { LampId, LampScene } from '../scene/types.ts';
 import { ALARM, INK, inkShare, PAPER, PENCIL } from './ink.ts';
-import { type CloseupLabel, label } from './labels.ts';
 import type { Look } from './panelDoors.ts';
 import { LAMPS } from './panelPlan.ts';
 import { glassOf } from './panelPost.ts';
 import { newPath } from './path.ts';
 import { type Box, box, draw, type Pen, rect, write } from './pen.ts';
+import { type CloseupLabel, label } from './plateMessages.ts';
 
 /** What a lamp's cel has to hold. */
 export function lampArea(id: LampId): Box {

@@ -1,9 +1,9 @@
 /** What is written on a close-up: names with a line to what they name, and a card of readings. */
 import type { Message } from '../service/message.ts';
 import { CARD, INK, PAPER } from './ink.ts';
-import { type CloseupLabel, label } from './labels.ts';
 import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
 import { PLATE, type PlateWords } from './plate.ts';
+import { type CloseupLabel, label } from './plateMessages.ts';
 
 const HALO = 'rgba(246,240,225,0.85)';
 const SOFT = '#5d5648';

@@ -3,9 +3,10 @@ import type { ChamberId, ChamberScene, FloatScene, FlowScene, Scene } from '../s
 import type { Message } from '../service/message.ts';
 import { manifoldY } from './aeration.ts';
 import { inkShare } from './ink.ts';
-import { floatName, length, partName, pressure } from './labels.ts';
+import { partName } from './labels.ts';
 import type { Layout } from './layout.ts';
 import { BORE_m, pipeDepth_m } from './pipeDepth.ts';
+import { floatName, length, pressure } from './plateMessages.ts';
 import { skySaid } from './skySaid.ts';
 
 type Point = readonly [x: number, y: number];

@@ -111,24 +111,27 @@ const PROVING: readonly ProofId[] = [
 
 const IN_FULL = ['reading.spray-full', 'reading.zone-full'];
 
-/** The field at work; with a tank too low to show it, once more after water was brought. */
+/** The field at work; once more where the dose ended on the way to it, and with a tank too low to show it after water was brought. */
 export function showSpray(hand: Hand): void {
   const look = hand.has('zone-pressure') ? 'zone-pressure' : 'look-at-field';
-  if (inHand(hand, look)) return;
+  const doses = hand.session.service.unit.control.outputs.pumpRuns;
+  const seen = inHand(hand, look);
+  if (seen !== undefined && IN_FULL.includes(seen)) return;
   if (!hand.session.service.person.lids.has('pump')) hand.do('open-lid:pump');
   hand.do('look-into-pump-tank');
-  if (!isTooLow(hand.session.service)) return;
-  hand.do('hose-in');
+  const ended = doses && seen === 'reading.heads-down';
+  if (isTooLow(hand.session.service)) hand.do('hose-in');
+  else if (!ended) return;
   inHand(hand, look);
 }
 
-/** Looks at the field while it is dosed: in Hand where no dose runs, or one would end too soon. Whether it works in full. */
-function inHand(hand: Hand, id: string): boolean {
+/** Looks at the field while it is dosed, in Hand where no dose runs. What was seen there first. */
+function inHand(hand: Hand, id: string): string | undefined {
   const runs = hand.session.service.unit.control.outputs.pumpRuns && id === 'look-at-field';
   if (!runs) hand.do('selector-hand');
   const look = hand.do(id);
   if (!runs) hand.do('selector-auto');
-  return look?.outcome.notes.some(({ reading }) => IN_FULL.includes(reading.id)) ?? false;
+  return look?.outcome.notes[0]?.reading.id;
 }
 
 /** Most five-minute runs in Hand that bring the water down. */

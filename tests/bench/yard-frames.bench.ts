@@ -30,7 +30,7 @@ export async function run(print: (line: string) => void = console.log): Promise<
   const lines: Line[] = [];
   try {
     let empty: Line | undefined;
-    for (const scene of ['empty', 'idleDay', 'nightAlarm']) {
+    for (const scene of ['empty', 'idleDay', 'nightAlarm', 'stormNight', 'moonSpray']) {
       const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, deviceScaleFactor: 1 });
       await page.addInitScript(countFrames, FRAMES);
       await page.goto(`${served.url}?renderer=canvas&scene=${scene}${scene === 'empty' ? '&empty' : ''}`);

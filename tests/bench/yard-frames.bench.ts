@@ -67,6 +67,8 @@ function countFrames(wanted: number): void {
 async function frames(page: Page): Promise<Frames> {
   const handle = await page.waitForFunction(() => (window as unknown as { counted(): unknown }).counted(), undefined, {
     timeout: 120_000,
+    // Not once a frame, which would be counted.
+    polling: 500,
   });
   const { at, work } = (await handle.jsonValue()) as { at: number[]; work: number[] };
   return { between: at.slice(1).map((t, i) => t - (at[i] ?? t)), work };

@@ -41,28 +41,40 @@ const BESIDE = 1.25;
 export function namesOnPlate(layout: Layout, free: Box, { size, name, measure }: Setting): readonly Name[] {
   /** Where the last name in a row ends: the next one keeps clear of it, or stands lower where it then has no room. */
   let row = { y: Number.NaN, end: 0 };
-  return places(layout, size).map(({ part, from, at: [x0, y0] }, i) => {
+  return places(layout, size).map(({ part, from, at: [x0, y0], below }, i) => {
     const line = name(part);
     const width = measure(line);
+    if (below) {
+      const half = Math.max(size * DISC, width / 2);
+      const foot = y0 + size * (DISC + 1);
+      row = { y: y0, end: x0 + half };
+      return {
+        ...{ part, number: i + 1, disc: [x0, y0], lines: [line], text: [x0, foot], align: 'center', from },
+        box: box(x0 - half, y0 - size * DISC, 2 * half, foot + size * 0.25 - y0 + size * DISC),
+      };
+    }
     const clear = Math.abs(y0 - row.y) < size ? row.end + size * 1.4 : Number.NEGATIVE_INFINITY;
     const last = free.x + free.width - size * BESIDE - width;
     const x = Math.min(Math.max(x0, clear), last);
     const y = x < clear ? y0 + size * 2 : y0;
     row = { y, end: x + size * BESIDE + width };
     return {
-      part,
-      number: i + 1,
-      disc: [x, y],
-      lines: [line],
+      ...{ part, number: i + 1, disc: [x, y], lines: [line], align: 'left', from },
       text: [x + size * BESIDE, y + size * 0.35],
-      align: 'left',
-      from,
       box: box(x - size * DISC, y - size * DISC, size * (DISC + BESIDE) + width, size * DISC * 2),
     };
   });
 }
 
-function places(layout: Layout, size: number): { part: PartId; from: Point | null; at: Point }[] {
+interface NamePlace {
+  readonly part: PartId;
+  readonly from: Point | null;
+  readonly at: Point;
+  /** The name stands below its disc: between two walls there is no room beside it. */
+  readonly below?: boolean;
+}
+
+function places(layout: Layout, size: number): readonly NamePlace[] {
   const { trash, aeration, pump, clarifier: c, riser, discFilter: d } = layout;
   const below = (t: Tank) => t.shell.y + t.shell.height + size * 1.5;
   const air = below(aeration);
@@ -79,7 +91,8 @@ function places(layout: Layout, size: number): { part: PartId; from: Point | nul
     {
       part: 'disinfection',
       from: [riser.shell.x + 17, riserFoot - 18],
-      at: [riser.shell.x - size * 3.2, riserFoot + 58],
+      at: [(aeration.shell.x + aeration.shell.width + pump.shell.x) / 2, riserFoot + size * 2.6],
+      below: true,
     },
     {
       // The deepest tank: its name stands beside it, so that it is neither cut off below nor over what is in it.

@@ -64,7 +64,9 @@ export function readings(
   const values = Math.max(...rows.map(([, value]) => textWidth(pen, value, { size, weight: 700 })));
   const high = size * 1.6;
   const wide = names + values + size * 2.6;
-  const b = box(Math.min(x, PLATE.width - wide - 14), y, wide, rows.length * high + size * 0.7);
+  // A view that is wider than the plate leaves room beyond its edge.
+  const right = Math.max(PLATE.width, view.x + view.width) - 14;
+  const b = box(Math.min(x, right - wide), y, wide, rows.length * high + size * 0.7);
   if (isCut(b, view)) return;
   shadowed(pen, () => rect(pen, b, 6, { fill: CARD }));
   rect(pen, b, 6, { width: 1.3 });

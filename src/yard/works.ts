@@ -84,7 +84,7 @@ export class Works implements Sheet {
     this.#narrow = narrow;
     const deepest = -scene.geometry.pump.floor_m;
     const scale = narrow
-      ? Math.min(1.15, Math.max(0.8, width / 454))
+      ? Math.max(0.8, Math.min(1.15, width / 454, Math.max(0.86, height / 430)))
       : Math.min(width / PLATE_WIDTH, height / LEAST_HEIGHT);
     const tall = height / scale;
     const perMetre = narrow ? 118 : Math.min(184, Math.max(92, (tall + PLATE_TOP - 44) / deepest));

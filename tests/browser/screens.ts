@@ -12,6 +12,7 @@ import {
 } from '../../src/calls/index.ts';
 import { playSteps } from '../../src/calls/solution.ts';
 import { clockAt } from '../../src/calls/viewOf.ts';
+import { CLOSE_UPS } from '../../src/desk/picture.ts';
 import type { Settings } from '../../src/desk/stored.ts';
 import type { Skill } from '../../src/quiz/drill.ts';
 
@@ -169,6 +170,19 @@ async function atPart(page: Page, part: string): Promise<void> {
   await page.locator(`#part-${part}`).click();
 }
 
+/** Every close-up, with everything open. */
+const closeUps = Object.values(CLOSE_UPS).map(
+  (view): ScreenAt => ({
+    name: `home-${view}`,
+    hash: '/home',
+    there: '.view-choice',
+    way: async (page) => {
+      await page.locator('.view-choice select').selectOption(view);
+      await page.locator('.home-stage').scrollIntoViewIfNeeded();
+    },
+  }),
+);
+
 export const SCREENS: readonly ScreenAt[] = [
   { name: 'start', hash: '/', there: '.call-card' },
   { name: 'call-phone', hash: '/call/storm-light', there: '.part-chip' },
@@ -247,7 +261,10 @@ export const SCREENS: readonly ScreenAt[] = [
       await page.locator('.mark-later').click();
     },
   },
-  { name: 'round', hash: '/round', there: '.lot' },
+  // Once the year has come to where it waits for somebody.
+  { name: 'round', hash: '/round', there: '.lot.rings' },
+  { name: 'call-rain', hash: '/call/rain-guest', there: '.part-chip' },
+  { name: 'call-winter-night', hash: '/call/clean-out-lifts', there: '.part-chip' },
   {
     name: 'class',
     hash: '/class',
@@ -292,12 +309,7 @@ export const SCREENS: readonly ScreenAt[] = [
     },
   },
   { name: 'home', hash: '/home', there: '.home-stop' },
-  {
-    name: 'home-close-up',
-    hash: '/home',
-    there: '.view-choice',
-    way: async (page) => void (await page.locator('.view-choice select').selectOption('compressor')),
-  },
+  ...closeUps,
   {
     name: 'what-if',
     hash: '/home',
@@ -311,7 +323,7 @@ export const SCREENS: readonly ScreenAt[] = [
   { name: 'access', hash: '/access', there: '.access-parts' },
   { name: 'faults', hash: '/faults', there: '.fault-links' },
   { name: 'fault', hash: '/faults/line-split', there: '.fault-card' },
-  { name: 'search', hash: '/find/smell', there: '.found' },
+  { name: 'search', hash: '/find/chlor', there: '.found' },
   { name: 'take', hash: '/take', there: '.take-head' },
   { name: 'sheet', hash: '/sheet/sunny-line/trainee', there: '.paper' },
   {

@@ -66,7 +66,7 @@ export const plates: Readonly<Record<keyof typeof english, string>> = {
   'plate.core.clear': 'Agua',
   'plate.core.sludge': 'Lodo',
   'plate.core.together': 'Nata y lodo',
-  'plate.core.share': 'Parte de la profundidad',
+  'plate.core.share': 'De la profundidad',
   'plate.core.limit': 'Vaciar desde',
   'plate.core.state': 'Hasta ahora',
   'plate.core.below': 'bajo el límite',

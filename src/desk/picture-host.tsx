@@ -6,6 +6,7 @@ import type { Hotspot, ViewName, Yard } from '../yard/index.ts';
 import { useDesk } from './desk.ts';
 import { Icon } from './icons.tsx';
 import { PictureTools } from './picture-tools.tsx';
+import { useLater } from './use-later.ts';
 
 interface Props {
   readonly scene: Scene;
@@ -54,6 +55,8 @@ export function PictureHost({ scene, part, view, onSelect, bare = false, childre
     };
   }, [desk, onSelect]);
 
+  const told = useLater(view !== 'yard', () => import('./picture/close-up-told.tsx'), 'picture');
+
   useEffect(() => yard?.draw(scene), [yard, scene]);
   useEffect(() => {
     if (yard === null) return;
@@ -76,6 +79,7 @@ export function PictureHost({ scene, part, view, onSelect, bare = false, childre
       <div ref={host} class="picture-host" aria-hidden="true" />
       {yard === null && <p class="picture-wait">{desk.t(failed ? 'call.picture.failed' : 'call.picture.loading')}</p>}
       {yard !== null && children?.(spots, yard)}
+      {yard !== null && view !== 'yard' && told && <told.CloseUpTold yard={yard} view={view} />}
       {yard !== null && (
         <button
           type="button"

@@ -1,6 +1,5 @@
 /** Close-up of the clarifier: sludge settles in its hopper and slides back into the chamber, clear water leaves above. */
 import type { Scene } from '../scene/types.ts';
-import type { Message } from '../service/message.ts';
 import { ChamberAir, PipeDrops } from './clarifierAir.ts';
 import { ClarifierMotion } from './clarifierMotion.ts';
 import { PIPE_WIDE, planClarifier, rise_mh } from './clarifierPlan.ts';
@@ -8,7 +7,7 @@ import { paintClarifierPlateInk, paintClarifierPlatePencil, type Seen } from './
 import { CARD, INK, inkShare } from './ink.ts';
 import { box, draw, type Pen } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { type CloseupLabel, label, length, riseRate, solids } from './plateMessages.ts';
+import { type CloseupLabel, label, length, type Reading, riseRate, solids } from './plateMessages.ts';
 import { pointTo, readings } from './plateWords.ts';
 import type { Sparks } from './sparks.ts';
 import { paintStaff } from './staff.ts';
@@ -23,6 +22,7 @@ export function makePlate(sparks: Sparks): Plate {
     pencil: (pen, geometry) => paintClarifierPlatePencil(pen, planClarifier(geometry)),
     paint: (pen, scene) => paintClarifierPlateInk(pen, planClarifier(scene.geometry), seenOf(scene)),
     words,
+    told,
     movers: [new ChamberAir(sparks), new ClarifierMotion(sparks), new PipeDrops(sparks)],
   };
 }
@@ -85,12 +85,18 @@ function words(pen: Pen, w: PlateWords): void {
     const level = plan.y(c.level_m);
     name('plate.clarifier.scum', [middle - 110, level + 4], [middle - 92, level - 16]);
   }
-  const rows: readonly (readonly [CloseupLabel, Message | null])[] = [
-    ['plate.clarifier.level', c.level_m === null ? null : length(c.level_m - plan.slot_m)],
+  readings(pen, w, [b.x + b.width + 60, plan.outletY + 62], told(scene));
+}
+
+function told(scene: Scene): readonly Reading[] {
+  const c = scene.chambers.clarifier;
+  const { slot_m } = planClarifier(scene.geometry);
+  const rate_mh = rateOf(scene);
+  return [
+    ['plate.clarifier.level', c.level_m === null ? null : length(c.level_m - slot_m)],
     ['plate.clarifier.height', c.sludge_m === null ? null : length(c.sludge_m)],
     // Of water that was only looked at nobody knows a figure.
     ['plate.clarifier.solids', scene.kind === 'known' || c.water === null ? null : solids(c.water.solids_mgL)],
     ['plate.clarifier.rate', rate_mh === null ? null : riseRate(rate_mh)],
   ];
-  readings(pen, w, [b.x + b.width + 60, plan.outletY + 62], rows);
 }

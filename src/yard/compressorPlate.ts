@@ -1,6 +1,5 @@
 /** Close-up of the compressor with its housing cut away: how two diaphragms pump air, and how hard they now work. */
-import type { CompressorScene } from '../scene/types.ts';
-import type { Message } from '../service/message.ts';
+import type { CompressorScene, Scene } from '../scene/types.ts';
 import { Armature } from './compressorArmature.ts';
 import {
   CHEST,
@@ -22,7 +21,7 @@ import { INK, mix, PAPER, PENCIL } from './ink.ts';
 import { newPath } from './path.ts';
 import { box, disc, draw, fade, hatch, type Pen, pencilHatch, pipe, rect, stipple, within } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { airFlow, type CloseupLabel, label, percent, pressure } from './plateMessages.ts';
+import { airFlow, type CloseupLabel, label, percent, pressure, type Reading } from './plateMessages.ts';
 import { CARD_TOP, pointTo, readings } from './plateWords.ts';
 import { GREEN } from './season.ts';
 import { paintDaySky } from './sky.ts';
@@ -63,6 +62,7 @@ export function makePlate(sparks: Sparks): Plate {
       leak(pen, compressor);
     },
     words,
+    told,
     movers: [new Armature(sparks)],
   };
 }
@@ -230,12 +230,15 @@ function words(pen: Pen, w: PlateWords): void {
     }
   }
   if (!w.seen) return;
-  const rows: readonly (readonly [CloseupLabel, Message | null])[] = [
+  readings(pen, w, [TEE + 40, CARD_TOP], told(w.scene));
+}
+
+function told({ compressor: s }: Scene): readonly Reading[] {
+  return [
     ['plate.compressor.state', s.running === null ? null : label(`plate.compressor.${s.running ? 'runs' : 'rests'}`)],
     ['plate.compressor.pressure', s.pressure_kPa === null ? null : pressure(s.pressure_kPa)],
     ['plate.compressor.air', s.flow_Lmin === null ? null : airFlow(s.flow_Lmin)],
     ['plate.compressor.stroke', s.stroke === null || s.running !== true ? null : percent(s.stroke)],
     ['plate.compressor.dirt', s.intakeDirt === null ? null : percent(s.intakeDirt)],
   ];
-  readings(pen, w, [TEE + 40, CARD_TOP], rows);
 }

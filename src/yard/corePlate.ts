@@ -3,7 +3,7 @@ import type { GeometryScene, Scene } from '../scene/types.ts';
 import { coredOf, planCore } from './corePlan.ts';
 import { paintTank, paintTankPencil } from './coreTank.ts';
 import { paintTube, paintTubePencil } from './coreTube.ts';
-import { coreWords } from './coreWords.ts';
+import { coreTold, coreWords } from './coreWords.ts';
 import { paintGround } from './ground.ts';
 import { type Box, box, draw, type Pen } from './pen.ts';
 import type { Plate } from './plate.ts';
@@ -38,6 +38,7 @@ export function makePlate(): Plate {
       paintTube(pen, plan, tank);
     },
     words: coreWords,
+    told: coreTold,
     movers: [],
   };
 }

@@ -1,5 +1,5 @@
 /** Names and figures round the core tube: a staff beside it, how thick each layer is, and how near to being pumped out. */
-import type { ChamberScene } from '../scene/types.ts';
+import type { ChamberScene, Scene } from '../scene/types.ts';
 import type { Message } from '../service/message.ts';
 import { type CorePlan, coredOf, planCore, togetherOf } from './corePlan.ts';
 import { paintPumpCores } from './corePump.ts';
@@ -8,7 +8,7 @@ import { ALARM, CARD, INK, PENCIL, SCUM, SLUDGE } from './ink.ts';
 import { newPath } from './path.ts';
 import { box, draw, hatch, type Pen, rect, within, write } from './pen.ts';
 import type { PlateWords } from './plate.ts';
-import { type CloseupLabel, label, percent, thickness } from './plateMessages.ts';
+import { type CloseupLabel, label, percent, type Reading, thickness } from './plateMessages.ts';
 import { CARD_TOP, pointTo, readings } from './plateWords.ts';
 import { staffMarks } from './staff.ts';
 
@@ -134,11 +134,7 @@ function stack(pen: Pen, w: PlateWords, plan: CorePlan, tank: ChamberScene | nul
   write(pen, text(label('plate.core.together')), x + wide / 2, foot + size * 1.5, name);
 }
 
-function rowsOf(
-  plan: CorePlan,
-  tank: ChamberScene | null,
-  limit_m: number,
-): readonly (readonly [CloseupLabel, Message | null])[] {
+function rowsOf(plan: CorePlan, tank: ChamberScene | null, limit_m: number): readonly Reading[] {
   const both = togetherOf(tank);
   if (both === null) return [['plate.core.limit', thickness(limit_m)]];
   return [
@@ -146,5 +142,17 @@ function rowsOf(
     ['plate.core.share', percent(both / plan.depth_m)],
     ['plate.core.limit', thickness(limit_m)],
     ['plate.core.state', label(both < limit_m ? 'plate.core.below' : 'plate.core.reached')],
+  ];
+}
+
+/** Layers, what they come to, and the pump tank's cores. */
+export function coreTold(scene: Scene): readonly Reading[] {
+  const { tank, cores } = coredOf(scene);
+  const thick = (m: number | null | undefined) => (m == null ? null : thickness(m));
+  return [
+    ['plate.core.scum', thick(tank?.scum_m)],
+    ['plate.core.sludge', thick(tank?.sludge_m)],
+    ...rowsOf(planCore(scene.geometry), tank, scene.geometry.fullAt.trash_m),
+    ...cores.map((core): Reading => ['plate.core.cores', thickness(core.sludge_m)]),
   ];
 }

@@ -1,6 +1,5 @@
 /** Close-up of the disc filter cut open in its box: how water passes between grooved discs, and what dirt leaves of it. */
 import type { Scene } from '../scene/types.ts';
-import type { Message } from '../service/message.ts';
 import { DiscsDrops } from './discsDrops.ts';
 import { paintLensInk, paintLensPencil } from './discsLens.ts';
 import { BODY_X, BORE, CUP, discTops, GRADE, groovesAt, HEAD, LENS, PIPE_Y, RIM, VALVE_BOX } from './discsPlan.ts';
@@ -8,7 +7,7 @@ import { paintBodyInk, paintBodyPencil, paintBox } from './discsSection.ts';
 import { inkShare, waterColour } from './ink.ts';
 import type { Pen } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { type CloseupLabel, label, percent, pressure, waterFlow } from './plateMessages.ts';
+import { type CloseupLabel, label, percent, pressure, type Reading, waterFlow } from './plateMessages.ts';
 import { pointTo, readings } from './plateWords.ts';
 import type { Sparks } from './sparks.ts';
 import { paintSoil } from './vault.ts';
@@ -32,6 +31,7 @@ export function makePlate(sparks: Sparks): Plate {
       paintLensInk(pen, water, flowShare);
     },
     words,
+    told,
     movers: [new DiscsDrops(sparks)],
   };
 }
@@ -85,12 +85,16 @@ function words(pen: Pen, w: PlateWords): void {
   const dirt = nearest(false, 336);
   if (groove !== null) name('plate.discs.groove', groove, [LENS.x + LENS.radius + 22, 266]);
   if (dirt !== null) name('plate.discs.dirt', dirt, [LENS.x + LENS.radius + 22, 332]);
+  readings(pen, w, [920, 92], told(scene));
+}
+
+function told(scene: Scene): readonly Reading[] {
+  const { flowShare } = scene.discFilter;
   const at = atField(scene);
   const flow_Ls = flowOf(scene);
-  const rows: readonly (readonly [CloseupLabel, Message | null])[] = [
-    ['plate.discs.share', percent(flowShare)],
+  return [
+    ['plate.discs.share', flowShare === null ? null : percent(flowShare)],
     ['plate.discs.pressure', at === null ? null : pressure(at)],
     ['plate.discs.flow', flow_Ls === null ? null : waterFlow(flow_Ls)],
   ];
-  readings(pen, w, [920, 92], rows);
 }

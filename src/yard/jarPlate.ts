@@ -1,5 +1,5 @@
 /** Close-up of the settled-sludge jar: a litre of mixed liquor after half an hour of standing still. */
-import type { JarScene } from '../scene/types.ts';
+import type { JarScene, Scene } from '../scene/types.ts';
 import { paintWater } from './basin.ts';
 import { paintGround } from './ground.ts';
 import { noise } from './hash.ts';
@@ -10,7 +10,7 @@ import { BOARD_Y, clearBox, FULL, GLASS, LAWN_Y, markY, sludgeBox } from './jarP
 import { newPath } from './path.ts';
 import { type Box, box, disc, draw, fade, type Pen, pencilHatch, rect, within, write } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { type CloseupLabel, label, milliLitres } from './plateMessages.ts';
+import { type CloseupLabel, label, milliLitres, type Reading, verdictName } from './plateMessages.ts';
 import { pointTo } from './plateWords.ts';
 import { GREEN } from './season.ts';
 import { paintDaySky } from './sky.ts';
@@ -37,6 +37,7 @@ export function makePlate(sparks: Sparks): Plate {
       glassFront(pen, true);
     },
     words,
+    told,
     movers: [new JarFlecks(sparks)],
   };
 }
@@ -243,4 +244,12 @@ function line(pen: Pen, w: PlateWords, y: number, settled_mLL: number): void {
     text,
     more: w.text(milliLitres(settled_mLL)),
   });
+}
+
+function told({ jar: { settled_mLL, floats, verdict } }: Scene): readonly Reading[] {
+  if (settled_mLL === null) return [];
+  return [
+    ['plate.jar.line', floats ? label('plate.jar.lifted') : milliLitres(settled_mLL)],
+    ['plate.jar.card', verdict === null ? null : verdictName(verdict)],
+  ];
 }

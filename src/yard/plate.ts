@@ -11,6 +11,7 @@ import { inkShare } from './ink.ts';
 import { Inked } from './inked.ts';
 import type { Mover } from './motion.ts';
 import { type Box, box, type Pen } from './pen.ts';
+import { label, type Reading } from './plateMessages.ts';
 import { keyOf, type Print, type Sheet, type Spot } from './sheet.ts';
 import type { Staff } from './types.ts';
 
@@ -46,6 +47,8 @@ export interface Plate {
   pencil(pen: Pen, geometry: GeometryScene): void;
   paint(pen: Pen, scene: Scene): void;
   words(pen: Pen, words: PlateWords): void;
+  /** Its figures, for who is told them instead of shown. */
+  told(scene: Scene): readonly Reading[];
   readonly movers: readonly PlateMover[];
 }
 
@@ -58,6 +61,8 @@ export class PlateSheet implements Sheet {
   readonly #dusk = new Graphics();
   readonly #part = new Inked();
   readonly #words = new Cel();
+
+  #scene: Scene | null = null;
 
   constructor(plate: Plate) {
     this.#plate = plate;
@@ -80,6 +85,7 @@ export class PlateSheet implements Sheet {
   print(p: Print): void {
     const { scene, scale, area } = p;
     const plate = this.#plate;
+    this.#scene = scene;
     const { geometry } = scene;
     const lie = keyOf(geometry);
     this.#ground.show(area, scale, lie, (pen) => plate.ground(pen, area, geometry));
@@ -116,6 +122,12 @@ export class PlateSheet implements Sheet {
 
   labels(): readonly Box[] {
     return [];
+  }
+
+  told(): readonly (readonly [Message, Message])[] {
+    const scene = this.#scene;
+    if (scene === null || inkShare(this.#plate.ink(scene)) <= 0) return [];
+    return this.#plate.told(scene).flatMap(([name, value]) => (value === null ? [] : [[label(name), value] as const]));
   }
 
   stale(): void {

@@ -122,6 +122,9 @@ export type CloseupLabel =
 export const controlName = (id: ControlId): Message => ({ id: `control.${id}` });
 
 export const label = (id: CloseupLabel): Message => ({ id });
+
+/** A name with its value; null where nobody knows it. */
+export type Reading = readonly [name: CloseupLabel, value: Message | null];
 /** How often and how long the timer runs: "5 × 9 min". */
 export const runs = (starts: number, run_min: number): Message => ({
   id: 'yard.panel.runs',

@@ -1,9 +1,8 @@
 /** What is written on a close-up: names with a line to what they name, and a card of readings. */
-import type { Message } from '../service/message.ts';
 import { CARD, INK, PAPER } from './ink.ts';
 import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
 import { PLATE, type PlateWords } from './plate.ts';
-import { type CloseupLabel, label } from './plateMessages.ts';
+import { label, type Reading } from './plateMessages.ts';
 
 const HALO = 'rgba(246,240,225,0.85)';
 const SOFT = '#5d5648';
@@ -56,7 +55,7 @@ export function readings(
   pen: Pen,
   { size, text, view }: Pick<PlateWords, 'size' | 'text' | 'view'>,
   [x, y]: readonly [number, number],
-  known: readonly (readonly [name: CloseupLabel, value: Message | null])[],
+  known: readonly Reading[],
 ): void {
   const rows = known.flatMap(([name, value]) => (value === null ? [] : [[text(label(name)), text(value)] as const]));
   if (rows.length === 0) return;

@@ -40,6 +40,8 @@ export interface Sheet {
   spots(): readonly Spot[];
   /** What its words cover that keep to the screen, units of the sheet. */
   labels(): readonly Box[];
+  /** Figures that stand on it and nowhere else on the page. */
+  told?(): readonly (readonly [name: Message, value: Message])[];
   stale(): void;
   dispose(): void;
 }

@@ -57,6 +57,8 @@ export interface Yard {
   hotspots(): readonly Hotspot[];
   /** What names and notes cover, CSS pixels of the host: for tests. */
   labels(): readonly Box[];
+  /** Figures of the close-up that is shown, for who is told them. */
+  told(): readonly (readonly [name: Message, value: Message])[];
   /** Called at once and after every change of the hotspots; returns the way to stop it. */
   onHotspots(heard: (spots: readonly Hotspot[]) => void): () => void;
   /** Moves the sheet under the screen, CSS pixels. */

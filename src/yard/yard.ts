@@ -275,6 +275,7 @@ export async function openYard(host: HTMLElement, options: YardOptions): Promise
     view: turnTo,
     hotspots: () => spots,
     labels: () => shown.labels().map((b) => onScreen(b, camera)),
+    told: () => shown.told?.() ?? [],
     onHotspots(listener) {
       heard.add(listener);
       listener(spots);

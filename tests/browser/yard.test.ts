@@ -185,6 +185,27 @@ inBrowser('the drawn yard', () => {
     await page.close();
   });
 
+  it('tells the figures of a close-up, and of what nobody saw none', async () => {
+    const { page } = await open({ scene: 'idleDay', still: true });
+    const told = (view: ViewName, scene: SceneName) =>
+      page.evaluate(
+        async ([v, s]) => {
+          await window.harness.view(v);
+          window.harness.show(s);
+          return window.harness.yard.told().map(([name]) => name.id);
+        },
+        [view, scene] as const,
+      );
+    const open_ = await told('compressor', 'idleDay');
+    expect(open_).toEqual(expect.arrayContaining(['plate.compressor.pressure', 'plate.compressor.stroke']));
+    for (const view of ['discs', 'clarifier', 'core', 'jar'] as const) {
+      expect(await told(view, 'coredTank'), view).not.toEqual([]);
+    }
+    for (const view of CLOSE_UPS) expect(await told(view, 'callStart'), view).toEqual([]);
+    expect(await told('yard', 'idleDay')).toEqual([]);
+    await page.close();
+  });
+
   it('lets nothing move in a close-up where nobody knows how the water flows', async () => {
     const { page } = await open({ scene: 'callStart' });
     const told = { ink: { kind: 'live' }, level_m: -0.65, water: { solids_mgL: 15 } };

@@ -79,6 +79,11 @@ async function* onSite(page: Page): AsyncGenerator<Seen> {
   await page.waitForSelector('.hotspot');
   yield { state: 'close-up of the floats' };
   await page.locator('.close-up-button').click();
+  await page.locator('#part-compressor').click();
+  await page.locator('.close-up-button').click();
+  await page.waitForSelector('.call.close-up .picture dl', { state: 'attached' });
+  yield { state: 'close-up of the compressor' };
+  await page.locator('.close-up-button').click();
   await doStep(page, withPointer(page), 'make-safe', {});
   await page.locator('#part-panel').click();
   await openAction(page, 'meter-volts');
@@ -258,6 +263,9 @@ async function* home(page: Page): AsyncGenerator<Seen> {
   await goTo(page, '#/home');
   await page.waitForSelector('.home-stage canvas');
   yield { state: 'household, walk' };
+  await page.locator('.view-choice select').selectOption('clarifier');
+  await page.waitForSelector('.home-stage dl', { state: 'attached' });
+  yield { state: 'household, the clarifier close up' };
   await page.locator('[data-begin="what-if"]').click();
   await page.waitForSelector('[data-came]', WAIT);
   await page.locator('[data-cost]').click();

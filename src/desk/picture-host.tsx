@@ -79,7 +79,7 @@ export function PictureHost({ scene, part, view, onSelect, bare = false, childre
       <div ref={host} class="picture-host" aria-hidden="true" />
       {yard === null && <p class="picture-wait">{desk.t(failed ? 'call.picture.failed' : 'call.picture.loading')}</p>}
       {yard !== null && children?.(spots, yard)}
-      {yard !== null && view !== 'yard' && told && <told.CloseUpTold yard={yard} view={view} />}
+      {yard && told && <told.CloseUpTold yard={yard} view={view} />}
       {yard !== null && (
         <button
           type="button"

@@ -1,4 +1,5 @@
 import { meter } from './en/meter.ts';
+import { panelFace } from './en/panel-face.ts';
 
 /** What only the drawn panel with a meter says, in English. */
-export const ofMeter = meter;
+export const ofMeter = { ...meter, ...panelFace };

@@ -1,8 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { ActionView, CallView } from '../../calls/view.ts';
 import type { Message } from '../../service/message.ts';
-import type { Key } from '../../words/words.ts';
-import type { CloseUpName, Yard } from '../../yard/index.ts';
+import type { Yard } from '../../yard/index.ts';
 import { useDesk } from '../desk.ts';
 import { Icon } from '../icons.tsx';
 import { CLOSE_UPS } from '../picture.ts';
@@ -59,17 +58,13 @@ export function Stage({ view, captions }: { view: CallView; captions: readonly M
         {!inWords && (offered !== undefined || closeUp !== 'yard') && (
           <button type="button" class="over-picture close-up-button" onClick={toggle}>
             <Icon name={closeUp === 'yard' ? 'zoom' : 'cross'} />
-            {desk.t(closeUp === 'yard' ? wayTo(offered) : 'view.yard')}
+            {desk.t(closeUp === 'yard' ? 'view.closer' : 'view.yard')}
           </button>
         )}
       </div>
       <Captions captions={captions} />
     </section>
   );
-}
-
-function wayTo(closeUp: CloseUpName | undefined): Key {
-  return closeUp === 'panel' || closeUp === 'floats' ? `view.${closeUp}` : 'view.closer';
 }
 
 /** Zooming by button; choosing a part in the strip below moves the picture there, so that nobody has to drag. */

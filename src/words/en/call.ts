@@ -39,8 +39,6 @@ export const call = {
   'alarm.lamp': 'lamp lit, buzzer silent',
   'alarm.buzzer': 'buzzer sounding',
   'alarm.silence': 'Silence',
-  'view.panel': 'Open the panel view',
-  'view.floats': 'Look at the floats',
   'view.closer': 'Look closer',
   'view.yard': 'Back to the yard',
   'view.glass': 'Magnifying glass',

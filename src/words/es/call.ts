@@ -40,8 +40,6 @@ export const call: Record<keyof typeof en, string> = {
   'alarm.lamp': 'luz encendida, zumbador callado',
   'alarm.buzzer': 'zumbador sonando',
   'alarm.silence': 'Silenciar',
-  'view.panel': 'Ver el tablero de cerca',
-  'view.floats': 'Ver los flotadores',
   'view.closer': 'Ver de cerca',
   'view.yard': 'Volver al patio',
   'view.glass': 'Lupa',

@@ -65,7 +65,7 @@ export class Person {
     }
     const name = new RegExp(`^${say(def.label)}`);
     if (this.manner.closeUp && def.control !== undefined && def.place === 'panel') {
-      if ((await this.button('Open the panel view').count()) > 0) await this.press(this.button('Open the panel view'));
+      if ((await this.button('Look closer').count()) > 0) await this.press(this.button('Look closer'));
       const picture = this.page.getByRole('region', { name: 'Picture' });
       await this.press(picture.getByRole('button', { name: say({ id: `control.${def.control}` }) }));
       const menu = this.page.getByRole('dialog', { name: 'What to do with it' });

@@ -1,0 +1,28 @@
+import type { panelFace as english } from '../en/panel-face.ts';
+
+export const panelFace: Readonly<Record<keyof typeof english, string>> = {
+  'yard.panel.alarm': 'Alarma',
+  'yard.panel.air': 'Aire',
+  'yard.panel.airUv': 'Aire / UV',
+  'yard.panel.water': 'Agua',
+  'yard.panel.compressor': 'Compresor',
+  'yard.panel.pump': 'Bomba',
+  'yard.panel.on': 'con.',
+  'yard.panel.trip': 'disp.',
+  'yard.panel.off': 'desc.',
+  'yard.panel.selectorOff': 'fuera',
+  'yard.panel.timer': 'Temporizador',
+  'yard.panel.every': 'cada',
+  'yard.panel.dose': 'dosis',
+  'yard.panel.airSwitch': 'Presostato',
+  'yard.panel.relay': 'Relé de bomba',
+  'yard.panel.selector': 'Selector de bomba',
+  'yard.panel.hand': 'manual',
+  'yard.panel.auto': 'auto',
+  'yard.panel.hours': 'horas',
+  'yard.panel.cycles': 'ciclos',
+  'yard.panel.silence': 'Silencio',
+  'yard.panel.test': 'Prueba',
+  'yard.panel.buzzer': 'Zumbador',
+  'yard.panel.runs': '{n} × {run}',
+};

@@ -70,7 +70,8 @@ export function paintNotes(
     const widest = Math.max(...lines.map((l) => textWidth(pen, l, style))) + size * 1.2;
     const height = chipHeight(lines.length, size);
     const at = box(x - widest / 2, used.get(note.part) ?? y, widest, height);
-    const b = free === null ? at : kept(at, layout.parts[note.part], free, [...taken, ...covered]);
+    const other = [...taken, ...covered];
+    const b = free === null ? below(at, other) : kept(at, layout.parts[note.part], free, other);
     if (b === null) continue;
     tie(pen, b, layout.parts[note.part], size, pencil);
     chip(pen, lines, b.x, b.y, style);
@@ -93,14 +94,18 @@ function tie(pen: Pen, chip: Box, part: Box, size: number, pencil: boolean): voi
   });
 }
 
+/** A chip moved down clear of what it would cover. */
+function below(chip: Box, taken: readonly Box[]): Box {
+  return [...taken]
+    .sort((p, q) => p.y - q.y)
+    .reduce((b, other) => (overlap(b, other) ? box(b.x, other.y + other.height + 3, b.width, b.height) : b), chip);
+}
+
 /** A chip moved into `free` and below what it would cover; null where its part is out of sight or it has no room. */
 function kept(chip: Box, part: Box, free: Box, taken: readonly Box[]): Box | null {
   const seen = meet(part, free);
   if (seen === null || seen.width < part.width / 2 || chip.width > free.width) return null;
   const x = Math.max(free.x, Math.min(chip.x, free.x + free.width - chip.width));
-  let b = box(x, Math.max(chip.y, free.y), chip.width, chip.height);
-  for (const other of [...taken].sort((p, q) => p.y - q.y)) {
-    if (overlap(b, other)) b = box(x, other.y + other.height + 3, b.width, b.height);
-  }
+  const b = below(box(x, Math.max(chip.y, free.y), chip.width, chip.height), taken);
   return b.y + b.height > free.y + free.height ? null : b;
 }

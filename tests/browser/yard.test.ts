@@ -1,70 +1,16 @@
 import { createHash } from 'node:crypto';
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { CLOSE_UPS as CLOSE_UP_OF } from '../../src/desk/picture.ts';
-import { type ChamberScene, PART_IDS, type Scene, type WaterLook } from '../../src/scene/types.ts';
-import { findBrowser, LAUNCH_ARGS } from '../../src/tools/browser.ts';
+import { PART_IDS } from '../../src/scene/types.ts';
 import { overlap } from '../../src/yard/pen.ts';
-import type { ViewName } from '../../src/yard/types.ts';
-import { SCENES, type SceneName, SKIES } from './fixtures/index.ts';
-import { SETTLED } from './fixtures/scenes.ts';
-import type { Changes, Harness } from './harness/harness.ts';
-import { type Served, serveHarness } from './harness/serve.ts';
+import { SKIES } from './fixtures/index.ts';
+import { drawnPages, picture, quiet } from './harness/drawn.ts';
 import { inBrowser } from './page.ts';
-
-declare global {
-  interface Window {
-    harness: Harness;
-    violations: string[];
-  }
-}
 
 const CLOSE_UPS = Object.values(CLOSE_UP_OF);
 
-interface Ask {
-  readonly scene: SceneName;
-  readonly renderer?: 'canvas' | 'webgl';
-  readonly still?: boolean;
-  readonly width?: number;
-  readonly height?: number;
-}
-
 inBrowser('the drawn yard', () => {
-  let served: Served;
-  let browser: Browser;
-
-  beforeAll(async () => {
-    served = await serveHarness();
-    browser = await chromium.launch({ executablePath: findBrowser() ?? '', args: LAUNCH_ARGS });
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-
-  async function open({ scene, renderer = 'canvas', still = false, width = 1280, height = 800 }: Ask) {
-    const page = await browser.newPage({ viewport: { width, height }, deviceScaleFactor: 1 });
-    const errors: string[] = [];
-    page.on('pageerror', (e) => errors.push(String(e)));
-    page.on('console', (m) => m.type() === 'error' && errors.push(m.text()));
-    await page.addInitScript(() => {
-      window.violations = [];
-      document.addEventListener('securitypolicyviolation', (e) =>
-        window.violations.push(`${e.violatedDirective} ${e.blockedURI}`),
-      );
-    });
-    await page.goto(`${served.url}?scene=${scene}&renderer=${renderer}${still ? '&still' : ''}`);
-    await page.waitForSelector('html[data-ready]');
-    return { page, errors };
-  }
-
-  const quiet = (page: Page) => page.waitForFunction(() => !window.harness.yard.moving);
-  const picture = async (page: Page) => {
-    await quiet(page);
-    return createHash('sha256')
-      .update(await page.screenshot({ animations: 'disabled' }))
-      .digest('hex');
-  };
+  const open = drawnPages();
 
   it('draws the same pixels for the same scene, whatever object it comes in', async () => {
     const { page } = await open({ scene: 'callStart', still: true });
@@ -153,129 +99,6 @@ inBrowser('the drawn yard', () => {
   });
 
   /** What each close-up draws, and another value of it. */
-  const DRAWN: readonly (readonly [(typeof CLOSE_UPS)[number], string, Changes])[] = [
-    ['discs', 'passage left', { discFilter: { flowShare: 0.4 } }],
-    ['discs', 'lid', { discFilter: { open: true } }],
-    ['discs', 'pressure at the field', { field: { headPressure_kPa: 120 } }],
-    ['discs', 'flow', { flows: { discharge_Ls: 0.3 } }],
-    ['discs', 'water', { chambers: { 'pump-tank': { water: { solids_mgL: 400 } } } }],
-    ['clarifier', 'level', { chambers: { clarifier: { level_m: -0.6 } } }],
-    ['clarifier', 'blanket', { chambers: { clarifier: { sludge_m: 0.5 } } }],
-    ['clarifier', 'scum', { chambers: { clarifier: { scum_m: 0.05 } } }],
-    ['clarifier', 'solids', { chambers: { clarifier: { water: { solids_mgL: 200 } } } }],
-    ['clarifier', 'lid', { chambers: { clarifier: { lid: 'open' } } }],
-    ['clarifier', 'flow', { flows: { clarifierOut_Ls: 0.2 } }],
-    ['clarifier', 'inflow', { flows: { trashOut_Ls: 0 } }],
-    ['clarifier', 'air', { chambers: { aeration: { bubbles_Lmin: 20 } } }],
-    ['clarifier', 'liquor', { chambers: { aeration: { water: { hoursWithoutOxygen: 20 } } } }],
-  ];
-  it('draws another picture for another value of what a close-up shows', async () => {
-    const { page } = await open({ scene: 'idleDay', still: true });
-    for (const view of ['discs', 'clarifier'] as const) {
-      await page.evaluate((v) => window.harness.view(v), view);
-      await page.evaluate(() => window.harness.show('idleDay'));
-      const before = await picture(page);
-      for (const [, what, changes] of DRAWN.filter(([where]) => where === view)) {
-        await page.evaluate((c) => window.harness.showWith('idleDay', c), changes);
-        expect(await picture(page), `${view}: ${what}`).not.toBe(before);
-      }
-      await page.evaluate(() => window.harness.show('idleDay'));
-      expect(await picture(page), view).toBe(before);
-    }
-    await page.close();
-  });
-
-  it('tells the figures of a close-up, and of what nobody saw none', async () => {
-    const { page } = await open({ scene: 'idleDay', still: true });
-    const told = (view: ViewName, scene: SceneName) =>
-      page.evaluate(
-        async ([v, s]) => {
-          await window.harness.view(v);
-          window.harness.show(s);
-          return window.harness.yard.told().map(([name]) => name.id);
-        },
-        [view, scene] as const,
-      );
-    const open_ = await told('compressor', 'idleDay');
-    expect(open_).toEqual(expect.arrayContaining(['plate.compressor.pressure', 'plate.compressor.stroke']));
-    for (const view of ['discs', 'clarifier', 'core', 'jar'] as const) {
-      expect(await told(view, 'coredTank'), view).not.toEqual([]);
-    }
-    for (const view of CLOSE_UPS) expect(await told(view, 'callStart'), view).toEqual([]);
-    expect(await told('yard', 'idleDay')).toEqual([]);
-    await page.close();
-  });
-
-  it('lets nothing move in a close-up where nobody knows how the water flows', async () => {
-    const { page } = await open({ scene: 'callStart' });
-    const told = { ink: { kind: 'live' }, level_m: -0.65, water: { solids_mgL: 15 } };
-    await page.evaluate((v) => window.harness.view(v), 'clarifier' as const);
-    await page.evaluate((c) => window.harness.showWith('idleDay', c), {
-      flows: { trashOut_Ls: null, clarifierOut_Ls: null, discharge_Ls: null },
-      chambers: { clarifier: { ...told, sludge_m: null }, aeration: { bubbles_Lmin: null } },
-    } as const satisfies Changes);
-    await quiet(page);
-    await page.evaluate((v) => window.harness.view(v), 'discs' as const);
-    await quiet(page);
-    await page.evaluate(() => window.harness.show('nightAlarm'));
-    await page.waitForFunction(() => window.harness.yard.moving);
-    await page.close();
-  });
-
-  describe('kept as a sheet', () => {
-    const write = (page: Page, title = 'A title') =>
-      page.evaluate(async (t) => (await window.harness.poster('svg', t)).text(), title);
-
-    it('is written in the same strokes for the same scene, and for any truth behind pencil', async () => {
-      const { page, errors } = await open({ scene: 'callStart', still: true });
-      const told = await write(page);
-      expect(told.length).toBeGreaterThan(100_000);
-      await page.evaluate(() => window.harness.showCopy('callStart'));
-      expect(await write(page)).toBe(told);
-      await page.evaluate(() => window.harness.showLeaky('callStart', 'nightAlarm'));
-      expect(await write(page)).toBe(told);
-      await page.evaluate(() => window.harness.show('idleDay'));
-      expect(await write(page)).not.toBe(told);
-      expect(errors).toEqual([]);
-      await page.close();
-    });
-
-    it('says the names of its parts in the language, and no text of it becomes markup', async () => {
-      const { page } = await open({ scene: 'idleDay', still: true });
-      await page.evaluate(() => window.harness.speak('es', 'si'));
-      const svg = await write(page, '<script>alert("1")</script> & \'more\'');
-      const read = await page.evaluate((text) => {
-        const sheet = new DOMParser().parseFromString(text, 'image/svg+xml');
-        const texts = [...sheet.querySelectorAll('text')].map((one) => one.textContent);
-        const names = new Set([...sheet.querySelectorAll('*')].map((one) => one.localName));
-        const handlers = [...sheet.querySelectorAll('*')].flatMap((one) =>
-          one.getAttributeNames().filter((name) => name.startsWith('on')),
-        );
-        return { texts, names: [...names], handlers, title: sheet.querySelector('title')?.textContent };
-      }, svg);
-      expect(read.title).toBe('<script>alert("1")</script> & \'more\'');
-      expect(read.texts).toEqual(
-        expect.arrayContaining(['Tanque de bombeo', 'Clarificador', 'Simulated.', read.title]),
-      );
-      expect(read.names).not.toContain('script');
-      expect(read.names).not.toContain('parsererror');
-      expect(read.handlers).toEqual([]);
-      await page.close();
-    });
-
-    it.each(['idleDay', 'stormNight'] as const)('is painted 3840 pixels wide (%s)', async (scene) => {
-      const { page, errors } = await open({ scene, still: true });
-      const size = await page.evaluate(async () => {
-        const picture = await createImageBitmap(await window.harness.poster('png', 'A title'));
-        return [picture.width, picture.height] as const;
-      });
-      expect(size[0]).toBe(3840);
-      expect(size[1]).toBeGreaterThan(1600);
-      expect(errors).toEqual([]);
-      await page.close();
-    });
-  });
-
   it('tells apart what the units differ in, once it is seen', async () => {
     const { page } = await open({ scene: 'u2Day', still: true });
     await page.evaluate(() => window.harness.panTo('compressor'));
@@ -287,77 +110,6 @@ inBrowser('the drawn yard', () => {
     const dry = await picture(page);
     await page.evaluate(() => window.harness.show('u3Pumps'));
     expect(await picture(page)).not.toBe(dry);
-    await page.close();
-  });
-
-  const { jar, chambers, geometry } = SCENES.idleDay;
-  const { 'trash-tank': trash, 'pump-tank': pump } = SCENES.coredTank.chambers;
-  const tank = (change: Partial<ChamberScene>) => ({
-    chambers: { ...chambers, 'trash-tank': { ...trash, ...change } },
-  });
-  const thick = (look: WaterLook | null, change: Partial<WaterLook>): WaterLook => ({ ...SETTLED, ...look, ...change });
-  const CHANGES: readonly (readonly [ViewName, string, Partial<Scene>])[] = [
-    ['jar', 'as it is', { jar }],
-    ['jar', 'sludge line', { jar: { ...jar, settled_mLL: 620 } }],
-    ['jar', 'no line', { jar: { ...jar, settled_mLL: 1000 } }],
-    ['jar', 'no sludge', { jar: { ...jar, settled_mLL: 0 } }],
-    ['jar', 'liquor', { jar: { ...jar, sludge: thick(jar.sludge, { hoursWithoutOxygen: 30 }) } }],
-    ['jar', 'solids above', { jar: { ...jar, above: thick(jar.above, { solids_mgL: 90 }) } }],
-    ['jar', 'specks', { jar: { ...jar, specks: true } }],
-    ['jar', 'lifted', { jar: { ...jar, floats: true } }],
-    ['jar', 'verdict', { jar: { ...jar, verdict: 'thin' } }],
-    ['jar', 'curve', { jar: { ...jar, curve: [] } }],
-    ['jar', 'minutes', { jar: { ...jar, minutes: 60 } }],
-    ['core', 'as it is', tank({})],
-    ['core', 'level', tank({ level_m: -0.9 })],
-    ['core', 'lid', tank({ lid: 'closed' })],
-    ['core', 'water', tank({ water: SETTLED })],
-    ['core', 'scum', tank({ scum_m: 0.2 })],
-    ['core', 'scum not probed', tank({ scum_m: null })],
-    ['core', 'sludge', tank({ sludge_m: 0.4 })],
-    ['core', 'sludge not probed', tank({ sludge_m: null })],
-    ['core', 'level not seen', tank({ level_m: null, water: null })],
-    ['core', 'limit', { ...tank({}), geometry: { ...geometry, fullAt: { trash_m: 0.2, pump_m: 0.23 } } }],
-    ['core', 'cores', { chambers: { ...chambers, 'trash-tank': trash, 'pump-tank': pump } }],
-    [
-      'core',
-      'a core',
-      { chambers: { ...chambers, 'trash-tank': trash, 'pump-tank': { ...pump, cores: pump.cores.slice(1) } } },
-    ],
-  ];
-
-  it('draws every value of the jar and of the core tube, each as its own', async () => {
-    const { page, errors } = await open({ scene: 'idleDay', still: true });
-    const seen = new Map<string, string>();
-    for (const [view, what, change] of CHANGES) {
-      await page.evaluate(
-        async ([v, c]) => {
-          await window.harness.view(v);
-          window.harness.showParts('idleDay', c);
-        },
-        [view, change] as const,
-      );
-      const drawn = await picture(page);
-      const same = [...seen].find(([, hash]) => hash === drawn);
-      expect(same?.[0], `${view} ${what}`).toBeUndefined();
-      seen.set(`${view} ${what}`, drawn);
-    }
-    expect(errors).toEqual([]);
-    await page.close();
-  });
-
-  it('lets flecks sink in the jar, as long as its water has any, and none in the calm view', async () => {
-    const { page } = await open({ scene: 'halfInked' });
-    const moves = () => page.evaluate(() => window.harness.yard.moving);
-    await page.evaluate(() => window.harness.view('jar'));
-    await page.waitForTimeout(600);
-    expect(await moves()).toBe(true);
-    await page.evaluate(() => window.harness.yard.setStill(true));
-    await quiet(page);
-    await page.evaluate(() => window.harness.yard.setStill(false));
-    await page.evaluate(() => window.harness.show('callStart'));
-    await quiet(page);
-    expect(await moves()).toBe(false);
     await page.close();
   });
 

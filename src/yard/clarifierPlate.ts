@@ -7,8 +7,8 @@ import { paintClarifierPlateInk, paintClarifierPlatePencil, type Seen } from './
 import { CARD, INK, inkShare } from './ink.ts';
 import { box, draw, type Pen } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { type CloseupLabel, label, length, type Reading, riseRate, solids } from './plateMessages.ts';
-import { pointTo, readings } from './plateWords.ts';
+import { label, length, type Reading, riseRate, solids } from './plateMessages.ts';
+import { namer, readings } from './plateWords.ts';
 import type { Sparks } from './sparks.ts';
 import { paintStaff } from './staff.ts';
 import { paintSoil } from './vault.ts';
@@ -48,13 +48,7 @@ function words(pen: Pen, w: PlateWords): void {
   const { scene, seen } = w;
   const plan = planClarifier(scene.geometry);
   const { hopper: h, inside: b } = plan;
-  const name = (
-    id: CloseupLabel,
-    from: readonly [number, number],
-    at: readonly [number, number],
-    align: 'left' | 'right' = 'left',
-    more?: string,
-  ) => pointTo(pen, w, { from, at, text: w.text(label(id)), align, ...(more === undefined ? {} : { more }) });
+  const name = namer(pen, w);
   const c = scene.chambers.clarifier;
   const middle = (h.left + h.right) / 2;
   const blanket_m = seen ? c.sludge_m : null;

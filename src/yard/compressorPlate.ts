@@ -15,17 +15,15 @@ import {
   shell,
   TEE,
 } from './compressorPlan.ts';
-import { paintGround } from './ground.ts';
 import { noise } from './hash.ts';
 import { INK, mix, PAPER, PENCIL } from './ink.ts';
 import { newPath } from './path.ts';
 import { box, disc, draw, fade, hatch, type Pen, pencilHatch, pipe, rect, stipple, within } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { airFlow, type CloseupLabel, label, percent, pressure, type Reading } from './plateMessages.ts';
-import { CARD_TOP, pointTo, readings } from './plateWords.ts';
-import { GREEN } from './season.ts';
-import { paintDaySky } from './sky.ts';
+import { airFlow, label, percent, pressure, type Reading } from './plateMessages.ts';
+import { CARD_TOP, namer, readings } from './plateWords.ts';
 import type { Sparks } from './sparks.ts';
+import { paintOutdoors } from './vault.ts';
 
 export function makePlate(sparks: Sparks): Plate {
   return {
@@ -33,16 +31,7 @@ export function makePlate(sparks: Sparks): Plate {
     ink: ({ compressor }) => compressor.ink,
     seen: ({ compressor: { ink: _ink, outlet: _outlet, ...seen } }) => seen,
     ground(pen, area) {
-      pen.save();
-      pen.translate(0, PAD_Y + 22);
-      const shifted = box(area.x, area.y - PAD_Y - 22, area.width, area.height);
-      paintDaySky(pen, shifted);
-      const { x, width } = area;
-      draw(pen, `M${x} -40C${x + width * 0.3} -96 ${x + width * 0.6} -30 ${x + width} -74V6H${x}Z`, {
-        fill: '#b7c795',
-      });
-      paintGround(pen, shifted, 190, GREEN);
-      pen.restore();
+      paintOutdoors(pen, { grade: PAD_Y + 22, perMetre: 190 }, area, [40, 96, 30, 74]);
       rect(pen, box(190, PAD_Y, 700, 44), 4, { fill: '#d6d2c6', stroke: INK, width: 1.8 });
       within(pen, box(190, PAD_Y, 700, 44), () => stipple(pen, box(190, PAD_Y, 700, 44), 77, 40));
     },
@@ -208,25 +197,25 @@ function leak(pen: Pen, s: CompressorScene): void {
 
 function words(pen: Pen, w: PlateWords): void {
   const s = w.scene.compressor;
-  const name = (
-    id: CloseupLabel,
-    from: readonly [number, number],
-    at: readonly [number, number],
-    align: 'left' | 'right' = 'right',
-  ) => pointTo(pen, w, { from, at, text: w.text(label(id)), align });
+  const name = namer(pen, w);
   const open = w.seen && s.housing === 'open';
-  name('plate.compressor.outlet', [1086, 486], [1058, 490]);
-  name('plate.compressor.tee', [TEE, 250], [TEE + 26, 254], 'left');
+  name('plate.compressor.outlet', [1086, 486], [1058, 490], 'right');
+  name('plate.compressor.tee', [TEE, 250], [TEE + 26, 254]);
   if (!open) {
-    name('plate.compressor.closed', [HOUSING.x + 60, HOUSING.y + 60], [HOUSING.x - 18, HOUSING.y + 40]);
+    name('plate.compressor.closed', [HOUSING.x + 60, HOUSING.y + 60], [HOUSING.x - 18, HOUSING.y + 40], 'right');
   } else {
-    name('plate.compressor.filter', [FILTER.x + 60, FILTER.y + 10], [FILTER.x - 30, 74]);
-    name('plate.compressor.coil', [COIL_X - 30, 206], [262, 108]);
-    name('plate.compressor.valves', [CHEST[-1].x + 14, CHEST[-1].y + 44], [HOUSING.x - 18, 214]);
-    name('plate.compressor.diaphragm', [CHEST[-1].x + CHEST[-1].width + 8, SHAFT_Y + 26], [HOUSING.x - 18, 322]);
-    name('plate.compressor.armature', [COIL_X - 70, SHAFT_Y], [HOUSING.x - 18, 268]);
+    name('plate.compressor.filter', [FILTER.x + 60, FILTER.y + 10], [FILTER.x - 30, 74], 'right');
+    name('plate.compressor.coil', [COIL_X - 30, 206], [262, 108], 'right');
+    name('plate.compressor.valves', [CHEST[-1].x + 14, CHEST[-1].y + 44], [HOUSING.x - 18, 214], 'right');
+    name(
+      'plate.compressor.diaphragm',
+      [CHEST[-1].x + CHEST[-1].width + 8, SHAFT_Y + 26],
+      [HOUSING.x - 18, 322],
+      'right',
+    );
+    name('plate.compressor.armature', [COIL_X - 70, SHAFT_Y], [HOUSING.x - 18, 268], 'right');
     if (s.rattle) {
-      name('plate.compressor.torn', [CHEST[1].x - 6, SHAFT_Y - 30], [CHEST[1].x + CHEST[1].width + 30, 210], 'left');
+      name('plate.compressor.torn', [CHEST[1].x - 6, SHAFT_Y - 30], [CHEST[1].x + CHEST[1].width + 30, 210]);
     }
   }
   if (!w.seen) return;

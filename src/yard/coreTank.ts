@@ -2,15 +2,16 @@
 import type { ChamberScene } from '../scene/types.ts';
 import { paintNeckWater, paintScum, paintSludge, paintWater, ripple } from './basin.ts';
 import type { CorePlan } from './corePlan.ts';
-import { CARD, INK, LID, PAPER, PENCIL, PENCIL_WALL, SCUM, SHELL, SLUDGE, WALL } from './ink.ts';
-import { box, draw, fade, hatch, type Pen, pencilHatch, pipe, rect, stipple, within } from './pen.ts';
+import { CARD, INK, LID, PAPER, PENCIL, SCUM, SLUDGE } from './ink.ts';
+import { box, draw, type Pen, pencilHatch, pipe, rect, within } from './pen.ts';
+import { paintVault } from './vault.ts';
 
-const WALL_WIDE = 20;
+const _WALL_WIDE = 20;
 const TUBE_WIDE = 18;
 const TEE_DIP_m = 0.42;
 
 export function paintTankPencil(pen: Pen, plan: CorePlan): void {
-  walls(pen, plan, false);
+  paintVault(pen, plan, false);
   unseenWater(pen, plan);
   tees(pen, plan, false);
   lid(pen, plan, false, false);
@@ -24,7 +25,7 @@ function unseenWater(pen: Pen, { inside: b, outletY: y }: CorePlan): void {
 export function paintTank(pen: Pen, plan: CorePlan, tank: ChamberScene): void {
   const { inside: b, perMetre, neck } = plan;
   const { level_m, scum_m, sludge_m, water } = tank;
-  walls(pen, plan, true);
+  paintVault(pen, plan, true);
   const surface = level_m === null ? null : plan.y(level_m);
   within(pen, b, () => {
     if (surface === null) unseenWater(pen, plan);
@@ -48,36 +49,6 @@ function unprobed(pen: Pen, plan: CorePlan, { level_m, scum_m, sludge_m }: Chamb
   const foot = b.y + b.height;
   if (sludge_m === null) draw(pen, `M${b.x} ${foot - 60}q${b.width * 0.36} -14 ${b.width} 0`, dashed);
   if (scum_m === null && level_m !== null) draw(pen, `M${b.x} ${plan.y(level_m) + 14}h${b.width}`, dashed);
-}
-
-function walls(pen: Pen, plan: CorePlan, ink: boolean): void {
-  const { inside: b, neck: n } = plan;
-  const outer = box(b.x - WALL_WIDE, b.y - WALL_WIDE, b.width + 2 * WALL_WIDE, b.height + 2 * WALL_WIDE);
-  const line = ink ? INK : PENCIL;
-  rect(pen, outer, 5, { fill: ink ? WALL : PENCIL_WALL });
-  if (ink) within(pen, outer, () => stipple(pen, outer, 515, 40));
-  rect(pen, outer, 5, { stroke: line, width: 2 });
-  rect(pen, b, 0, { fill: ink ? SHELL : PAPER, stroke: line, width: 1.6 });
-  const tall = b.y - n.y - WALL_WIDE + 1;
-  for (const x of [n.x - 11, n.x + n.width]) {
-    rect(pen, box(x, n.y, 11, tall), 0, { fill: ink ? '#ddd3b8' : PAPER, stroke: line, width: 1.4 });
-  }
-  rect(pen, box(n.x, n.y, n.width, b.y - n.y + 2), 0, { fill: ink ? '#e6dcc2' : PAPER });
-  draw(pen, `M${n.x} ${n.y}V${b.y}M${n.x + n.width} ${n.y}V${b.y}`, { stroke: line, width: 1.4 });
-  if (!ink) return;
-  for (const [x, w] of [
-    [b.x, n.x - b.x],
-    [n.x + n.width, b.x + b.width - n.x - n.width],
-  ] as const) {
-    within(pen, box(x, b.y, w, 34), () => {
-      pen.fillStyle = fade(pen, b.y, b.y + 34, [
-        [0, 'rgba(107,85,55,0.3)'],
-        [1, 'rgba(107,85,55,0)'],
-      ]);
-      pen.fillRect(x, b.y, w, 34);
-      hatch(pen, box(x - 20, b.y, w + 40, 11), 7, 12, { stroke: '#8e774f', width: 0.8, alpha: 0.5 });
-    });
-  }
 }
 
 function lid(pen: Pen, { neck: n, grade }: CorePlan, ink: boolean, open: boolean): void {

@@ -9,7 +9,7 @@ import { newPath } from './path.ts';
 import { box, draw, hatch, type Pen, rect, within, write } from './pen.ts';
 import type { PlateWords } from './plate.ts';
 import { type CloseupLabel, label, percent, type Reading, thickness } from './plateMessages.ts';
-import { CARD_TOP, pointTo, readings } from './plateWords.ts';
+import { CARD_TOP, namer, pointTo, readings } from './plateWords.ts';
 import { staffMarks } from './staff.ts';
 
 const SOFT = '#5d5648';
@@ -59,12 +59,7 @@ function staff(pen: Pen, { size, staff: marked, seen }: PlateWords, plan: CorePl
 
 function tankNames(pen: Pen, w: PlateWords, plan: CorePlan, tank: ChamberScene | null): void {
   const { inside: b, inletY, outletY, standsX, grade } = plan;
-  const name = (
-    id: CloseupLabel,
-    from: readonly [number, number],
-    at: readonly [number, number],
-    align: 'left' | 'right' = 'left',
-  ) => pointTo(pen, w, { from, at, text: w.text(label(id)), align });
+  const name = namer(pen, w);
   const right = b.x + b.width;
   name('plate.core.inlet', [b.x + 34, inletY + 56], [b.x + 56, inletY + 84]);
   name('plate.core.outlet', [right - 34, outletY + 62], [right - 56, outletY + 92], 'right');

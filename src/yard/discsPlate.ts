@@ -7,8 +7,8 @@ import { paintBodyInk, paintBodyPencil, paintBox } from './discsSection.ts';
 import { inkShare, waterColour } from './ink.ts';
 import type { Pen } from './pen.ts';
 import type { Plate, PlateWords } from './plate.ts';
-import { type CloseupLabel, label, percent, pressure, type Reading, waterFlow } from './plateMessages.ts';
-import { pointTo, readings } from './plateWords.ts';
+import { percent, pressure, type Reading, waterFlow } from './plateMessages.ts';
+import { namer, readings } from './plateWords.ts';
 import type { Sparks } from './sparks.ts';
 import { paintSoil } from './vault.ts';
 
@@ -54,12 +54,7 @@ function flowOf({ flows: { discharge_Ls: Ls } }: Scene): number | null {
 function words(pen: Pen, w: PlateWords): void {
   const { scene } = w;
   const { open, flowShare } = scene.discFilter;
-  const name = (
-    id: CloseupLabel,
-    from: readonly [number, number],
-    at: readonly [number, number],
-    align: 'left' | 'right' = 'left',
-  ) => pointTo(pen, w, { from, at, text: w.text(label(id)), align });
+  const name = namer(pen, w);
   const left = CUP.x - 16;
   const right = CUP.x + CUP.width + 16;
   if (w.seen && open) name('plate.discs.lid', [700, GRADE - 10], [716, GRADE - 30]);

@@ -1,7 +1,6 @@
 /** Close-up of the settled-sludge jar: a litre of mixed liquor after half an hour of standing still. */
 import type { JarScene, Scene } from '../scene/types.ts';
 import { paintWater } from './basin.ts';
-import { paintGround } from './ground.ts';
 import { noise } from './hash.ts';
 import { CARD, glaze, INK, mix, PAPER, PENCIL, waterColour } from './ink.ts';
 import { paintJarCard } from './jarCard.ts';
@@ -12,9 +11,8 @@ import { type Box, box, disc, draw, fade, type Pen, pencilHatch, rect, within, w
 import type { Plate, PlateWords } from './plate.ts';
 import { type CloseupLabel, label, milliLitres, type Reading, verdictName } from './plateMessages.ts';
 import { pointTo } from './plateWords.ts';
-import { GREEN } from './season.ts';
-import { paintDaySky } from './sky.ts';
 import type { Sparks } from './sparks.ts';
+import { paintOutdoors } from './vault.ts';
 
 const MARKS = Array.from({ length: 21 }, (_, i) => 50 * i);
 
@@ -43,14 +41,7 @@ export function makePlate(sparks: Sparks): Plate {
 }
 
 function paintBench(pen: Pen, area: Box): void {
-  pen.save();
-  pen.translate(0, LAWN_Y);
-  const shifted = box(area.x, area.y - LAWN_Y, area.width, area.height);
-  paintDaySky(pen, shifted);
-  const { x, width } = area;
-  draw(pen, `M${x} -60C${x + width * 0.25} -128 ${x + width * 0.6} -46 ${x + width} -104V6H${x}Z`, { fill: '#b7c795' });
-  paintGround(pen, shifted, 190, GREEN);
-  pen.restore();
+  paintOutdoors(pen, { grade: LAWN_Y, perMetre: 190 }, area, [60, 128, 46, 104]);
   for (const leg of [120, 1024]) {
     rect(pen, box(leg, BOARD_Y + 16, 34, LAWN_Y - BOARD_Y - 13), 2, { fill: '#9a7347', stroke: INK, width: 1.8 });
   }

@@ -2,7 +2,7 @@
 import { CARD, INK, PAPER } from './ink.ts';
 import { type Box, box, disc, draw, lined, type Pen, rect, shadowed, textWidth, write } from './pen.ts';
 import { PLATE, type PlateWords } from './plate.ts';
-import { label, type Reading } from './plateMessages.ts';
+import { type CloseupLabel, label, type Reading } from './plateMessages.ts';
 
 const HALO = 'rgba(246,240,225,0.85)';
 const SOFT = '#5d5648';
@@ -43,6 +43,14 @@ export function pointTo(pen: Pen, { size, view }: Pointing, { from, at, text, mo
   disc(pen, from[0], from[1], 2.8, { fill: INK });
   write(pen, text, x, y, style);
   if (more !== undefined) write(pen, more, x, y + size * 1.15, { size: size * 0.94, align, halo: HALO });
+}
+
+type At = readonly [x: number, y: number];
+
+/** Names on a plate by their ids. */
+export function namer(pen: Pen, w: PlateWords) {
+  return (id: CloseupLabel, from: At, at: At, align: 'left' | 'right' = 'left', more?: string): void =>
+    pointTo(pen, w, { from, at, text: w.text(label(id)), align, ...(more === undefined ? {} : { more }) });
 }
 
 /** Whether the screen would cut a card that has room on it; one is panned to it then. */

@@ -17,17 +17,27 @@ export interface Vault {
 
 const WALL_WIDE = 20;
 
+/** Heights of the far hills from left to right, units over the lawn. */
+export type Hills = readonly [number, number, number, number];
+
 /** Sky, far hills, lawn and what lies under it. */
-export function paintSoil(pen: Pen, plan: Pick<Vault, 'grade' | 'perMetre'>, view: Box): void {
+export function paintOutdoors(pen: Pen, plan: Pick<Vault, 'grade' | 'perMetre'>, view: Box, hills: Hills): void {
   pen.save();
   pen.translate(0, plan.grade);
   const shifted = box(view.x, view.y - plan.grade, view.width, view.height);
   paintDaySky(pen, shifted);
-  draw(pen, `M${view.x} -14C${view.x + 300} -34 ${view.x + 700} -8 ${view.x + view.width} -26V2H${view.x}Z`, {
+  const { x, width } = view;
+  const [a, b, c, d] = hills;
+  draw(pen, `M${x} ${-a}C${x + width * 0.3} ${-b} ${x + width * 0.6} ${-c} ${x + width} ${-d}V6H${x}Z`, {
     fill: '#b7c795',
   });
-  paintGround(pen, shifted, plan.perMetre * 0.92, GREEN);
+  paintGround(pen, shifted, plan.perMetre, GREEN);
   pen.restore();
+}
+
+/** The same round a tank, where the lawn lies high on the sheet. */
+export function paintSoil(pen: Pen, { grade, perMetre }: Pick<Vault, 'grade' | 'perMetre'>, view: Box): void {
+  paintOutdoors(pen, { grade, perMetre: perMetre * 0.92 }, view, [14, 34, 8, 26]);
 }
 
 /** Concrete in section with the access riser above it. */

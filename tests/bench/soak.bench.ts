@@ -1,8 +1,8 @@
 /**
  * A call left running at a minute a second with its picture moving, for half an hour (`SOAK_min` asks for less): what the
  * page's heap, its nodes and listeners, and the memory of its process come to each minute, and how steeply the heap rises
- * over the second half: in the first it gets dark, and what draws the night is fetched. The engine keeps the call's history, which grows by its own nature, in a worker of
- * the same process: the heap is the page's alone.
+ * over the second half: in the first it gets dark, and what draws the night is fetched. The engine keeps the call's history,
+ * which grows by its own nature, in a worker of the same process: the heap is the page's alone.
  */
 import { readFileSync } from 'node:fs';
 import { type CDPSession, chromium } from 'playwright-core';

@@ -87,6 +87,14 @@ const SHOTS: readonly (readonly [string, AppOptions, Shot])[] = [
       await page.waitForSelector('.stamp', { timeout: 300_000 });
     },
   ],
+  [
+    'compressor',
+    DESK,
+    async ({ page }) => {
+      await page.goto(`${page.url().split('#')[0]}#/home`);
+      await page.locator('.view-choice select').selectOption('compressor');
+    },
+  ],
   ['call-phone', PHONE, ({ page }, person) => takeCall(page, person, sunny, 1)],
 ];
 

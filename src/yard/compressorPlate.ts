@@ -200,7 +200,7 @@ function words(pen: Pen, w: PlateWords): void {
   const name = namer(pen, w);
   const open = w.seen && s.housing === 'open';
   name('plate.compressor.outlet', [1086, 486], [1058, 490], 'right');
-  name('plate.compressor.tee', [TEE, 250], [TEE + 26, 254]);
+  name('plate.compressor.tee', [TEE, 306], [TEE + 26, 310]);
   if (!open) {
     name('plate.compressor.closed', [HOUSING.x + 60, HOUSING.y + 60], [HOUSING.x - 18, HOUSING.y + 40], 'right');
   } else {

@@ -112,3 +112,11 @@ export function floatHeights(
 export function strokeOf(spec: UnitSpec, load: number | null): number | null {
   return load === null ? null : 1 - pow(clamp(load, 0, 1), spec.plant.air.exponent);
 }
+
+/** Loss of an intake filter that is drawn as blocked, kPa per (L/min)^2 (convention). */
+const BLOCKED_kPa_per_Lmin2 = 0.03;
+
+/** Dirt on the intake filter, 0 clean to 1 blocked. */
+export function intakeShare(loss_kPa_per_Lmin2: number): number {
+  return Math.min(1, loss_kPa_per_Lmin2 / BLOCKED_kPa_per_Lmin2);
+}

@@ -4,11 +4,11 @@
  */
 import { STATE_SIZE } from '../plant/index.ts';
 import { readout, type Unit } from '../unit/index.ts';
-import { air, airFlow, oxygen, stroke } from './why/air.ts';
+import { air, airFlow, intake, oxygen, stroke } from './why/air.ts';
 import type { Instant, Told, WhyPart } from './why/instant.ts';
-import { current, head, passage } from './why/line.ts';
-import { blanket, liquor, scum, sediment, sludge } from './why/solids.ts';
-import { residual, solidsOut, stay, tank } from './why/water.ts';
+import { current, field, flow, head, passage } from './why/line.ts';
+import { blanket, jar, liquor, scum, sediment, sludge } from './why/solids.ts';
+import { aerationLevel, clarified, residual, rise, solidsOut, stay, tank } from './why/water.ts';
 import { WHY_IDS, type WhyId } from './why-ids.ts';
 
 export type { WhyPart };
@@ -19,10 +19,10 @@ export interface Why extends Told {
 
 /** What tells each number; undefined where there is nothing of it at the instant. */
 const TELLERS: Readonly<Record<WhyId, (here: Instant) => Told | undefined>> = {
-  ...{ air, 'air-flow': airFlow, stroke, oxygen },
-  ...{ liquor, blanket, 'solids-out': solidsOut, residual },
-  ...{ head, passage, current },
-  ...{ tank, sediment, stay, sludge, scum },
+  ...{ air, 'air-flow': airFlow, stroke, intake, oxygen },
+  ...{ liquor, jar, blanket, rise, clarified, 'solids-out': solidsOut, residual },
+  ...{ head, passage, field, flow, current },
+  ...{ tank, 'aeration-level': aerationLevel, sediment, stay, sludge, scum },
 };
 
 /** Every number that can be told why, of a unit at an instant (s) between its last event and its horizon. */

@@ -259,6 +259,7 @@ export const SCREENS: readonly ScreenAt[] = [
       await page.waitForSelector('.quiz-places');
       await page.locator('.drill-option').first().click();
       await page.locator('.mark-later').click();
+      await page.evaluate(() => scrollTo(0, 0));
     },
   },
   // Once the year has come to where it waits for somebody.

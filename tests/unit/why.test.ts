@@ -1,5 +1,7 @@
 /** Why a number is what it is: the parts add up, and say what textbooks say of them. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { CURVES } from '../../src/calls/curves.ts';
 import { shippedLibrary } from '../../src/calls/index.ts';
 import { placedFault } from '../../src/faults/index.ts';
 import { householdSource, steadyWeather } from '../../src/plant/index.ts';
@@ -146,6 +148,54 @@ describe('the stroke of the compressor', () => {
     expect(strokeOf(['line-split'])).toBeGreaterThan(0.85);
     expect(strokeOf([])).toBeLessThan(strokeOf(['line-split']));
     expect(strokeOf(['line-water-frozen'])).toBeLessThan(strokeOf([]));
+  });
+});
+
+/** Of every figure that a curve or the card of a close-up tells, with everything open, what says why. */
+const TOLD: Readonly<Record<string, WhyId>> = {
+  ...{ airPressure_kPa: 'air', oxygen_mgL: 'oxygen', pumpTank_m: 'tank', residual_mgL: 'residual' },
+  ...{ blanket_m: 'blanket', trashSludge_m: 'sludge', trashScum_m: 'scum' },
+  ...{ 'plate.compressor.pressure': 'air', 'plate.compressor.air': 'air-flow' },
+  ...{ 'plate.compressor.stroke': 'stroke', 'plate.compressor.dirt': 'intake' },
+  ...{ 'plate.discs.share': 'passage', 'plate.discs.pressure': 'field', 'plate.discs.flow': 'flow' },
+  ...{ 'plate.clarifier.level': 'aeration-level', 'plate.clarifier.height': 'blanket' },
+  ...{ 'plate.clarifier.solids': 'clarified', 'plate.clarifier.rate': 'rise' },
+  ...{ 'plate.core.scum': 'scum', 'plate.core.sludge': 'sludge', 'plate.jar.line': 'jar' },
+};
+/** Words, limits, and sums of what stands beside them. */
+const NO_FIGURE = /\.(state|card|limit|together|share|cores)$/;
+
+describe('every figure that is drawn', () => {
+  it('of a curve says why', () => {
+    for (const id of Object.keys(CURVES)) expect(TOLD[id], id).toBeDefined();
+  });
+
+  it('on the card of a close-up says why', () => {
+    const files = ['compressorPlate', 'discsPlate', 'clarifierPlate', 'coreWords', 'jarPlate'];
+    const told = files.flatMap((file) => {
+      const text = readFileSync(`src/yard/${file}.ts`, 'utf8');
+      return [...text.matchAll(/\['(plate\.[\w.]+)', /g)].flatMap(([, id]) => id ?? []);
+    });
+    expect(told.length).toBeGreaterThan(15);
+    for (const id of told.filter((one) => one === 'plate.discs.share' || !NO_FIGURE.test(one))) {
+      expect(TOLD[id], id).toBeDefined();
+    }
+  });
+
+  it('is told of a unit that doses', () => {
+    const dosing = [...looks(unitOf('u1'), 60)].find((whys) => whys.some(({ id }) => id === 'head'));
+    const ids = new Set(dosing?.map(({ id }) => id));
+    for (const id of Object.values(TOLD)) expect(ids.has(id), id).toBe(true);
+  });
+});
+
+describe('the water in the clarifier', () => {
+  it('rises by its flow over its surface', () => {
+    const unit = unitOf('u1');
+    unit.advance(DAY + 8 * HOUR);
+    const why = whyOf(whysOf(unit, DAY + 8 * HOUR), 'rise');
+    const { q, a } = why.how.values as unknown as { q: { value: number }; a: { value: number } };
+    expect(why.value.value).toBeCloseTo((q.value * 3.6) / a.value, 9);
   });
 });
 

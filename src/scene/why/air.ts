@@ -1,7 +1,7 @@
 /** Air: its pressure, what reaches the diffusers, how the compressor works for it, and the oxygen it brings. */
 import { deadHead, fieldSaturation, openingPressure, oxygenAt, oxygenTransfer, staticHead } from '../../plant/index.ts';
 import { quantity, say } from '../../service/message.ts';
-import { strokeOf } from '../geometry.ts';
+import { intakeShare, strokeOf } from '../geometry.ts';
 import { heldIn, type Instant, part, type Told, there } from './instant.ts';
 
 export function air({ unit, now, y, t }: Instant): Told {
@@ -55,6 +55,20 @@ export function stroke({ unit, now, t }: Instant): Told | undefined {
       p: quantity('pressure_kPa', now.airPressure_kPa),
       dead: quantity('pressure_kPa', deadHead_kPa),
       n: quantity('count', exponent, 0.1),
+    }),
+  };
+}
+
+/** How far the dirt of the intake filter goes towards blocking it, as the picture has it. */
+export function intake({ unit, now, t }: Instant): Told {
+  const { intakeLoss_kPa_per_Lmin2: loss } = unit.driveAt(t).condition;
+  const moved = now.flows.air.pump_Lmin;
+  return {
+    value: quantity('share', intakeShare(loss)),
+    parts: [],
+    how: say('because.how.intake', {
+      p: quantity('pressure_kPa', loss * moved * moved),
+      q: quantity('airFlow_Lmin', moved),
     }),
   };
 }

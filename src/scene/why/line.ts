@@ -40,6 +40,36 @@ export function passage({ unit, now, t }: Instant): Told {
   };
 }
 
+/** Pressure at the field, from what runs out there. */
+export function field({ unit, now, t }: Instant): Told | undefined {
+  if (!unit.driveAt(t).pumpRuns) return undefined;
+  const { designPressure_kPa } = unit.spec.plant.discharge;
+  return {
+    value: quantity('pressure_kPa', now.headPressure_kPa),
+    parts: [],
+    how: say('because.how.field', {
+      q: quantity('waterFlow_Ls', now.flows.discharge * 1000),
+      d: quantity('pressure_kPa', designPressure_kPa),
+    }),
+  };
+}
+
+/** Where the pump's curve meets what the line asks for. */
+export function flow({ unit, now, t }: Instant): Told | undefined {
+  const { pumpRuns, line } = unit.driveAt(t);
+  if (!pumpRuns) return undefined;
+  const lift_m = line.nozzleElevation_m - now.flows.pump_m;
+  return {
+    value: quantity('waterFlow_Ls', now.flows.discharge * 1000),
+    parts: [],
+    how: say('because.how.flow', {
+      h: quantity('length_m', line.shutoff_m),
+      l: quantity('length_m', lift_m),
+      p: quantity('pressure_kPa', now.headPressure_kPa),
+    }),
+  };
+}
+
 export function current({ unit, now, t }: Instant): Told | undefined {
   const { pumpRuns, pumpStalls } = unit.control.outputs;
   if (!pumpRuns && !pumpStalls) return undefined;

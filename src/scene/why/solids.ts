@@ -1,6 +1,7 @@
 /** Solids: in the liquor, in the clarifier, on the floor of the pump tank, and in the trash tank. */
 import { ASM, GAUGES, SEDIMENT_gm3, SOLIDS_PER_COD, SPOTS, settlerFor, settlingVelocity } from '../../plant/index.ts';
 import { quantity, say } from '../../service/message.ts';
+import { jarOf } from '../settling.ts';
 import { type Instant, part, type Told, there, type WhyPart } from './instant.ts';
 
 /** The solids of a water by what they are, mg/L. */
@@ -22,6 +23,20 @@ export function liquor({ unit, y, now }: Instant): Told {
     value: quantity('concentration_mgL', now.water.aeration.solids_mgL, 10),
     parts: solidsOf(unit.passage.composition(y, 'aeration'), 10),
     how: say('because.how.liquor'),
+  };
+}
+
+/** What a litre of the liquor would settle to in half an hour. */
+export function jar({ now }: Instant): Told {
+  const { settled_mLL } = jarOf(now);
+  const { solids_mgL, index_mLg } = now.liquor;
+  return {
+    value: quantity('share', (settled_mLL ?? 0) / 1000),
+    parts: [],
+    how: say('because.how.jar', {
+      x: quantity('concentration_mgL', solids_mgL, 10),
+      i: quantity('count', index_mLg, 1),
+    }),
   };
 }
 

@@ -71,3 +71,38 @@ export function solidsOut({ unit, y, now }: Instant): Told {
     how: say('because.how.solids-out', { b: quantity('length_m', now.blanket_m) }),
   };
 }
+
+/** Water that rises through the clarifier, over its whole surface. */
+export function rise({ unit, now }: Instant): Told {
+  const { area_m2 } = unit.spec.plant.clarifier;
+  const flow_Ls = now.flows.clarifierOut * 1000;
+  return {
+    value: quantity('rise_mh', (3.6 * flow_Ls) / area_m2),
+    parts: [],
+    how: say('because.how.rise', { q: quantity('waterFlow_Ls', flow_Ls), a: quantity('count', area_m2, 0.01) }),
+  };
+}
+
+/** Solids of the water that stands on top of the clarifier. */
+export function clarified({ unit, y, now }: Instant): Told {
+  return {
+    value: quantity('concentration_mgL', now.water.clarifier.solids_mgL, 0.1),
+    parts: solidsOf(unit.passage.composition(y, 'clarifier'), 0.1),
+    how: say('because.how.clarified'),
+  };
+}
+
+/** Water over the clarifier's slot: both stand as high as their way out, and a little over it while water runs. */
+export function aerationLevel({ unit, now }: Instant): Told {
+  const { aeration, clarifier } = unit.spec.plant;
+  const slot_m = aeration.outlet_m - clarifier.straight_m - clarifier.hopper_m;
+  const over_m = now.flows.aeration_m - aeration.outlet_m;
+  return {
+    value: quantity('length_m', now.flows.aeration_m - slot_m),
+    parts: [
+      part('level-outlet', 'length_m', aeration.outlet_m - slot_m),
+      part(over_m < 0 ? 'level-short' : 'level-over', 'length_m', Math.abs(over_m), over_m < 0, 0.001),
+    ],
+    how: say('because.how.aeration-level', { q: quantity('waterFlow_Ls', now.flows.clarifierOut * 1000) }),
+  };
+}

@@ -104,4 +104,33 @@ export const because = {
   'because.source.passage': 'losses as the square of flow, hydraulics handbooks; the filter is invented (convention)',
   'because.source.sediment': '40 kg/m³ is a convention',
   'because.source.scum': '400 kg/m³ is a convention',
+  'because.intake': 'Intake filter blocked',
+  'because.jar': 'Settled sludge of a litre in half an hour',
+  'because.rise': 'Rise rate in the clarifier',
+  'because.clarified': 'Solids on top of the clarifier',
+  'because.field': 'Pressure at the field',
+  'because.flow': 'Flow to the field',
+  'because.aeration-level': 'Water over the clarifier’s slot',
+  'because.part.level-outlet': 'from the slot to the way out',
+  'because.part.level-over': 'over the way out, for water to run',
+  'because.part.level-short': 'short of the way out',
+  'because.how.intake':
+    'It takes {p} of the compressor’s pressure at {q}: Δp = k Q². Drawn as blocked from k = 0.03 kPa per (L/min)².',
+  'because.how.jar':
+    'A litre of {x} with a volume index of {i} mL/g, settled in 60 layers by the clarifier’s own law; the line is where solids pass half of the liquor’s.',
+  'because.how.rise': 'v = Q / A: {q} through a surface of {a} m².',
+  'because.how.clarified':
+    'What falls more slowly than the water rises, and what never settles, goes up to the outlet.',
+  'because.how.field': 'Openings pass Q = n Cd A √(2p/ρ): {q} at this pressure. The field is made for {d}.',
+  'because.how.flow':
+    'Where the pump’s falling curve, {h} against a shut valve, meets what the line asks for: {l} of lift, losses with Q² and Q^1.852, and {p} at the field.',
+  'because.how.aeration-level':
+    'Chamber and clarifier stand level. {q} runs out; the pipe takes more the higher it stands over the way out.',
+  'because.source.intake': 'losses as the square of flow, handbooks; 0.03 is a convention',
+  'because.source.jar': 'Takács, Patry and Nolasco 1991 as in BSM1; velocities by volume index of a public calculator',
+  'because.source.rise': 'definition of the overflow rate',
+  'because.source.clarified': 'the layered settler of BSM1',
+  'because.source.field': 'orifice law, hydraulics handbooks',
+  'because.source.flow': 'Hazen-Williams and the orifice law, hydraulics handbooks; the pump is invented (convention)',
+  'because.source.aeration-level': 'volume balance',
 };

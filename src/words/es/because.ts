@@ -110,4 +110,35 @@ export const because: Record<keyof typeof en, string> = {
     'pérdidas según el cuadrado del caudal, manuales de hidráulica; el filtro es inventado (convención)',
   'because.source.sediment': '40 kg/m³ es una convención',
   'because.source.scum': '400 kg/m³ es una convención',
+  'because.intake': 'Filtro de toma tapado',
+  'because.jar': 'Lodo asentado de un litro en media hora',
+  'because.rise': 'Velocidad ascensional en el clarificador',
+  'because.clarified': 'Sólidos arriba en el clarificador',
+  'because.field': 'Presión en el campo',
+  'because.flow': 'Caudal al campo',
+  'because.aeration-level': 'Agua sobre la ranura del clarificador',
+  'because.part.level-outlet': 'de la ranura a la salida',
+  'because.part.level-over': 'sobre la salida, para que corra el agua',
+  'because.part.level-short': 'que falta hasta la salida',
+  'because.how.intake':
+    'Quita {p} de la presión del compresor a {q}: Δp = k Q². Se dibuja tapado desde k = 0.03 kPa por (L/min)².',
+  'because.how.jar':
+    'Un litro de {x} con un índice de volumen de {i} mL/g, asentado en 60 capas por la misma ley del clarificador; la línea está donde los sólidos pasan la mitad de los del licor.',
+  'because.how.rise': 'v = Q / A: {q} por una superficie de {a} m².',
+  'because.how.clarified': 'Lo que cae más despacio de lo que sube el agua, y lo que nunca asienta, llega a la salida.',
+  'because.how.field':
+    'Los orificios dejan pasar Q = n Cd A √(2p/ρ): {q} a esta presión. El campo está hecho para {d}.',
+  'because.how.flow':
+    'Donde la curva de la bomba, {h} contra una válvula cerrada, encuentra lo que pide la línea: {l} de elevación, pérdidas con Q² y Q^1.852, y {p} en el campo.',
+  'because.how.aeration-level':
+    'Cámara y clarificador están al mismo nivel. Salen {q}; el tubo lleva más cuanto más sube sobre la salida.',
+  'because.source.intake': 'pérdidas según el cuadrado del caudal, manuales; 0.03 es una convención',
+  'because.source.jar':
+    'Takács, Patry y Nolasco 1991 según BSM1; velocidades por índice de volumen de una calculadora pública',
+  'because.source.rise': 'definición de la carga superficial',
+  'because.source.clarified': 'el sedimentador por capas de BSM1',
+  'because.source.field': 'ley de orificios, manuales de hidráulica',
+  'because.source.flow':
+    'Hazen-Williams y la ley de orificios, manuales de hidráulica; la bomba es inventada (convención)',
+  'because.source.aeration-level': 'balance de volumen',
 };

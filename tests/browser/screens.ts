@@ -260,6 +260,8 @@ export const SCREENS: readonly ScreenAt[] = [
       await page.locator('.drill-option').first().click();
       await page.locator('.mark-later').click();
       await page.evaluate(() => scrollTo(0, 0));
+      // Else what comes to lie under the pointer lights up.
+      await page.mouse.move(0, 0);
     },
   },
   // Once the year has come to where it waits for somebody.

@@ -6,7 +6,6 @@ import { CARD, INK, LID, PAPER, PENCIL, SCUM, SLUDGE } from './ink.ts';
 import { box, draw, type Pen, pencilHatch, pipe, rect, within } from './pen.ts';
 import { paintVault } from './vault.ts';
 
-const _WALL_WIDE = 20;
 const TUBE_WIDE = 18;
 const TEE_DIP_m = 0.42;
 
